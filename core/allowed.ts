@@ -4,7 +4,7 @@
 
 import { coatFromBatchRules, mixRules, potRules } from './batch/batch-rules.ts';
 import { addRules, weighRules } from './batch/weigh-rules.ts';
-import { checkRules, lidRules, openedFirstRules, openRules, shutRules } from './can/can-rules.ts';
+import { blanketRules, canStirRules, checkRules, lidRules, openRules, shutRules } from './can/can-rules.ts';
 import type { Verb } from './commands.ts';
 import { alarmRules } from './crew/alarm-rules.ts';
 import type { ObjectionCode } from './objections.ts';
@@ -23,7 +23,8 @@ export const allowed: Readonly<Partial<Record<Verb, readonly RuleRow[]>>> = {
   open: openRules,
   lid: lidRules,
   shut: shutRules,
-  prestir: openedFirstRules,
+  blanket: blanketRules,
+  prestir: canStirRules,
   check: checkRules,
   ...potRules,
   coat: [...coatFromBatchRules, ...coatOnPartRules, ...coatUnderBriefRules, ...alarmRules],

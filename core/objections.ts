@@ -1,7 +1,6 @@
 // Why not, as data. An objection comes before an act and can be answered with "it already happened", unless the act is a
 // decision; a line that is unclear cannot be recorded at all until it says which thing it means. The catalogue has the words.
 
-import type { SeenOfPot } from './batch/batch.ts';
 import type { Breach } from './calc/climate-window.ts';
 import type { NoFigure } from './calc/dose.ts';
 import type { MaterialObjection, MaterialUnclear } from './can/can-objections.ts';
@@ -10,6 +9,7 @@ import type { Role } from './crew/crew-commands.ts';
 import type { CrewUnclear } from './crew/crew-unclear.ts';
 import type { AlarmObjection } from './crew/open-alarms.ts';
 import type { FarFigure } from './far-figures.ts';
+import type { SeenOfPot } from './heat-care.ts';
 import type { BatchNumber, PartName, PersonName, SheetId } from './ids.ts';
 import type { Method } from './methods.ts';
 import type { HoldingCode } from './part/holding-codes.ts';

@@ -2,17 +2,20 @@
 // to do after that, and last what nobody has set. What may be no cry says when it rings.
 
 import type { CommandOf } from '../../core/commands.ts';
-import { potsInUse } from '../../core/crew/alarm-decide.ts';
+import { type Heating, mayHeatNow } from '../../core/crew/alarm-decide.ts';
 import { countdownMs, type OpenAlarm } from '../../core/crew/open-alarms.ts';
 import type { Recorded } from '../../core/execute.ts';
+import type { FactOf } from '../../core/history.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { known } from '../../core/known.ts';
 import { gasesBeyond } from '../../core/place/place.ts';
 import { commonPractice } from '../../core/session/brief-lines.ts';
 import type { Alarm } from '../../core/session/session-commands.ts';
 import { firstUpper } from '../language/first-upper.ts';
+import type { Trouble } from '../language/tongues/english/troubles.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { lineOf, type Telling, tap } from './card-context.ts';
+import { heatTrouble } from './dead-pot.ts';
 import { leftBy } from './recorded-act.ts';
 import { calledInNeed, callLine, toTellLine } from './whom-to-call.ts';
 
@@ -20,18 +23,20 @@ export function alarmCard(telling: Telling, command: CommandOf<Alarm>, outcome: 
   if (command.unsure === true) return mayBeCryCard(telling, command);
   const words = telling.words.session;
   const { verb, note, place } = command;
-  const { title, section, never } = words.troubles[verb];
+  const { title, section, never } = troubleOf(telling, command);
   const own = telling.shop.crew.spray.emergency[verb];
   const called = calledInNeed(telling.shop.crew, by);
-  const pot = leftBy(outcome, 'AlarmRaised')[0]?.batch;
-  const pots = verb === 'hot' && pot === undefined ? potsInUse(telling.shop) : [];
+  const [raised] = leftBy(outcome, 'AlarmRaised');
+  const isNamed = raised?.batch !== undefined || raised?.can !== undefined;
+  const hot = command.verb === 'hot' && !isNamed ? command : undefined;
+  const which = hot === undefined ? [] : mayHeatNow(telling.shop, hot.heats);
   const common = telling.words.ruleSources[commonPractice];
   return makeCard(title, 'stop', {
     lines: [
-      ...doNow(telling, verb),
+      ...doNow(telling, command),
       ...(own === undefined ? [] : [words.shopSteps(own)]),
-      ...(pot === undefined ? [] : [telling.words.replies.hotNow(pot)]),
-      ...(pots.length > 1 ? [telling.words.replies.hotWhich] : []),
+      ...ofThing(telling, raised),
+      ...(which.length > 1 ? [telling.words.replies.hotWhich] : []),
       ...toTellLine(telling, called),
       ...(note === undefined ? [] : [words.note(note)]),
       words.untilClear(place),
@@ -40,7 +45,7 @@ export function alarmCard(telling: Telling, command: CommandOf<Alarm>, outcome: 
       ...(own === undefined && verb !== 'emergency' ? [words.shopStepsNotSet(verb)] : []),
     ],
     // No tap ends it: a thumb on the wrong card must not.
-    actions: pots.length > 1 ? pots.slice(0, mostPots).map((each) => whichPot(telling, each)) : [],
+    actions: which.length > 1 ? which.slice(0, mostPots).map((each) => whichTap(telling, each, hot)) : [],
     hazards: never.map((text) => ({ text, source: common })),
     ping: called,
     alarm: true,
@@ -48,16 +53,28 @@ export function alarmCard(telling: Telling, command: CommandOf<Alarm>, outcome: 
 }
 
 /** What to do, and whom to call: the first two lines of every such card. */
-function doNow(telling: Telling, alarm: Alarm): readonly string[] {
+function doNow(telling: Telling, alarm: CommandOf<Alarm>): readonly string[] {
   const { session } = telling.words;
-  const { now } = session.troubles[alarm];
+  const { now } = troubleOf(telling, alarm);
   return [session.doNow(now.text, now.source), callLine(telling)];
 }
 
-function mayBeCryCard(telling: Telling, { verb, note, place }: CommandOf<Alarm>): Card {
+const troubleOf = (telling: Telling, alarm: CommandOf<Alarm>): Trouble =>
+  alarm.verb === 'hot' ? heatTrouble(telling, alarm.seen) : telling.words.session.troubles[alarm.verb];
+
+/** What is not to be done with the pot or the can that it is of. */
+function ofThing({ words }: Telling, raised: FactOf<'AlarmRaised'> | undefined): readonly string[] {
+  const { batch, can, seen } = raised ?? {};
+  if (can !== undefined) return [words.material.canLeft(can)];
+  if (batch === undefined) return [];
+  return [seen === 'bulging' ? words.replies.swollenNow(batch) : words.replies.hotNow(batch)];
+}
+
+function mayBeCryCard(telling: Telling, command: CommandOf<Alarm>): Card {
   const { session } = telling.words;
+  const { verb, note, place } = command;
   return makeCard(session.mayBeCry, 'stop', {
-    lines: [session.ringsUnless(countdownMs / 1000), ...doNow(telling, verb), ...(note ? [session.note(note)] : [])],
+    lines: [session.ringsUnless(countdownMs / 1000), ...doNow(telling, command), ...(note ? [session.note(note)] : [])],
     actions: [ringTap(telling, verb, note, place), tap(telling, 'no-alarm', 'no-alarm')],
   });
 }
@@ -74,7 +91,7 @@ export function cryRing(telling: Telling, { what, by, at, note, place }: OpenAla
   const { session } = telling.words;
   return {
     lines: [
-      ...doNow(telling, what),
+      ...doNow(telling, { verb: what }),
       ...(note === undefined ? [] : [session.dayTold(at, by, session.note(note), telling.figures)]),
       session.untilClear(place),
       session.deferTo(session.troubles[what].section),
@@ -109,7 +126,7 @@ export function drillCard(telling: Telling, { what }: CommandOf<'drill'>, by: Pe
   const { session } = telling.words;
   const called = calledInNeed(telling.shop.crew, by);
   return makeCard(session.drill(what), 'warn', {
-    lines: [session.drillSaid, ...doNow(telling, what), ...toTellLine(telling, called)],
+    lines: [session.drillSaid, ...doNow(telling, { verb: what }), ...toTellLine(telling, called)],
     actions: [tap(telling, 'ok', 'ok'), tap(telling, 'alarm-over', 'alarm-over')],
     ping: called,
     alarm: true,
@@ -119,7 +136,11 @@ export function drillCard(telling: Telling, { what }: CommandOf<'drill'>, by: Pe
 /** More would not fit under a card. */
 const mostPots = 4;
 
-const whichPot = (telling: Telling, pot: number): CardAction => ({
-  ...{ id: `hot-${pot}`, label: telling.words.page.batch(pot) },
-  line: `hot ${pot}`,
-});
+/** What was said of it goes with the tap. */
+function whichTap({ words }: Telling, { batch, can }: Heating, hot: CommandOf<'hot'> | undefined): CardAction {
+  const { note, seen } = hot ?? {};
+  const said = seen === undefined || note === undefined ? '' : ` ${JSON.stringify(note)}`;
+  return batch !== undefined
+    ? { id: `hot-${batch}`, label: words.page.batch(batch), line: `hot ${batch}${said}` }
+    : { id: `hot-can-${can}`, label: words.page.can(can ?? 0), line: `hot "can ${can}"` };
+}

@@ -12,10 +12,13 @@ import { mostUrgent, toneOf } from './urgency.ts';
 export function canOnBoard(telling: Telling, can: Can): readonly BoardItem[] {
   const status = statusOf.can(telling, can);
   const { phase } = status;
-  if (phase.is !== 'doubtful' && phase.is !== 'lid-off') return [];
+  if (phase.is !== 'doubtful' && phase.is !== 'lid-off' && phase.is !== 'reacts') return [];
   const clocks = status.clocks.flatMap((clock) => (clock.id === 'lid-off' ? [clockOnBoard(telling, clock)] : []));
   // Under gas again, one in doubt waits for whoever looks at it.
-  const urgency = mostUrgent([{ is: 'waits' }, ...clocks.map((clock) => clock.urgency)]);
+  const urgency = mostUrgent([
+    { is: phase.is === 'reacts' ? 'over' : 'waits' },
+    ...clocks.map((clock) => clock.urgency),
+  ]);
   return [
     {
       id: canStream(can.number),

@@ -5,11 +5,11 @@ import { headspaceOf } from '../../core/can/can-clocks.ts';
 import { type CanStatus, canStatus } from '../../core/can/can-status.ts';
 import type { GasState } from '../../core/can/can-stock.ts';
 import type { RingingReminder } from '../../core/ports.ts';
-import { commonPractice } from '../../core/session/brief-lines.ts';
 import { type CanNow, statusOf } from '../../core/status.ts';
 import { type Card, type CardFact, makeCard, type Tone } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
+import { discardHazards } from './dead-pot.ts';
 import { factsOf } from './facts.ts';
 import { nextTaps } from './next-taps.ts';
 import { canRings } from './overtaken.ts';
@@ -42,6 +42,8 @@ export function gasWords(telling: Telling, gas: GasState): string {
       return '';
     case 'blanketed':
       return words.blanketed(gas.at, telling.figures);
+    case 'reacts':
+      return words.reacts(gas.seen, gas.since, telling.figures);
     case 'lid-off':
       return words[gas.isShut ? 'without' : 'lid-off'](gas.since, telling.figures);
     case 'doubtful':
@@ -55,9 +57,11 @@ function doubtLines({ words, figures }: Telling, { phase }: CanStatus): readonly
   return [(phase.because === 'left-over' ? leftOverSince : doubtfulSince)(phase.since, figures)];
 }
 
-function lidOffLines({ words, figures }: Telling, { can, lidOffSince }: CanStatus): readonly string[] {
-  if (lidOffSince === undefined) return [];
-  const { withoutGasSince, lidOffSince: openSince } = words.material;
+/** In doubt it has taken up moist air: nobody is told to close it. */
+function lidOffLines({ words, figures }: Telling, { can, lidOffSince, phase }: CanStatus): readonly string[] {
+  if (lidOffSince === undefined || phase.is === 'reacts') return [];
+  const { looseLid, withoutGasSince, lidOffSince: openSince } = words.material;
+  if (phase.is === 'doubtful' && phase.because === 'stood-open') return [looseLid];
   return [(can.shutOverAirAt !== undefined ? withoutGasSince : openSince)(lidOffSince, figures)];
 }
 
@@ -123,10 +127,9 @@ export function stirringCanCard(telling: Telling, status: CanNow): Card {
 }
 
 export function discardedCard(telling: Telling, status: CanNow): Card {
-  const { material, ruleSources, session } = telling.words;
+  const { material, session } = telling.words;
   const card = canCard(telling, status, material.discarded(status.can.number), [session.troubles.hot.section]);
-  // Whatever the reason: what has begun to react goes on in a closed can.
-  return { ...card, hazards: [{ text: material.discardHeats, source: ruleSources[commonPractice] }] };
+  return { ...card, hazards: discardHazards(telling, status.can) };
 }
 
 /** What a ring of the can tells and offers. */
@@ -147,7 +150,7 @@ export function canRing(telling: Telling, can: Can, ringing: RingingReminder) {
 /** Of a can that air is over, or that is in doubt: a line of what runs. */
 export function openCanLine(telling: Telling, can: Can): readonly string[] {
   const { phase } = canStatus(telling, can);
-  const isOpen = phase.is === 'doubtful' || phase.is === 'lid-off';
+  const isOpen = phase.is === 'doubtful' || phase.is === 'lid-off' || phase.is === 'reacts';
   return isOpen ? [telling.words.material.canStands(can.number, can.component, gasWords(telling, phase))] : [];
 }
 

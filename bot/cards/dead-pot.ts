@@ -1,35 +1,52 @@
-// A pot whose life is over while something is in it: thick, gelled, hot, or by its clock. What to do is said by what the
-// shop's sheet says of waste; nobody is told to empty or flush a pot that may heat.
+// A pot whose life is over while something is in it, and a can that heats: what is to be done with either, as core/heat-care.ts
+// has it. Nobody is told to empty or flush what may heat, nor to touch what swells.
 
-import type { Batch, SeenOfPot } from '../../core/batch/batch.ts';
+import type { Batch } from '../../core/batch/batch.ts';
+import type { Can } from '../../core/can/can.ts';
+import { careFor, mayHeat, reactsWithMoisture, type SeenOfPot, wasteOf } from '../../core/heat-care.ts';
 import { commonPractice } from '../../core/session/brief-lines.ts';
-import type { WasteSaid } from '../language/tongues/english/replies.ts';
+import type { Trouble } from '../language/tongues/english/troubles.ts';
 import type { Card } from './card.ts';
 import type { Telling } from './card-context.ts';
 
-function wasteSaid({ sheet }: Batch): WasteSaid {
-  if (sheet.leftOver === undefined) return 'not-said';
-  return sheet.leftOver.vented ? 'vented' : 'as-sheet';
+/** What is told first, and what never to do, of what is seen of it. */
+export const heatTrouble = ({ words: { session } }: Telling, seen: SeenOfPot | undefined): Trouble =>
+  seen === 'smoking' || seen === 'bulging' ? session.heats[seen] : session.troubles.hot;
+
+/** A gelled or hot pot is left where it is; any other is felt first, and only a cool one is emptied and flushed. */
+export function potOverLines(telling: Telling, { number, sheet, thickened }: Batch): readonly string[] {
+  const { replies } = telling.words;
+  const waste = wasteOf(sheet);
+  const care = careFor(thickened?.seen);
+  const { section } = telling.words.session.troubles.hot;
+  switch (care) {
+    case 'feel-first':
+      return [replies.emptyNow(waste, number)];
+    case 'let-harden':
+      return [replies.gelledNow(number), replies.gelledWaste(waste), section];
+    case 'stand-off':
+      return [replies.hotNow(number), replies.gelledWaste(waste), section];
+    case 'leave-closed':
+      return [replies.swollenNow(number), replies.gelledWaste(waste), section];
+  }
 }
 
-/** A gelled or hot pot is left where it is; any other is emptied and flushed. */
-export function potOverLines(telling: Telling, batch: Batch): readonly string[] {
-  const { replies, session } = telling.words;
-  const waste = wasteSaid(batch);
-  const seen = batch.thickened?.seen;
-  if (!mayHeat(seen)) return [replies.emptyNow(waste)];
-  const what = seen === 'hot' ? replies.hotNow(batch.number) : replies.gelledNow(batch.number);
-  return [what, replies.gelledWaste(waste), session.troubles.hot.section];
-}
-
-/** Of a mix that may heat by itself: one voice with the alarm of a hot pot. */
+/** Of a mix or a can that may heat by itself: one voice with its alarm. */
 export function heatHazards(telling: Telling, seen: SeenOfPot | undefined): Card['hazards'] {
-  const { now, never } = telling.words.session.troubles.hot;
-  const source = telling.words.ruleSources[commonPractice];
-  return mayHeat(seen) ? [now, ...never.map((text) => ({ text, source }))] : [];
+  return mayHeat(seen) ? hazardsOf(telling, heatTrouble(telling, seen)) : [];
 }
 
-/** Thick only serves no more; what has gelled heats by itself. */
-export function mayHeat(seen: SeenOfPot | undefined): seen is 'gelled' | 'hot' {
-  return seen === 'gelled' || seen === 'hot';
+function hazardsOf({ words }: Telling, { now, never }: Trouble): Card['hazards'] {
+  return [now, ...never.map((text) => ({ text, source: words.ruleSources[commonPractice] }))];
+}
+
+/** Of a can that is thrown away, whatever the reason: what has begun to react goes on under its lid. */
+export function discardHazards(telling: Telling, can: Can): Card['hazards'] {
+  if (can.reacts !== undefined) return heatHazards(telling, can.reacts.seen);
+  const { material, ruleSources } = telling.words;
+  const isMoist = reactsWithMoisture(can.sheet, can.component);
+  return [
+    { text: material.discardHeats, source: ruleSources[commonPractice] },
+    ...(isMoist ? [{ text: material.swellsShut, source: material.swellsSource }] : []),
+  ];
 }

@@ -4,13 +4,14 @@ import { isRatioOut } from '../../core/batch/batch-status.ts';
 import type { FromCan } from '../../core/can/can-events.ts';
 import type { CommandOf } from '../../core/commands.ts';
 import type { Recorded } from '../../core/execute.ts';
+import { mayHeat, wasteOf } from '../../core/heat-care.ts';
 import type { BatchNow } from '../../core/status.ts';
 import type { Grams } from '../../core/units.ts';
 import { batchCard, weighedCard } from './batch-cards.ts';
 import { canQuestion } from './can-asked.ts';
 import type { Card } from './card.ts';
 import type { Telling } from './card-context.ts';
-import { heatHazards, mayHeat } from './dead-pot.ts';
+import { heatHazards } from './dead-pot.ts';
 import { factsOf } from './facts.ts';
 import { cleaningLines } from './gear-cards.ts';
 import { lidAgainst, lidFacts, lidLines } from './lid-lines.ts';
@@ -80,8 +81,11 @@ export function emptiedReply(telling: Telling, status: BatchNow): Card {
   // Set aside it heats as it did in the pot.
   if (mayHeat(seen)) return { ...card, hazards: heatHazards(telling, seen) };
   if (left === undefined || left <= 0) return card;
-  const { setAside, setAsideVented } = telling.words.material;
+  const { setAside, setAsideLoose, setAsideVented, swellsSource } = telling.words.material;
   if (leftOver === undefined) return { ...card, lines: [...card.lines, setAside] };
-  const text = leftOver.vented ? setAsideVented : setAside;
-  return { ...card, hazards: [{ text, source: telling.words.names.source(leftOver.source) }] };
+  const source = telling.words.names.source(leftOver.source);
+  const waste = wasteOf(batch.sheet);
+  const asSheet = { text: waste === 'vented' ? setAsideVented : setAside, source };
+  const loose = waste === 'loose-lid' ? [{ text: setAsideLoose, source: swellsSource }] : [];
+  return { ...card, hazards: [asSheet, ...loose] };
 }

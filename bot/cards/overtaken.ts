@@ -27,9 +27,9 @@ export function overLines(telling: Telling, { batch }: BatchStatus, kind: Remind
   return [...(turns ? [telling.words.replies.stopStirrer] : []), ...potOverLines(telling, batch)];
 }
 
-/** Told late, a can may be in doubt by then: nothing is poured from it. */
+/** A can may be in doubt by then: nothing is poured from it, and nobody closes it tight. */
 export function canRings({ words }: Telling, { phase }: CanStatus, { reminder, late }: RingingReminder): RingWords {
-  const isDoubtful = late !== undefined && phase.is === 'doubtful';
+  const isDoubtful = phase.is === 'doubtful' && (late !== undefined || phase.because === 'stood-open');
   return isDoubtful ? words.overtaken['can-in-doubt'] : words.rings[reminder.kind];
 }
 

@@ -1,5 +1,6 @@
 // What a session's bells show: the brief itself ahead of its time, the flush with its sequence, the rest in a line.
 
+import { mayHeat } from '../../core/heat-care.ts';
 import type { Session } from '../../core/session/session.ts';
 import { statusOf } from '../../core/status.ts';
 import type { ReminderKind } from '../../core/wanted-reminder.ts';
@@ -7,7 +8,7 @@ import type { RingWords } from '../language/tongues/english/rings.ts';
 import { flushBellLine } from './before-spraying.ts';
 import type { Card, CardAction, CardFact } from './card.ts';
 import type { Telling } from './card-context.ts';
-import { mayHeat, potOverLines } from './dead-pot.ts';
+import { potOverLines } from './dead-pot.ts';
 import { briefCard } from './session-cards.ts';
 import { airLines, flushing, sessionTaps } from './session-lines.ts';
 

@@ -59,7 +59,7 @@ export function morningLines(telling: Telling): readonly string[] {
 function needsSomebody({ gas, isLow, daysToExpiry, daysOpenLeft }: StockRow): boolean {
   const expires = daysToExpiry !== undefined && daysToExpiry <= expiryNoticeDays;
   const stale = daysOpenLeft !== undefined && daysOpenLeft <= openNoticeDays;
-  return stale || gas.is === 'doubtful' || gas.is === 'lid-off' || isLow || expires;
+  return stale || gas.is === 'doubtful' || gas.is === 'reacts' || gas.is === 'lid-off' || isLow || expires;
 }
 
 function stockLine(telling: Telling, row: StockRow): string {

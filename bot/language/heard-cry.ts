@@ -2,7 +2,9 @@
 // stands (`kari is down`); what begins with such a word and does not cry out calls nobody, and is asked about.
 
 import { type Failed, isFailed } from '../../core/failed.ts';
+import { type HeatSign, heatSigns } from '../../core/heat-care.ts';
 import type { PlaceName } from '../../core/ids.ts';
+import { known } from '../../core/known.ts';
 import { type Alarm, alarmNamed } from '../../core/session/session-commands.ts';
 import { criedWords, criesIn } from './cry.ts';
 import type { Hearing } from './hearing.ts';
@@ -110,7 +112,7 @@ function withNamed(read: ReadAct, line: string, context: LineContext): Read {
   if (alarmNamed(command.verb) === undefined) return read;
   const place = placeIn(line, context);
   const placed = place === undefined ? read : { ...read, act: { ...read.act, command: { ...command, place } } };
-  return withPot(placed, line, context.hearing);
+  return withHeat(placed, line, context.hearing);
 }
 
 /** `fire in bay 2`, where bay-2 is known; `fire in the booth`, whether or not anybody has named one. */
@@ -122,11 +124,23 @@ function placeIn(line: string, { places, hearing }: LineContext): PlaceName | un
   return known ?? said.find(isPlaceRoot);
 }
 
-/** `pot 1 is hot`, `mezcla 1 caliente`: the number beside the pot is the batch, wherever it stands. */
-function withPot(read: ReadAct, line: string, hearing: Hearing): Read {
+const [, smoking, bulging] = heatSigns;
+
+/** `pot 1 is hot`, `lata 3 hinchada`, `lid bulges`: which one, of what kind, and what is seen of it, wherever it stands. */
+function withHeat(read: ReadAct, line: string, { every, cries }: Hearing): Read {
   const { command } = read.act;
-  if (command.verb !== 'hot' || command.batch !== undefined) return read;
-  const number = hearing.potNumbered.exec(line)?.[1];
-  if (number === undefined || Number(number) < 1) return read;
-  return { ...read, act: { ...read.act, command: { ...command, batch: Number(number) } } };
+  if (command.verb !== 'hot') return read;
+  const numberAt = (pattern: RegExp): number | undefined => {
+    const number = Number(pattern.exec(line)?.[1]);
+    return number >= 1 ? number : undefined;
+  };
+  const said = criedWords(line, cries);
+  const has = (set: ReadonlySet<string>): boolean => said.some((word) => set.has(word));
+  const seen: HeatSign | undefined = has(cries.swells) ? bulging : has(cries.fumesOf) ? smoking : undefined;
+  const batch = command.batch ?? numberAt(every.potNumbered);
+  const can = batch === undefined ? numberAt(every.canNumbered) : undefined;
+  const isEither = has(cries.lids) && batch === undefined;
+  const heats: 'can' | 'either' | undefined =
+    can !== undefined || has(cries.cans) ? 'can' : isEither ? 'either' : undefined;
+  return { ...read, act: { ...read.act, command: { ...command, ...known({ batch, can, heats, seen }) } } };
 }

@@ -36,6 +36,7 @@ export interface Hearing {
   readonly gluedNumber: RegExp;
   /** `pot 1`, with the number. */
   readonly potNumbered: RegExp;
+  readonly canNumbered: RegExp;
   /** All that there are, heard together: what a name may be does not hang on who speaks. */
   readonly every: Hearing;
   /** Of all that there are: whoever needs help is heard. */
@@ -88,16 +89,21 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
       `^(${either(said(({ runsInto }) => runsInto))})\\.?(\\d.*)$|^(at)(\\d{1,2}[:.h]\\d{2}.*|\\d{4}|\\d{1,2}[ap]m)$`,
       'iu',
     ),
-    potNumbered: new RegExp(
-      `(?<![\\p{L}\\d])(?:${either(said(({ pots }) => pots))})\\s*(?:no\\.?|num\\.?|#)?\\s*(\\d{1,6})(?![\\d.,]*\\s?(?:\\p{L}\\b|kg|%)|[.,:]?\\d)`,
-      'iu',
-    ),
+    potNumbered: numberAfter(said(({ pots }) => pots)),
+    canNumbered: numberAfter(said(({ cans }) => cans)),
     get every() {
       return all ?? this;
     },
     cries: all?.cries ?? cryTableOf(tongues, verbs),
   };
 }
+
+/** The number that stands beside one of these words, and is no amount. */
+const numberAfter = (words: readonly string[]): RegExp =>
+  new RegExp(
+    `(?<![\\p{L}\\d])(?:${either(words)})\\s*(?:no\\.?|num\\.?|#)?\\s*(\\d{1,6})(?![\\d.,]*\\s?(?:\\p{L}\\b|kg|%)|[.,:]?\\d)`,
+    'iu',
+  );
 
 const wordsOf = (words: string): readonly string[] => words.split(' ').filter((word) => word !== '');
 const either = (words: readonly string[]): string => words.join('|');

@@ -6,6 +6,7 @@ import { splitMass } from '../calc/mixing.ts';
 import { isOn } from '../calc/runs.ts';
 import type { Command } from '../commands.ts';
 import { isFailed } from '../failed.ts';
+import { careFor } from '../heat-care.ts';
 import { methodRows } from '../methods.ts';
 import { actsOf, type Candidate, type Moment } from '../next-acts.ts';
 import { type AtLeastClock, type AtMostClock, atLeast, atMost } from '../noun-clock.ts';
@@ -126,9 +127,11 @@ export function batchActs({ batch, phase, given }: BatchStatus): readonly Candid
       ];
     }
     case 'dead':
-      return phase.seen === 'gelled' ? [onPot('hot'), onPot('empty')] : [onPot('empty'), ...cleaningActs(batch)];
+      // Of one that heats already nothing is offered: it is left alone.
+      if (careFor(phase.seen) === 'feel-first') return [onPot('empty'), onPot('hot'), ...cleaningActs(batch)];
+      return phase.seen === 'gelled' ? [onPot('hot'), onPot('empty')] : [];
     case 'over':
-      return [onPot('empty'), ...cleaningActs(batch)];
+      return [onPot('empty'), onPot('hot'), ...cleaningActs(batch)];
     case 'emptied':
       return cleaningActs(batch);
   }

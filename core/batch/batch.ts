@@ -5,16 +5,13 @@ import type { Run } from '../calc/clock.ts';
 import { begun, ended } from '../calc/runs.ts';
 import type { Component } from '../components.ts';
 import { isFor } from '../event-readers.ts';
+import { type SeenOfPot, worse } from '../heat-care.ts';
 import type { Entry } from '../history.ts';
 import type { BatchNumber, PartName, PersonName, PlaceName } from '../ids.ts';
 import type { Method } from '../methods.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { foldRings, type RingLog } from '../ring-log.ts';
 import { type EpochMs, type Grams, grams, type Litres } from '../units.ts';
-
-/** What eyes or a hand near it tell of a pot, whatever its clock says; each worse than the one before. */
-const seenOfPot = ['thick', 'gelled', 'hot'] as const;
-export type SeenOfPot = (typeof seenOfPot)[number];
 
 export interface Weighing {
   /** First contact of B with A: a second weighing changes the figures, never this. */
@@ -140,7 +137,7 @@ function evolveBatch(batch: Batch, entry: Entry): Batch {
     case 'MixThickened':
       return ruined(batch, fact.seen, at);
     case 'AlarmRaised':
-      return fact.what === 'hot' && fact.batch === batch.number ? ruined(batch, 'hot', at) : batch;
+      return fact.what === 'hot' && fact.batch === batch.number ? ruined(batch, fact.seen ?? 'hot', at) : batch;
     case 'PotEmptied':
       return {
         ...batch,
@@ -155,8 +152,8 @@ function evolveBatch(batch: Batch, entry: Entry): Batch {
 
 function ruined(batch: Batch, seen: SeenOfPot, at: EpochMs): Batch {
   const before = batch.thickened;
-  const worse = before === undefined || seenOfPot.indexOf(seen) > seenOfPot.indexOf(before.seen);
-  return { ...batch, thickened: worse ? { seen, at } : before, stirring: ended(batch.stirring, at) };
+  const isNews = before === undefined || worse(before.seen, seen) !== before.seen;
+  return { ...batch, thickened: isNews ? { seen, at } : before, stirring: ended(batch.stirring, at) };
 }
 
 function poured(batch: Batch, component: Component, more: Grams, at: EpochMs): Batch {

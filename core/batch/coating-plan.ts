@@ -232,7 +232,8 @@ function stockFor(
   return components.map((component) => {
     const cans = liveCans(shop).filter((can) => can.component === component && can.sheet.id === sheet.id);
     const usable = cans.filter(
-      (can) => gasState(can, now).is !== 'doubtful' && (can.expires === undefined || today <= can.expires),
+      (can) =>
+        !['doubtful', 'reacts'].includes(gasState(can, now).is) && (can.expires === undefined || today <= can.expires),
     );
     const left = usable.reduce((sum, can) => sum + leftGrams(can), 0);
     return {

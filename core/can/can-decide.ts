@@ -19,7 +19,7 @@ import { liveCans, onlyOne, type Shop, sheetFor } from '../shop.ts';
 import type { canVerbs } from '../verbs/can-verbs.ts';
 import { type Can, canAsOf, isGasSensitive, isShut } from './can.ts';
 import { blanketTimes, doubtOf } from './can-clocks.ts';
-import { checkRules, lidRules, openedFirstRules, openRules, shutRules } from './can-rules.ts';
+import { blanketRules, canStirRules, checkRules, lidRules, openRules, shutRules } from './can-rules.ts';
 import { lidOff, lidOffBefore } from './lid-off.ts';
 
 export function decideOpen(shop: Shop, said: Said<CommandOf<'open'>>): Decision {
@@ -85,33 +85,44 @@ export const canActs: Deciders<Exclude<keyof typeof canVerbs, 'open' | 'received
     const { handling } = said.command;
     const can = findCan(shop, said.command.can, ({ lidOff }) => !isOn(lidOff));
     if (isFailed(can)) return unclear(can.failed);
-    const situation = { sheet: can.sheet, component: can.component, handling };
+    const situation = { sheet: can.sheet, component: can.component, handling, can, at: said.at };
     return judge(shop, said, lidRules, [situation], (saidWith) => [lidOff(can, handling, said.at, saidWith)]);
   },
   shut: (shop, said) => {
     const { handling } = said.command;
     const can = findCan(shop, said.command.can, isGasWanted);
     if (isFailed(can)) return unclear(can.failed);
-    const on = { streams: [canStream(can.number)] as const, happenedAt: said.at };
-    if (handling === 'gas') return accepted({ ...on, body: { type: 'CanBlanketed' } });
     const found = canAsOf(can, said.at);
+    if (handling === 'gas') return blanketed(shop, said, found);
     const body = { type: 'LidOn' as const, ...known({ handling }), ...(isShut(found) && { stayed: true as const }) };
-    const situation = { can: found, handling };
-    return judge(shop, said, shutRules, [situation], (saidWith) => [{ ...on, body, saidWith }]);
+    const situation = { can: found, handling, at: said.at };
+    return judge(shop, said, shutRules, [situation], (saidWith) => [
+      { streams: [canStream(can.number)], happenedAt: said.at, body, saidWith },
+    ]);
   },
-  blanket: onCan(isGasWanted, { type: 'CanBlanketed' }),
+  blanket: (shop, said) => {
+    const can = findCan(shop, said.command.can, isGasWanted);
+    return isFailed(can) ? unclear(can.failed) : blanketed(shop, said, canAsOf(can, said.at));
+  },
   prestir: (shop, said) => {
     const { handling, can: named } = said.command;
     const can = findCan(shop, named, ({ component, sheet }) => component === 'part-a' && sheet.preStir !== undefined);
     if (isFailed(can)) return unclear(can.failed);
     const found = canAsOf(can, said.at);
     const body = { type: 'CanStirred' as const };
-    return judge(shop, said, openedFirstRules, [{ can: found, handling }], (saidWith) => [
+    return judge(shop, said, canStirRules, [{ can: found, handling, at: said.at }], (saidWith) => [
       ...lidOffBefore(found, handling, said.at, saidWith),
       { streams: [canStream(can.number)], happenedAt: said.at, body, saidWith },
     ]);
   },
-  discard: onCan(isGasSensitive, ({ why }) => ({ type: 'CanDiscarded', why })),
+  discard: (shop, { command, at }) => {
+    const can = findCan(shop, command.can, isGasSensitive);
+    if (isFailed(can)) return unclear(can.failed);
+    return accepted({
+      ...{ streams: [canStream(can.number)], happenedAt: at },
+      body: { type: 'CanDiscarded', why: command.why },
+    });
+  },
   check: (shop, said) => {
     const can = findCan(shop, said.command.can, (each) => doubtOf(each, said.at) !== undefined);
     if (isFailed(can)) return unclear(can.failed);
@@ -126,15 +137,10 @@ export const canActs: Deciders<Exclude<keyof typeof canVerbs, 'open' | 'received
   },
 };
 
-/** What is never objected to. `fits`: which can is meant where nobody names one. */
-function onCan<C extends CommandOf<'blanket' | 'discard'>>(
-  fits: (can: Can) => boolean,
-  leaves: EventBody | ((command: C) => EventBody),
-): (shop: Shop, said: Said<C>) => Decision {
-  return (shop, { command, at }) => {
-    const can = findCan(shop, command.can, fits);
-    if (isFailed(can)) return unclear(can.failed);
-    const body = typeof leaves === 'function' ? leaves(command) : leaves;
-    return accepted({ streams: [canStream(can.number)], happenedAt: at, body });
-  };
+/** Gas over it, the lid on; `found`: the can as it was before. */
+function blanketed(shop: Shop, said: Said, found: Can): Decision {
+  const body = { type: 'CanBlanketed' as const };
+  return judge(shop, said, blanketRules, [{ can: found, at: said.at }], (saidWith) => [
+    { streams: [canStream(found.number)], happenedAt: said.at, body, saidWith },
+  ]);
 }

@@ -1,6 +1,7 @@
 // What speaks against an act with a can or with what comes out of one, in figures.
 
 import type { Component } from '../components.ts';
+import type { HeatSign } from '../heat-care.ts';
 import type { BatchNumber, CanNumber, PersonName, SheetId } from '../ids.ts';
 import type { EpochMs, Grams, Litres, Minutes } from '../units.ts';
 
@@ -17,6 +18,7 @@ export type MaterialObjection =
       /** Of standing without gas; `undefined` where some was left in a can to be used whole. */
       readonly limitMinutes: Minutes | undefined;
     }
+  | { readonly code: 'can-reacts'; readonly can: CanNumber; readonly seen: HeatSign; readonly at: EpochMs }
   | { readonly code: 'shut-without-gas'; readonly can: CanNumber }
   | { readonly code: 'whole-left-over'; readonly can: CanNumber; readonly leftGrams: Grams }
   | { readonly code: 'check-by-lead'; readonly can: CanNumber; readonly who: readonly PersonName[] }

@@ -9,7 +9,8 @@ import { type Can, isCanLive } from './can.ts';
 import { blanketTimes, preStirTimes } from './can-clocks.ts';
 
 export function canReminders(can: Can, leads: readonly PersonName[]): readonly Reminder[] {
-  return isCanLive(can) ? [...blanketReminders(can, leads), ...stirReminders(can)] : [];
+  // Whoever is called to one that heats is called by its alarm; nobody is asked to handle it.
+  return isCanLive(can) && can.reacts === undefined ? [...blanketReminders(can, leads), ...stirReminders(can)] : [];
 }
 
 function blanketReminders(can: Can, leads: readonly PersonName[]): readonly Reminder[] {

@@ -29,14 +29,34 @@ const noGas: Rule<Pick<OpenCase, 'sheet' | 'component' | 'handling'>> = {
     can.handling === undefined && isGasSensitive(can) ? { code: 'no-gas', component: can.component } : undefined,
 };
 
+/** Nobody opens, closes, stirs or pours one that was cried hot, smoking or swelling: not that day, and not later. */
+const reacts: Rule<Pick<PourCase, 'can' | 'at'>> = {
+  code: 'can-reacts',
+  source: 'common practice, no source',
+  liftedBy: 'supervisor',
+  since: 6,
+  check: ({ can: { number, reacts: since }, at }) =>
+    hadHappened(since?.at, at)
+      ? { code: 'can-reacts', can: number, seen: since?.seen ?? 'hot', at: since?.at ?? at }
+      : undefined,
+};
+
+/** Gas over it, the lid on. */
+export const blanketRules = [reacts];
+
+export interface LidCase extends Pick<OpenCase, 'sheet' | 'component' | 'handling'> {
+  readonly can: Can;
+  readonly at: EpochMs;
+}
+
 /** Each time that the lid comes off again. */
-export const lidRules: readonly Rule<Pick<OpenCase, 'sheet' | 'component' | 'handling'>>[] = [{ ...noGas, since: 4 }];
+export const lidRules: readonly Rule<LidCase>[] = [reacts, { ...noGas, since: 4 }];
 
 /** Stirred in it or poured from it, a can that the record has shut was opened first, of whatever is left to be kept from the air. */
 export const wasOpenedFirst = (can: Can): boolean => isGasSensitive(can) && isCanLive(can) && isShut(can);
 
 /** What its every opening asks, of a can that is opened for something else. */
-export const openedFirstRules: readonly Rule<{ readonly can: Can; readonly handling: Handling | undefined }>[] = [
+export const openedFirstRules: readonly Rule<Pick<PourCase, 'can' | 'handling'>>[] = [
   {
     ...noGas,
     since: 5,
@@ -45,13 +65,18 @@ export const openedFirstRules: readonly Rule<{ readonly can: Can; readonly handl
   },
 ];
 
+/** The stirrer in the can itself. */
+export const canStirRules: readonly Rule<Pick<PourCase, 'can' | 'handling' | 'at'>>[] = [reacts, ...openedFirstRules];
+
 /** The lid goes on without gas; `can`: as it was before. */
 export interface ShutCase {
   readonly can: Can;
+  readonly at: EpochMs;
   readonly handling: 'whole' | undefined;
 }
 
 export const shutRules: readonly Rule<ShutCase>[] = [
+  reacts,
   {
     code: 'shut-without-gas',
     source: 'sheet',
@@ -122,9 +147,10 @@ const limitOf = ({ sheet }: Can, doubt: Doubt) =>
   doubt.because === 'left-over' ? undefined : (sheet.blanket?.doubtfulMinutes ?? minutes(0));
 
 /** What keeps a can until a lead has looked at it. */
-export const canHolds = [doubtful];
+export const canHolds = [reacts, doubtful];
 
 export const pourRules: readonly Rule<PourCase>[] = [
+  reacts,
   {
     code: 'can-discarded',
     source: 'the order of the work',

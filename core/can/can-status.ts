@@ -49,9 +49,10 @@ export type CanActId = 'prestir-gas' | CommandOf<'check' | 'blanket' | 'prestir'
 export function canActs({ can, phase, lidOffSince, preStir, isStirred }: CanStatus): readonly Candidate<CanActId>[] {
   if (!isCanLive(can)) return [];
   const { number } = can;
+  const act = actsOf<CanActId>(String(number));
+  if (phase.is === 'reacts') return [act('discard', { verb: 'discard', can: number, why: '-' })];
   const doubtful = phase.is === 'doubtful';
   const isOff = lidOffSince !== undefined;
-  const act = actsOf<CanActId>(String(number));
   // The lid comes off with gas at hand: without it there is nothing to offer.
   const withGas = { can: number, handling: 'gas' } as const;
   const stir = wasOpenedFirst(can)

@@ -1,6 +1,7 @@
 // What is left in which can, how long it has been open, and what somebody must see to. Figures only.
 
 import { DateTime } from 'luxon';
+import type { HeatSign } from '../heat-care.ts';
 import { liveCans, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs, type Grams } from '../units.ts';
 import { type Can, isGasSensitive, leftGrams } from './can.ts';
@@ -17,7 +18,8 @@ export type GasState =
   | { readonly is: 'not-needed' }
   | { readonly is: 'blanketed'; readonly at: EpochMs }
   | { readonly is: 'lid-off'; readonly since: EpochMs; readonly isShut: boolean }
-  | ({ readonly is: 'doubtful' } & Doubt);
+  | ({ readonly is: 'doubtful' } & Doubt)
+  | { readonly is: 'reacts'; readonly since: EpochMs; readonly seen: HeatSign };
 
 export interface StockRow {
   readonly can: Can;
@@ -68,6 +70,7 @@ export function daysTo(day: string | undefined, zone: string, at: EpochMs): numb
 }
 
 export function gasState(can: Can, at: EpochMs): GasState {
+  if (can.reacts !== undefined) return { is: 'reacts', since: can.reacts.at, seen: can.reacts.seen };
   if (!isGasSensitive(can)) return { is: 'not-needed' };
   const doubt = doubtOf(can, at);
   if (doubt !== undefined) return { is: 'doubtful', ...doubt };
@@ -78,7 +81,7 @@ export function gasState(can: Can, at: EpochMs): GasState {
 }
 
 export interface Need {
-  readonly is: 'doubtful' | 'low' | 'lid-off' | LastDayNeed;
+  readonly is: 'doubtful' | 'reacts' | 'low' | 'lid-off' | LastDayNeed;
   /** `undefined`: of cans that stand sealed. */
   readonly can: Can | undefined;
   readonly from: EpochMs;
@@ -103,7 +106,9 @@ function openNeeds(shop: Shop, at: EpochMs): readonly Need[] {
     const { gas, isLow } = stockRow(can, shop.crew.zone, at);
     const lastPour = can.pours.at(-1)?.at ?? can.openedAt;
     return [
-      ...(gas.is === 'doubtful' || gas.is === 'lid-off' ? [{ is: gas.is, can, from: gas.since }] : []),
+      ...(gas.is === 'doubtful' || gas.is === 'lid-off' || gas.is === 'reacts'
+        ? [{ is: gas.is, can, from: gas.since }]
+        : []),
       ...(isLow ? [{ is: 'low' as const, can, from: lastPour }] : []),
       ...lastDayNeeds(can, shop.crew.zone, can.expires, expiryNoticeDays, ['expires-soon', 'expired']),
       ...lastDayNeeds(can, shop.crew.zone, openUntil(can, shop.crew.zone), openNoticeDays, [

@@ -5,6 +5,7 @@ import type { Run } from '../calc/clock.ts';
 import { begun, ended, isOn } from '../calc/runs.ts';
 import type { Component } from '../components.ts';
 import { isFor } from '../event-readers.ts';
+import { type HeatSign, worse } from '../heat-care.ts';
 import type { Entry } from '../history.ts';
 import { type BatchNumber, type CanNumber, numberIn, type PersonName } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';
@@ -55,6 +56,8 @@ export interface Can {
   readonly blanketedAt: EpochMs | undefined;
   /** Some was left in it where it was to be used whole. */
   readonly leftOverAt: EpochMs | undefined;
+  /** It heats, smokes or swells: the worst that was cried of it, and since when. Nothing ends that but throwing it away. */
+  readonly reacts: { readonly seen: HeatSign; readonly at: EpochMs } | undefined;
   readonly discarded: { readonly at: EpochMs; readonly why: string } | undefined;
   readonly rings: RingLog;
   readonly entries: readonly Entry[];
@@ -86,6 +89,7 @@ export function foldCan(entries: readonly Entry[]): Can | undefined {
     checkedAt: [],
     blanketedAt: undefined,
     leftOverAt: undefined,
+    reacts: undefined,
     discarded: undefined,
     rings: foldRings(entries),
     entries,
@@ -118,6 +122,8 @@ function evolveCan(can: Can, entry: Entry): Can {
       return fact.role === 'crew' && fact.nobodyLeads !== true ? can : { ...can, checkedAt: [...can.checkedAt, at] };
     case 'CanDiscarded':
       return { ...closed(can, at), discarded: can.discarded ?? { at, why: fact.why } };
+    case 'AlarmRaised':
+      return fact.what === 'hot' && fact.can === can.number ? reacting(can, fact.seen ?? 'hot', at) : can;
     case 'PartsWeighed':
     case 'PartWeighed':
     case 'PartAdded':
@@ -144,6 +150,11 @@ function poured(can: Can, entry: Entry, fromCans: readonly FromCan[]): Can {
 function withLeftOver(can: Can, { happenedAt, edition }: Entry): Can {
   const isLeft = edition >= 4 && can.handling === 'whole' && isGasSensitive(can) && isLeftOver(leftGrams(can));
   return isLeft ? { ...can, leftOverAt: happenedAt } : can;
+}
+
+function reacting(can: Can, seen: HeatSign, at: EpochMs): Can {
+  const before = can.reacts;
+  return { ...can, reacts: before !== undefined && worse(before.seen, seen) === before.seen ? before : { seen, at } };
 }
 
 function opened(can: Can, at: EpochMs, by: PersonName): Can {

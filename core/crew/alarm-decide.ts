@@ -5,13 +5,13 @@ import type { CommandOf } from '../commands.ts';
 import { accepted, type Decision, onCrew, type Said, unclear } from '../decision.ts';
 import { isFailed } from '../failed.ts';
 import type { EventBody, NewEvent } from '../history.ts';
-import { type BatchNumber, batchStream, crewStream, type PersonName } from '../ids.ts';
+import { type BatchNumber, batchStream, type CanNumber, canStream, crewStream, type PersonName } from '../ids.ts';
 import { known } from '../known.ts';
 import { sheetMeant } from '../products/shelf.ts';
 import { namedIn } from '../session/people-named.ts';
 import { placeOf } from '../session/place-meant.ts';
 import type { Alarm, Qualification } from '../session/session-commands.ts';
-import { liveBatches, type Shop, sheetFor } from '../shop.ts';
+import { liveBatches, liveCans, type Shop, sheetFor } from '../shop.ts';
 import { unreadUnder } from '../unread.ts';
 import { alarmsOn, countdowns } from './open-alarms.ts';
 import { mayNotSettle, roleMissing } from './who-may.ts';
@@ -23,13 +23,15 @@ export const nobody: PersonName = 'anonymous';
 export function decideAlarm(shop: Shop, said: Said<CommandOf<Alarm>>): Decision {
   const { verb, note, place, unsure = false } = said.command;
   if (unsure) return onCrew(said, { type: 'CryHeard', what: verb, note: note ?? '', ...known({ place }) });
-  const named = said.command.verb === 'hot' ? said.command.batch : undefined;
-  const pot = verb === 'hot' ? hotPot(shop, named, note) : undefined;
-  const isUnsaid = named !== undefined && !(note ?? '').includes(`${named}`);
-  const noted = pot === undefined && isUnsaid ? [named, note].filter(Boolean).join(' ') : note;
-  const body: EventBody = { type: 'AlarmRaised', what: verb, ...known({ note: noted, batch: pot, place }) };
+  const hot = said.command.verb === 'hot' ? said.command : undefined;
+  const { batch, can } = hot === undefined ? {} : whatHeats(shop, hot);
+  const isUnsaid = hot?.batch !== undefined && !(note ?? '').includes(`${hot.batch}`);
+  const noted = batch === undefined && isUnsaid ? [hot.batch, note].filter(Boolean).join(' ') : note;
+  const seen = hot?.seen === 'hot' ? undefined : hot?.seen;
+  const body: EventBody = { type: 'AlarmRaised', what: verb, ...known({ note: noted, batch, can, seen, place }) };
+  const of = [...(batch === undefined ? [] : [batchStream(batch)]), ...(can === undefined ? [] : [canStream(can)])];
   // A cry is recorded whatever does not read any more: then it stands under the crew alone.
-  const under = pot === undefined || unreadUnder(shop, batchStream(pot)).length > 0 ? [] : [batchStream(pot)];
+  const under = of.filter((stream) => unreadUnder(shop, stream).length === 0);
   return accepted({ streams: [crewStream, ...under], happenedAt: said.at, body });
 }
 
@@ -55,16 +57,25 @@ export function decideDrill({ crew }: Shop, said: Said<CommandOf<'drill'>>): Dec
   return onCrew(said, { type: 'DrillBegun', what: said.command.what });
 }
 
-/** The pot that is named; where nothing is named the only one that anything is in. Of several none: nothing is guessed. */
-function hotPot(shop: Shop, named: BatchNumber | undefined, note = ''): BatchNumber | undefined {
-  if (named !== undefined) return shop.batches.has(named) ? named : undefined;
-  if (saysWhich.test(note)) return undefined;
-  const [pot, other] = potsInUse(shop);
-  return other === undefined ? pot : undefined;
+export interface Heating {
+  readonly batch?: BatchNumber;
+  readonly can?: CanNumber;
 }
 
-/** `can 5`: another thing is hot, or a number that may be another pot's. In English and Spanish, as people type it. */
-const saysWhich = /\d|\b(?:cans?|drums?|latas?|botes?|bidón|bidones)\b/iu;
+/** What is named; where nothing is, the only thing that it can be. Of several none: nothing is guessed. */
+function whatHeats(shop: Shop, { batch, can, heats, note = '' }: CommandOf<'hot'>): Heating {
+  if (batch !== undefined) return shop.batches.has(batch) ? { batch } : {};
+  if (can !== undefined) return shop.cans.has(can) ? { can } : {};
+  // A number that nobody understood may be another one's.
+  const [only, other] = /\d/u.test(note) ? [] : mayHeatNow(shop, heats);
+  return only === undefined || other !== undefined ? {} : only;
+}
+
+/** A lid that swells may be a can's as well; what is only hot is a pot. */
+export const mayHeatNow = (shop: Shop, heats: CommandOf<'hot'>['heats']): readonly Heating[] => [
+  ...(heats === 'can' ? [] : potsInUse(shop).map((batch) => ({ batch }))),
+  ...(heats === undefined ? [] : liveCans(shop).map(({ number: can }) => ({ can }))),
+];
 
 export function potsInUse(shop: Shop): readonly BatchNumber[] {
   const inUse = ({ inVessel }: Batch) => inVessel['part-a'] !== undefined || inVessel['part-b'] !== undefined;

@@ -3,6 +3,7 @@
 
 import { z } from 'zod';
 import { event } from '../event.ts';
+import { heatSigns } from '../heat-care.ts';
 import { methods } from '../methods.ts';
 import { alarms, qualifications } from '../session/session-commands.ts';
 
@@ -12,6 +13,10 @@ export const AlarmEvent = z.discriminatedUnion('type', [
     note: z.string().optional(),
     /** Of a hot pot, where it is known which: then filed under that batch too, and ends its pot. */
     batch: z.number().int().positive().optional(),
+    /** The same of a can that heats or swells. */
+    can: z.number().int().positive().optional(),
+    /** Where more is told of it than that it is hot. */
+    seen: z.enum(heatSigns).optional(),
     /** Known, and named with it: until all is clear nobody begins anything there. */
     place: z.string().optional(),
   }),

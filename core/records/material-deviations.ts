@@ -6,7 +6,7 @@ import { offRatio } from '../batch/batch-rules.ts';
 import { poursOf } from '../batch/weigh-decide.ts';
 import { addRules, namedRules, type WeighCase, weighRules } from '../batch/weigh-rules.ts';
 import { type Can, foldCan } from '../can/can.ts';
-import { checkRules, lidRules, openedFirstRules, openRules, shutRules } from '../can/can-rules.ts';
+import { blanketRules, canStirRules, checkRules, lidRules, openRules, shutRules } from '../can/can-rules.ts';
 import { localDay } from '../crew/local-day.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry, FactOf } from '../history.ts';
@@ -30,12 +30,18 @@ export function againstCan(shop: Shop, can: Can, entry: Entry): readonly Objecti
     }
     case 'LidOff': {
       const { sheet, component } = can;
-      return objectionsTo(lidRules, { sheet, component, handling: fact.handling }, entry.edition);
+      return objectionsTo(
+        lidRules,
+        { sheet, component, handling: fact.handling, can: canBefore(can, entry), at },
+        entry.edition,
+      );
     }
     case 'LidOn':
-      return objectionsTo(shutRules, { can: canBefore(can, entry), handling: fact.handling }, entry.edition);
+      return objectionsTo(shutRules, { can: canBefore(can, entry), handling: fact.handling, at }, entry.edition);
+    case 'CanBlanketed':
+      return objectionsTo(blanketRules, { can: canBefore(can, entry), at }, entry.edition);
     case 'CanStirred':
-      return objectionsTo(openedFirstRules, { can: canBefore(can, entry), handling: undefined }, entry.edition);
+      return objectionsTo(canStirRules, { can: canBefore(can, entry), handling: undefined, at }, entry.edition);
   }
 }
 

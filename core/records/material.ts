@@ -1,7 +1,8 @@
 // Where the material of a batch went: planned, mixed, caught and used again, applied, thrown away and why.
 
-import type { Batch, SeenOfPot } from '../batch/batch.ts';
+import type { Batch } from '../batch/batch.ts';
 import { potLifeTimes } from '../batch/batch-clocks.ts';
+import type { SeenOfPot } from '../heat-care.ts';
 import { airLog, type Shop } from '../shop.ts';
 import { type EpochMs, type Grams, grams, type SquareMetres, squareMetres } from '../units.ts';
 

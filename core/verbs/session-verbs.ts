@@ -1,7 +1,8 @@
 // What can be said round a spray session, and in need. Which session may be left out where only one is open.
 
 import { solventIds } from '../calc/solvents.ts';
-import type { PlaceName } from '../ids.ts';
+import type { HeatSign } from '../heat-care.ts';
+import type { CanNumber, PlaceName } from '../ids.ts';
 import { methods } from '../methods.ts';
 import { alarms, gears, whereabouts } from '../session/session-commands.ts';
 import {
@@ -102,8 +103,20 @@ export const sessionVerbs = {
   spill: alarm,
   fire: alarm,
   down: alarm,
-  /** A pot that heats. */
-  hot: verb({ batch: count('batch'), note, unsure, place: named }, { endsInWords: true, calls: true }),
+  /** A pot or a can that heats, smokes or swells. */
+  hot: verb(
+    {
+      batch: count('batch'),
+      note,
+      unsure,
+      place: named,
+      can: unasked<CanNumber>('own-way'),
+      /** Left out, it is a pot. */
+      heats: unasked<'can' | 'either'>('own-way'),
+      seen: unasked<HeatSign>('own-way'),
+    },
+    { endsInWords: true, calls: true },
+  ),
   /** Soaked, splashed or burnt. */
   'skin-burn': alarm,
   breathless: alarm,

@@ -65,6 +65,13 @@ export const materialCases = {
     deviates: 'PartsWeighed 08:20 can-doubtful',
     liftedBy: 'lead',
   },
+  'can-reacts': {
+    given: [air, '08:00 open A lot 7731 5kg gas', '08:01 can 1 bulging'],
+    at: '08:05',
+    act: 'blanket 1',
+    deviates: 'CanBlanketed 08:05 can-reacts',
+    liftedBy: 'supervisor',
+  },
   'more-than-can-holds': {
     given: [air, '08:00 open B lot 8802 1kg', '08:00 mix 2.4kg'],
     at: '08:05',

@@ -35,6 +35,8 @@ export interface Typed {
   readonly runsInto: string;
   /** What a pot is called where its number follows: `pot 1 is hot`. */
   readonly pots: string;
+  /** Before the number of a can. */
+  readonly cans: string;
   /** Small words and words of other programs: no slip of a verb, however near. */
   readonly noSlips: string;
   /** Whoever types it wants to end what they type in. */

@@ -202,7 +202,9 @@ export const spanishSpokenLines: readonly TypedLine[] = [
   miss('casi está seca impeller-7', 'unknown-verb', 'casi'),
   // A smell is no slip of another word.
   miss('huele mucho a disolvente', 'unknown-verb', 'huele', 'derrame'),
-  act('sale humo de la mezcla', { verb: 'hot', note: 'sale humo de la mezcla' }),
+  act('sale humo de la mezcla', { verb: 'hot', note: 'sale humo de la mezcla', seen: 'smoking' }),
+  act('lata 5 hinchada', { verb: 'hot', note: 'lata 5 hinchada', can: 5, heats: 'can', seen: 'bulging' }),
+  act('la tapa se abomba', { verb: 'hot', note: 'la tapa se abomba', heats: 'either', seen: 'bulging' }),
   miss('permiso el cliente lo acepta', 'permit-alone', 'permiso'),
   miss('no', 'no-alone', '', 'deshacer'),
   // What has begun or ended is asked, with what each tap says.

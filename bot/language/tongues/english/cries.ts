@@ -59,7 +59,7 @@ export const englishCries = {
   onlyOfLiquid: '',
   /** What a liquid belongs in. */
   drums: '',
-  pots: 'pot pots mix batch can bucket drum',
+  pots: 'pot pots mix batch can cans tin bucket drum lid lids',
   /** Directly before the word: it is denied, or long over. */
   denials: `
     no not never without nothing nobody none neither any isnt arent wasnt dont didnt doesnt cant cannot wont before
@@ -74,7 +74,14 @@ export const englishCries = {
     help spreading growing trapped everywhere inside breathing unconscious bleeding real now quick quickly do`,
   burningOf: 'exploded explosion',
   /** What a pot or a can does that heats. */
-  boiling: 'smoking, smokes, boiling, boils, bubbling, swelling, bulging, melting, foaming',
+  boiling: `
+    smoking, smokes, fuming, boiling, boils, bubbling, swelling, swells, swollen, bulging, bulges, bulged, hissing, melting,
+    foaming, about to burst, going to burst, bursting`,
+  /** Of these, what a closed lid holds in. */
+  swells: 'swelling swells swollen bulging bulges bulged hissing burst bursting',
+  fumesOf: 'smoke smoking smokes fuming',
+  lids: 'lid lids',
+  cans: 'can cans tin tins drum drums',
   /** `kari fell behind with the sheets`. */
   fallsOfWork: 'behind ill sick asleep for short',
   /** Anywhere in the line: nothing of it is real. */
@@ -86,7 +93,9 @@ export const englishCries = {
   /** A line that begins so asks. */
   askings: 'is are do does did can could should who what when where why how which',
   /** `can 3 is hot`, `can on fire`: the can, no question. */
-  ofCan: 'is was on of spilled spilt tipped fell exploded leaking burning swelling smoking hot',
+  ofCan: `
+    is was on of spilled spilt tipped fell exploded leaking burning swelling swells swollen smoking smokes hot bulging bulges bulged
+    hissing bursting about going`,
   /** What eyes do that need help. */
   sore: 'burning burn burns hurt hurts hurting sting stings stinging red',
   /** What is down every other day and is nobody: a bare word before `is down` that is none of these is a name. */

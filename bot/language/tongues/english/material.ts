@@ -3,6 +3,7 @@
 import type { MaterialObjection, MaterialUnclear } from '../../../../core/can/can-objections.ts';
 import type { Need } from '../../../../core/can/can-stock.ts';
 import type { Component } from '../../../../core/components.ts';
+import type { HeatSign } from '../../../../core/heat-care.ts';
 import type { PartName } from '../../../../core/ids.ts';
 import type { Method } from '../../../../core/methods.ts';
 import type { PotYield } from '../../../../core/records/day-material.ts';
@@ -10,6 +11,8 @@ import type { EpochMs, Grams, Litres, Micrometres, Minutes } from '../../../../c
 import type { Handling } from '../../../../core/verbs/said.ts';
 import type { Figures } from '../../figures.ts';
 import { englishComponents, englishScaleTooCoarse, englishWeighing } from './weighing.ts';
+
+const englishReacts: Readonly<Record<HeatSign, string>> = { hot: 'hot', smoking: 'smoking', bulging: 'swollen' };
 
 export function englishMaterialObjection(objection: MaterialObjection, figures: Figures): string {
   switch (objection.code) {
@@ -28,6 +31,8 @@ export function englishMaterialObjection(objection: MaterialObjection, figures: 
           : `stood without gas over it for ${figures.minutesUp(objection.limitMinutes)} or more`;
       return `Can ${objection.can} ${why} (in doubt since ${figures.timeDown(objection.since)}). A lead looks at it and says check ${objection.can}.`;
     }
+    case 'can-reacts':
+      return `Can ${objection.can} was ${englishReacts[objection.seen]} at ${figures.timeDown(objection.at)}: nobody opens, closes, stirs or pours it any more. Stand off; throw it away only once it is cold and no longer swollen: discard ${objection.can}, and why.`;
     case 'shut-without-gas':
       return `A can that is shut over air is lost: gas into can ${objection.can} first, then say blanket ${objection.can}. If it was used whole, say so: shut ${objection.can} whole.`;
     case 'whole-left-over':
@@ -114,6 +119,7 @@ const lossSources = {
 
 const needs: Readonly<Record<Need['is'], string>> = {
   doubtful: 'in doubt',
+  reacts: 'hot or swollen',
   'lid-off': 'without gas',
   low: 'running low',
   'expires-soon': 'near expiry',
@@ -144,6 +150,9 @@ export const englishMaterial = {
   noGasNeeded: 'The sheet does not ask for gas over this one.',
   checked: (can: number) => `Can ${can}: looked at and taken`,
   doubtfulSince: (at: EpochMs, figures: Figures) => `In doubt since ${figures.timeDown(at)}: too long without gas.`,
+  canLeft: (can: number) =>
+    `Can ${can}: nobody opens, closes, stirs or pours it. Once it is cold and no longer swollen: discard ${can}, and why.`,
+  looseLid: 'Gas over it all the same, lid loose, not tight: with moist air in it, it can swell.',
   leadChecks: (can: number) => `Nothing is poured from it until a lead has looked and says check ${can}.`,
   minutesAnew: 'There is still no gas over it: the minutes count again from now.',
   headspaceUnknown:
@@ -154,6 +163,9 @@ export const englishMaterial = {
   discarded: (can: number) => `Can ${can}: discarded`,
   discardHeats:
     'If it has gelled or is warm it can go on heating: away from people and from whatever burns, lid loose, if it can still be moved; then stand off. Do not close it tight.',
+  swellsShut:
+    'With moist air in it and its lid on tight, it can swell and burst: lid loose, and nothing else goes into that can again.',
+  swellsSource: 'DGUV Information 213-078, 10.15.1, of isocyanates; common practice',
   preStirFirst: (minutes: Minutes, can: number, figures: Figures) =>
     `Stir it ${figures.minutesUp(minutes)} in its can before a pour: prestir ${can}.`,
   fromCan: (can: number, lot: string, left: Grams, figures: Figures) =>
@@ -181,6 +193,7 @@ export const englishMaterial = {
   caught: (batch: number, grams: Grams, figures: Figures) => `Batch ${batch}: ${figures.mass(grams)} caught`,
   caughtFilter: 'It keeps the batch’s age and pot life. Filter it again before it is used.',
   setAsideVented: 'Left-over mix may heat and give off gas: vented, never under a tight lid, as the sheet says.',
+  setAsideLoose: 'It may react with moisture: never under a tight lid, it can swell and burst.',
   setAside: 'Left-over mix may heat. Set it aside as the sheet says.',
   potLifeByMass: (percent: number, figures: Figures) =>
     `So much in one pot: the sheet gives it ${figures.percent(percent)} of the usual pot life.`,
@@ -211,6 +224,8 @@ export const englishMaterial = {
   expiresIn: (days: number) =>
     days < 0 ? `expired ${-days} d ago` : days === 0 ? 'expires today' : `${days} d to expiry`,
   gas: {
+    reacts: (seen: HeatSign, at: EpochMs, figures: Figures) =>
+      `${englishReacts[seen]} since ${figures.timeDown(at)}: stand off`,
     blanketed: (at: EpochMs, figures: Figures) => `gas over it since ${figures.timeDown(at)}`,
     'lid-off': (at: EpochMs, figures: Figures) => `lid off since ${figures.timeDown(at)}`,
     without: (at: EpochMs, figures: Figures) => `no gas over it since ${figures.timeDown(at)}`,

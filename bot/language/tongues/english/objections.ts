@@ -138,6 +138,7 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'can-expired':
     case 'can-discarded':
     case 'can-doubtful':
+    case 'can-reacts':
     case 'can-open-too-long':
     case 'shut-without-gas':
     case 'whole-left-over':
@@ -166,7 +167,10 @@ function potInstead({ seen, batch }: Extract<Objection, { code: 'pot-dead' }>): 
     case 'gelled':
       return `: nothing more goes in or comes out. Lid loose; if it gets warm, stand off and say hot ${batch}.`;
     case 'hot':
+    case 'smoking':
       return ': nothing more goes in or comes out. Stand off until it is cold.';
+    case 'bulging':
+      return ': nobody opens or moves it. Stand off.';
   }
 }
 

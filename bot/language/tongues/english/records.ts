@@ -27,6 +27,8 @@ const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
   thick: 'thick',
   gelled: 'gelled',
   hot: 'hot',
+  smoking: 'smoking',
+  bulging: 'swollen',
 };
 
 /** What was coated of a batch: how much, and how many parts whose area nobody knows. */

@@ -1,5 +1,6 @@
 // Answers to what was said, in English. Short: a card is read on a phone, at arm's length.
 
+import type { Reacting, Waste } from '../../../../core/heat-care.ts';
 import type { PartName, PersonName } from '../../../../core/ids.ts';
 import type { Method } from '../../../../core/methods.ts';
 import type { ObjectionCode } from '../../../../core/objections.ts';
@@ -14,11 +15,10 @@ import { englishLate, englishRingName } from './rings.ts';
 import { englishRuleSource } from './rule-sources.ts';
 
 /** What the sheet says of what is thrown away. */
-export type WasteSaid = keyof typeof waste;
-
-const waste = {
+const waste: Readonly<Record<Waste, string>> = {
   vented: 'waste vented, as the sheet says',
   'as-sheet': 'set the waste aside as the sheet says',
+  'loose-lid': 'set the waste aside as the sheet says, but under no tight lid: it may react with moisture and swell',
   'not-said': 'of waste the sheet says nothing: see section 13 of its safety data sheet',
 };
 
@@ -54,16 +54,19 @@ export const englishReplies = {
   sayCoat: (part: string, batch: number, method: Method) =>
     `Say each coat when it ends: coat ${part} ${batch} ${method}.`,
   thick: (batch: number, seen: 'thick' | 'gelled') => `Batch ${batch}: ${seen}, pot life over`,
-  emptyNow: (how: WasteSaid) => `Apply no more of it. Empty and flush; ${waste[how]}.`,
+  emptyNow: (how: Waste, batch: number) =>
+    `Apply no more of it. Warm to the hand? Stand off, say hot ${batch}. Cool? Empty and flush; ${waste[how]}.`,
   gelledNow: (batch: number) =>
     `Apply no more of it, and do not tip it out: it can go on heating. While it is cool, lid loose, away from people and from whatever burns. If it is or gets warm, stand off and say hot ${batch}.`,
-  gelledWaste: (how: WasteSaid) => `Once it is cold and hard: ${waste[how]}.`,
+  gelledWaste: (how: Waste) => `Once it is cold and hard: ${waste[how]}.`,
   hotNow: (batch: number) =>
     `Batch ${batch}: nothing more goes in or comes out. Say empty ${batch} once it is cold and set aside.`,
+  swollenNow: (batch: number) =>
+    `Batch ${batch}: nobody opens, moves or cools it. Say empty ${batch} once it is cold, no longer swollen, and set aside.`,
   stopStirrer: 'Stop the stirrer.',
   ratioOffUse: 'It is off its ratio: none of it is applied unless a supervisor says so, with a reason.',
-  notThatPot: (batch: number, seen: 'gelled' | 'hot') =>
-    `Not the pot of batch ${batch}: it is ${seen}. Stand off from it; nobody tips it out or flushes it.`,
+  notThatPot: (batch: number, seen: Reacting) =>
+    `Not the pot of batch ${batch}: it is ${seen === 'bulging' ? 'swollen' : seen}. Stand off from it; nobody tips it out or flushes it.`,
   noFact:
     'That is a decision: it counts from when it is given, by whoever may give it, and is no fact that already happened.',
   typedLate: 'typed late',

@@ -148,7 +148,7 @@ export const englishOvertaken = {
   },
   'can-in-doubt': {
     title: (name: string) => `Can ${name}: in doubt`,
-    act: 'It stood too long without gas. Nothing is poured from it until a lead has looked. Gas over it all the same.',
+    act: 'It stood too long without gas. Nothing is poured from it until a lead has looked. Gas over it all the same, lid loose: with moist air in it, it can swell.',
   },
   'air-old': {
     title: (name: string) => `Read the air: ${name}`,

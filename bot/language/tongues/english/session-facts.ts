@@ -37,7 +37,7 @@ export function englishSessionFact(fact: SessionEvent | AlarmEvent, figures: Fig
     case 'SessionClosed':
       return 'session closed';
     case 'AlarmRaised':
-      return `${englishSession.troubles[fact.what].title.toLowerCase()}${fact.batch === undefined ? '' : `, batch ${fact.batch}`}${fact.note === undefined ? '' : `: ${fact.note}`}`;
+      return `${englishSession.troubles[fact.what].title.toLowerCase()}${fact.batch === undefined ? '' : `, batch ${fact.batch}`}${fact.can === undefined ? '' : `, can ${fact.can}`}${fact.note === undefined ? '' : `: ${fact.note}`}`;
     case 'CryHeard':
       return `may be a cry, asked about: ${fact.note}`;
     case 'AlarmCalledOff':

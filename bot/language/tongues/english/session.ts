@@ -34,7 +34,7 @@ import { englishGears } from './gears.ts';
 import { englishMethods } from './methods.ts';
 import { englishSolvents } from './solvents.ts';
 import { englishTerms } from './terms.ts';
-import { englishTroubles } from './troubles.ts';
+import { englishHeats, englishTroubles } from './troubles.ts';
 
 const works: Readonly<Record<Work, string>> = {
   spray: 'Spraying',
@@ -99,6 +99,7 @@ export const englishSession = {
   gears: englishGears,
   qualifications: englishQualifications,
   troubles: englishTroubles,
+  heats: englishHeats,
   ...englishAlarms,
   briefed: (session: number) => `Session ${session}: brief recorded`,
   titled: (session: number, what: string) => `Session ${session}: ${what}`,

@@ -13,6 +13,28 @@ export interface Trouble {
 
 const practice = 'common practice, no source';
 
+/** What heats, where more is told of it than that it is hot. */
+export const englishHeats: Readonly<Record<'smoking' | 'bulging', Trouble>> = {
+  smoking: {
+    title: 'A pot or can smokes',
+    now: {
+      text: 'Out of the fumes, everybody, now. Leave it where it is, its lid loose. Call the number from outside: it may burn.',
+      source: practice,
+    },
+    section: 'Safety data sheets: sections 5 and 10, fire-fighting and reactivity',
+    never: ['Do not breathe what comes off it, do not lean over it. No water into it. Do not close it tight.'],
+  },
+  bulging: {
+    title: 'A pot or can swells',
+    now: {
+      text: 'Stand off, everybody: it can burst. It stays where it stands, nobody opens, moves or cools it. Call the number; no spark near it.',
+      source: 'it stays where it stands: DGUV Information 213-078, 10.15.1; the rest: common practice, no source',
+    },
+    section: 'Safety data sheets: sections 7 and 10, handling and reactivity',
+    never: ['Do not lean over its lid. Whoever lets the pressure off knows how: ask the maker. Never fill it again.'],
+  },
+};
+
 export const englishTroubles: Readonly<Record<Alarm, Trouble>> = {
   eyes: {
     title: 'Something in the eyes',

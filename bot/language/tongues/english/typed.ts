@@ -45,6 +45,7 @@ export const englishTyped: Typed = {
   cries: { ...englishCries, ...englishCalm },
   runsInto: 'batch pot max no',
   pots: 'pot batch mix',
+  cans: 'can tin drum',
   noSlips: 'wait tap co2',
   leaves: 'exit quit bye',
   offered: {},

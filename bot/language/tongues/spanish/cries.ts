@@ -39,14 +39,20 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   harmless: 'cafe agua leche sopa zumo jugo comida cena guiso arroz aire lluvia',
   onlyOfLiquid: 'vertido',
   drums: 'bidon deposito tanque residuos',
-  pots: 'mezcla lata bote cubo olla recipiente',
+  pots: 'mezcla lata latas bote botes cubo olla recipiente tapa tapas',
   denials: 'sin nunca nada nadie ningun ninguna hubo habia fue era contra para ni',
   between: `
     hay se ha han me le te un una el la los las en de duelen duele pican pica arden esta estan mas hacer`,
   supposed: 'si cuando caso salvo',
   urgent: 'ayuda socorro auxilio atrapado atrapados atrapada dentro',
   burningOf: 'quemando quemandose incendiado incendiada incendiando prendio exploto',
-  boiling: 'humea, burbujea, echa humo, echando humo, sale humo, saliendo humo',
+  boiling: `
+    humea, burbujea, hirviendo, echa humo, echando humo, sale humo, saliendo humo, hinchada, hinchado, hinchadas, hinchan,
+    abombada, abombado, se abomba, se hincha, se infla, a reventar, silbando`,
+  swells: 'hinchada hinchado hinchadas hincha hinchan abombada abombado abomba infla reventar revento silbando',
+  fumesOf: 'humo humea',
+  lids: 'tapa tapas',
+  cans: 'lata latas bote botes bidon bidones',
   fallsOfWork: '',
   drills: 'simulacro',
   anotherTime: `

@@ -2,6 +2,7 @@
 
 import type { MaterialObjection, MaterialUnclear } from '../../../../core/can/can-objections.ts';
 import type { Need } from '../../../../core/can/can-stock.ts';
+import type { HeatSign } from '../../../../core/heat-care.ts';
 import type { Handling } from '../../../../core/verbs/said.ts';
 import type { Figures } from '../../figures.ts';
 import type { englishMaterial } from '../english/material.ts';
@@ -13,6 +14,12 @@ import { spanishComponents, spanishScaleTooCoarse, spanishWeighing } from './wei
 const openExample = 'abrir A lote 7731 5kg cad 2026-12 gas';
 const openExampleUs = 'abrir A lote 7731 10lb cad 2026-12 gas';
 const exampleOf = (figures: Figures) => (figures.units === 'us' ? openExampleUs : openExample);
+
+const spanishReacts: Readonly<Record<HeatSign, string>> = {
+  hot: 'caliente',
+  smoking: 'echando humo',
+  bulging: 'hinchada',
+};
 
 export function spanishMaterialObjection(say: Spoken, objection: MaterialObjection, figures: Figures): string {
   const offRatio = 'Con la relación de mezcla desviada es residuo; haga otra mezcla.';
@@ -32,6 +39,8 @@ export function spanishMaterialObjection(say: Spoken, objection: MaterialObjecti
           : `estuvo sin gas ${figures.minutesUp(objection.limitMinutes)} o más`;
       return `La lata ${objection.can} ${why} (en duda desde ${theTime(figures, objection.since)}). La mira ${say.a('lead')} y escribe: revisar ${objection.can}.`;
     }
+    case 'can-reacts':
+      return `La lata ${objection.can} estaba ${spanishReacts[objection.seen]} (${figures.timeDown(objection.at)}): que nadie la abra, la tape, la agite ni vierta de ella. Apártese; se tira solo cuando esté fría y ya no hinchada: desechar ${objection.can} y el motivo.`;
     case 'shut-without-gas':
       return `Una lata tapada con aire se pierde: meta gas primero y escriba gas puesto ${objection.can}. Si se gastó entera, dígalo: tapar lata ${objection.can} entera.`;
     case 'whole-left-over':
@@ -106,6 +115,7 @@ export const spanishHandling: Readonly<Record<Handling, string>> = { gas: 'gas a
 
 const needs: Readonly<Record<Need['is'], string>> = {
   doubtful: 'en duda',
+  reacts: 'caliente o hinchada',
   'lid-off': 'sin gas',
   low: 'con poco dentro',
   'expires-soon': 'cerca de caducar',
@@ -133,6 +143,9 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   noGasNeeded: `${capital(say.the('sheet'))} no pide gas para esta.`,
   checked: (can) => `Lata ${can}: revisada y admitida`,
   doubtfulSince: (at, figures) => `En duda desde ${theTime(figures, at)}: demasiado tiempo sin gas.`,
+  canLeft: (can) =>
+    `Lata ${can}: que nadie la abra, la tape, la agite ni vierta de ella. Cuando esté fría y ya no hinchada: desechar ${can} y el motivo.`,
+  looseLid: 'Póngale gas igual, con la tapa suelta, no hermética: con aire húmedo dentro puede hincharse.',
   leadChecks: (can) => `No se vierte nada de ella hasta que ${say.a('lead')} la mire y escriba: revisar ${can}.`,
   minutesAnew: 'Sigue sin gas: los minutos vuelven a contar desde ahora.',
   headspaceUnknown: `No consta en ${say.the('sheet')} ni en el registro la capacidad de la lata: no hay dato de gas. Dígala en la siguiente, hasta el borde: abrir A lote 7731 5kg 6L.`,
@@ -142,6 +155,9 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   discarded: (can) => `Lata ${can}: desechada`,
   discardHeats:
     'Si se ha gelificado o está caliente puede seguir calentándose: lejos de la gente y de lo que arde, con la tapa suelta, si todavía se puede mover; después, apártese. No la cierre hermética.',
+  swellsShut:
+    'Con aire húmedo dentro y la tapa hermética puede hincharse y reventar: tapa suelta, y esa lata no se vuelve a usar para nada.',
+  swellsSource: 'DGUV Information 213-078, 10.15.1, de isocianatos; práctica común',
   preStirFirst: (minutes, can, figures) =>
     `Agítela ${figures.minutesUp(minutes)} en su lata antes de verter: agitar lata ${can}.`,
   fromCan: (can, lot, left, figures) => `De la lata ${can} (lote ${lot}): quedan ${figures.mass(left)}.`,
@@ -166,6 +182,7 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   caught: (batch, grams, figures) => `Mezcla ${batch}: recogidos ${figures.mass(grams)}`,
   caughtFilter: 'Conserva la edad y la vida de la mezcla. Fíltrela otra vez antes de usarla.',
   setAsideVented: `La mezcla sobrante puede calentarse y soltar gas: en envase con respiradero, nunca con tapa hermética, como dice ${say.the('sheet')}.`,
+  setAsideLoose: 'Puede reaccionar con la humedad: nunca con tapa hermética, puede hincharse y reventar.',
   setAside: `La mezcla sobrante puede calentarse. Apártela como dice ${say.the('sheet')}.`,
   potLifeByMass: (percent, figures) =>
     `Con tanta cantidad junta, ${say.the('sheet')} le da el ${figures.percent(percent)} de la vida normal de la mezcla.`,
@@ -195,6 +212,7 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
         ? 'caduca hoy'
         : `caduca en ${counted(days, 'día', 'días')}`,
   gas: {
+    reacts: (seen, at, figures) => `${spanishReacts[seen]} desde ${theTime(figures, at)}: apártese`,
     blanketed: (at, figures) => `con gas desde ${theTime(figures, at)}`,
     'lid-off': (at, figures) => `destapada desde ${theTime(figures, at)}`,
     without: (at, figures) => `sin gas desde ${theTime(figures, at)}`,

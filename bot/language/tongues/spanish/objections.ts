@@ -1,8 +1,8 @@
 // Objections, in Spanish: what was checked, what the sheet or rule asks, what to do instead.
 
-import type { SeenOfPot } from '../../../../core/batch/batch.ts';
 import type { Breach } from '../../../../core/calc/climate-window.ts';
 import type { NoFigure } from '../../../../core/calc/dose.ts';
+import type { SeenOfPot } from '../../../../core/heat-care.ts';
 import type { Objection } from '../../../../core/objections.ts';
 import type { RuleSource } from '../../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../../core/units.ts';
@@ -164,6 +164,7 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
     case 'can-expired':
     case 'can-discarded':
     case 'can-doubtful':
+    case 'can-reacts':
     case 'can-open-too-long':
     case 'shut-without-gas':
     case 'whole-left-over':
@@ -184,7 +185,13 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
   }
 }
 
-const seenAs: Readonly<Record<SeenOfPot, string>> = { thick: 'espesa', gelled: 'gelificada', hot: 'caliente' };
+const seenAs: Readonly<Record<SeenOfPot, string>> = {
+  thick: 'espesa',
+  gelled: 'gelificada',
+  hot: 'caliente',
+  smoking: 'echando humo',
+  bulging: 'hinchada',
+};
 
 /** What to do with a dead pot, in place of what was asked. */
 function potInstead({ seen, batch }: Extract<Objection, { code: 'pot-dead' }>): string {
@@ -194,7 +201,10 @@ function potInstead({ seen, batch }: Extract<Objection, { code: 'pot-dead' }>): 
     case 'gelled':
       return `: no entra ni sale nada más. Tapa suelta; si se calienta, apártese y escriba: caliente ${batch}.`;
     case 'hot':
+    case 'smoking':
       return ': no entra ni sale nada más. Apártese hasta que esté fría.';
+    case 'bulging':
+      return ': que nadie la abra ni la mueva. Apártese.';
   }
 }
 

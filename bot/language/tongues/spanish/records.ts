@@ -16,6 +16,8 @@ const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
   thick: 'espesa',
   gelled: 'gelificada',
   hot: 'caliente',
+  smoking: 'echando humo',
+  bulging: 'hinchada',
 };
 
 const limitPer = { day: 'día', month: 'mes', year: 'año móvil' };

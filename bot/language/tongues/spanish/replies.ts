@@ -1,5 +1,6 @@
 // Answers to what was said, in Spanish. Short: a card is read on a phone, at arm's length.
 
+import type { Reacting } from '../../../../core/heat-care.ts';
 import { timeOf } from '../../ending.ts';
 import type { englishReplies } from '../english/replies.ts';
 import { lasting } from '../lasting-objections.ts';
@@ -21,6 +22,13 @@ import type { Spoken } from './spoken.ts';
 
 const seenAs = { thick: 'espesa', gelled: 'gelificada' };
 
+const potSeen: Readonly<Record<Reacting, string>> = {
+  gelled: 'con la mezcla gelificada',
+  hot: 'caliente',
+  smoking: 'echando humo',
+  bulging: 'hinchado',
+};
+
 export const spanishReplies = (say: Spoken): typeof englishReplies => {
   const inUs = say.locale === 'es-US';
   /** FDS, HDS or SDS. */
@@ -29,6 +37,7 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
   const waste = {
     vented: `el residuo, en envase con respiradero, como dice ${say.the('sheet')}`,
     'as-sheet': `el residuo, apartado como dice ${say.the('sheet')}`,
+    'loose-lid': `el residuo, apartado como dice ${say.the('sheet')}, pero nunca con tapa hermética: puede reaccionar con la humedad e hincharse`,
     'not-said': `del residuo no dice nada ${say.the('sheet')}: vea la sección 13 de ${say.the('data-sheet')}`,
   };
   return {
@@ -57,17 +66,20 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     sayCoat: (part, batch, method) =>
       `Anote cada capa al terminarla: aplicar ${part} ${batch} ${methodName(say, method)}.`,
     thick: (batch, seen) => `Mezcla ${batch}: ${seenAs[seen]}, se acabó su vida`,
-    emptyNow: (how) => `No aplique más. Vacíe y lave; ${waste[how]}.`,
+    emptyNow: (how, batch) =>
+      `No aplique más. ¿Caliente al tacto? Apártese y escriba: caliente ${batch}. ¿Fría? Vacíe y lave; ${waste[how]}.`,
     gelledNow: (batch) =>
       `No aplique más ni la vacíe: puede seguir calentándose. Mientras esté fría, tapa suelta, lejos de la gente y de lo que arde. Si está o se pone caliente, apártese y escriba: caliente ${batch}.`,
     gelledWaste: (how) => `Cuando esté fría y dura: ${waste[how]}.`,
     hotNow: (batch) =>
       `Mezcla ${batch}: no entra ni sale nada más. Cuando esté fría y apartada, escriba: vacía ${batch}.`,
+    swollenNow: (batch) =>
+      `Mezcla ${batch}: que nadie la abra, la mueva ni la enfríe. Cuando esté fría, ya no hinchada y apartada, escriba: vacía ${batch}.`,
     stopStirrer: 'Pare el agitador.',
     ratioOffUse:
       'La relación de mezcla está desviada: no se aplica nada si un supervisor no lo permite, con su motivo.',
     notThatPot: (batch, seen) =>
-      `El recipiente de la mezcla ${batch} no: está ${seen === 'hot' ? 'caliente' : 'con la mezcla gelificada'}. Apártese de él; no se vacía ni se lava.`,
+      `El recipiente de la mezcla ${batch} no: está ${potSeen[seen]}. Apártese de él; no se vacía ni se lava.`,
     noFact: 'Eso es una decisión: vale desde que se toma, por quien puede tomarla, y no es un hecho que ya pasó.',
     typedLate: 'anotado tarde',
     leftUnreleased: 'salió del taller sin liberar',

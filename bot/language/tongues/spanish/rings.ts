@@ -160,7 +160,7 @@ export const spanishOvertaken = (say: Spoken): typeof englishOvertaken => ({
   },
   'can-in-doubt': {
     title: (name) => `Lata ${name}: en duda`,
-    act: `Demasiado tiempo sin gas. No se vierte nada de ella hasta que ${say.a('lead')} la mire. Póngale gas igual.`,
+    act: `Demasiado tiempo sin gas. No se vierte nada de ella hasta que ${say.a('lead')} la mire. Póngale gas igual, con la tapa suelta: con aire húmedo dentro puede hincharse.`,
   },
   'air-old': {
     title: (name) => `Leer el aire: ${spanishPlace(name)}`,

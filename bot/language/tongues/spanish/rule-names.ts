@@ -50,6 +50,7 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'can-open-too-long': 'lata abierta demasiados días',
   'can-discarded': 'lata desechada',
   'can-doubtful': 'lata en duda',
+  'can-reacts': 'lata caliente, que echa humo o hinchada',
   'shut-without-gas': 'tapada sin gas',
   'whole-left-over': 'para gastar entera, y sobra',
   'check-by-lead': `la revisa ${say.a('lead')}`,

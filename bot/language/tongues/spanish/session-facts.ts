@@ -39,7 +39,7 @@ export function spanishSessionFact(say: Spoken, fact: SessionEvent | AlarmEvent,
     case 'SessionClosed':
       return 'sesión cerrada';
     case 'AlarmRaised':
-      return `${session.troubles[fact.what].title.toLowerCase()}${fact.batch === undefined ? '' : `, mezcla ${fact.batch}`}${fact.note === undefined ? '' : `: ${fact.note}`}`;
+      return `${session.troubles[fact.what].title.toLowerCase()}${fact.batch === undefined ? '' : `, mezcla ${fact.batch}`}${fact.can === undefined ? '' : `, lata ${fact.can}`}${fact.note === undefined ? '' : `: ${fact.note}`}`;
     case 'CryHeard':
       return `quizá una alarma, se preguntó: ${fact.note}`;
     case 'AlarmCalledOff':

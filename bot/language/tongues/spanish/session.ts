@@ -20,7 +20,7 @@ import {
   told,
 } from './names.ts';
 import type { Spoken } from './spoken.ts';
-import { spanishTroubles } from './troubles.ts';
+import { spanishHeats, spanishTroubles } from './troubles.ts';
 
 function linesOf(say: Spoken): Readonly<Record<BriefLineId, string>> {
   const inUs = say.locale === 'es-US';
@@ -107,6 +107,7 @@ export function spanishSession(say: Spoken): typeof englishSession {
     gears: spanishGears,
     qualifications,
     troubles,
+    heats: spanishHeats(say),
     callForHelp: (alarm) => (alarm === 'emergency' ? 'Llamar a todos' : `Pedir ayuda: ${troubles[alarm].title}`),
     callUsual: (number) => `Llame: ${number} (desde cualquier móvil; faltan los teléfonos del taller)`,
     mayBeCry: '¿Alguien necesita ayuda?',

@@ -6,6 +6,33 @@ import type { Spoken } from './spoken.ts';
 
 const practice = 'práctica común, sin fuente';
 
+/** Lo que se calienta, si se dice algo más que eso. */
+export function spanishHeats(say: Spoken): Readonly<Record<'smoking' | 'bulging', Trouble>> {
+  const sheets = say.many('data-sheet').replace(/^\p{L}/u, (first) => first.toUpperCase());
+  return {
+    smoking: {
+      title: 'Una mezcla o una lata echa humo',
+      now: {
+        text: 'Todos fuera del humo, ya. Déjela donde está, con la tapa suelta. Llamen al número desde fuera: puede arder.',
+        source: practice,
+      },
+      section: `${sheets}: secciones 5 y 10, incendios, y estabilidad y reactividad`,
+      never: ['No respire lo que suelta ni se incline sobre ella. No le eche agua. No la cierre hermética.'],
+    },
+    bulging: {
+      title: 'Una mezcla o una lata se hincha',
+      now: {
+        text: 'Apártense todos: puede reventar. Se queda donde está; que nadie la abra, la mueva ni la enfríe. Llamen al número; ni una chispa cerca.',
+        source: 'se queda donde está: DGUV Information 213-078, 10.15.1; lo demás: práctica común, sin fuente',
+      },
+      section: `${sheets}: secciones 7 y 10, manejo, y estabilidad y reactividad`,
+      never: [
+        'No se incline sobre la tapa. Quien quite la presión debe saber cómo: pregunte al fabricante. No vuelva a llenarla.',
+      ],
+    },
+  };
+}
+
 export function spanishTroubles(say: Spoken): Readonly<Record<Alarm, Trouble>> {
   const sheets = say.many('data-sheet').replace(/^\p{L}/u, (first) => first.toUpperCase());
   const sheet = say.one('data-sheet').replace(/^\p{L}/u, (first) => first.toUpperCase());

@@ -79,6 +79,7 @@ export const spanishTyped: Typed = {
   cries: { ...spanishCries, ...spanishCalm },
   runsInto: 'mezcla lata',
   pots: 'mezcla olla',
+  cans: 'lata bote bidón bidon',
   leaves: 'salir',
   noSlips: 'huele apesta olor se me te le les lo la lo las el nos hay ha han una',
   offered: {
