@@ -74,7 +74,12 @@ function mayBeCryCard(telling: Telling, command: CommandOf<Alarm>): Card {
   const { session } = telling.words;
   const { verb, note, place } = command;
   return makeCard(session.mayBeCry, 'stop', {
-    lines: [session.ringsUnless(countdownMs / 1000), ...doNow(telling, command), ...(note ? [session.note(note)] : [])],
+    lines: [
+      ...doNow(telling, command).slice(0, 1),
+      session.ringsUnless(countdownMs / 1000),
+      ...doNow(telling, command).slice(1),
+      ...(note ? [session.note(note)] : []),
+    ],
     actions: [ringTap(telling, verb, note, place), tap(telling, 'no-alarm', 'no-alarm')],
   });
 }

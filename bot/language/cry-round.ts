@@ -39,7 +39,7 @@ export function calledIn(clause: readonly string[], context: CryContext): readon
     const named = pair ?? alarmOf(word, context) ?? alsoCries.get(word);
     // `se cayó el bote de endurecedor`: what fell is a can, and nobody.
     const isLiquid = isDropped(called, after, context) || (named === 'down' && isCanOf(after, context));
-    const alarm = isLiquid ? 'spill' : named;
+    const alarm = isLiquid ? 'spill' : named === 'fire' && isOfPot(called, after, context) ? 'hot' : named;
     if (alarm === undefined) continue;
     found.push({ alarm, word: called, before: clause.slice(0, i).reverse(), after });
     i = to - 1;
@@ -52,6 +52,17 @@ export function isDropped(word: string, after: readonly string[], { cries }: Cry
   const [what = ''] = after.filter((each) => !(cries.of.has(each) || cries.articles.has(each)));
   return cries.dropped.has(word) && cries.liquids.has(what);
 }
+
+/** `smoke from pot 1`, `humo de la mezcla`: what reacts, and no fire yet. */
+export const isOfPot = (word: string, after: readonly string[], { cries }: CryContext): boolean =>
+  cries.fumesOf.has(word) &&
+  after
+    .slice(0, 6)
+    .some(
+      (each, i) =>
+        cries.pots.has(each) &&
+        [cries.of, cries.articles, cries.whereabouts].some((set) => set.has(after[i - 1] ?? '')),
+    );
 
 export function alarmOf(word: string, { cries }: CryContext): Alarm | undefined {
   return cries.alarms.get(word) ?? cries.alarms.get(withoutAccents(word));

@@ -5,7 +5,17 @@ import type { Alarm } from '../../core/session/session-commands.ts';
 import { isCalm, isOnlyWet } from './cry-calm.ts';
 import { isPersonDown } from './cry-down.ts';
 import { isLiquidOut } from './cry-liquid.ts';
-import { alarmOf, type Called, type CryContext, endsWell, isCanOf, isDropped, opens, without } from './cry-round.ts';
+import {
+  alarmOf,
+  type Called,
+  type CryContext,
+  endsWell,
+  isCanOf,
+  isDropped,
+  isOfPot,
+  opens,
+  without,
+} from './cry-round.ts';
 import type { CryTable } from './cry-words.ts';
 
 /** Nothing but shouts, names and small words stands before it. */
@@ -21,8 +31,10 @@ export function isBegun(alarm: Alarm, before: readonly string[], context: CryCon
   );
 }
 
-function isDenied(before: readonly string[], cries: CryTable): boolean {
-  const [nearest, next] = without(before, cries.between);
+function isDenied(alarm: Alarm, before: readonly string[], cries: CryTable): boolean {
+  // `no cans bulging`.
+  const between = alarm === 'hot' ? new Set([...cries.between, ...cries.pots, ...cries.soon]) : cries.between;
+  const [nearest, next] = without(before, between);
   if (nearest !== undefined && cries.denials.has(nearest) && !cries.oh.has(next ?? '')) return true;
   return before.slice(0, 4).some((word) => cries.supposed.has(word));
 }
@@ -31,7 +43,7 @@ function isDenied(before: readonly string[], cries: CryTable): boolean {
 export function isCry(called: Called, context: CryContext): boolean {
   const { cries } = context;
   const { alarm, word, before, after } = called;
-  if (isDenied(before, cries)) return false;
+  if (isDenied(alarm, before, cries)) return false;
   // `my eyes are burning` is no fire.
   if (
     alarm === 'fire' &&
@@ -52,6 +64,12 @@ export function isCry(called: Called, context: CryContext): boolean {
     case 'eyes':
       return opensEyes(before, context) && (isSore(after, cries) || endsWell(after, context));
     case 'down':
+      if (
+        cries.faintsAlone.has(word) &&
+        endsWell(after, context, () => true) &&
+        !before.some((each) => cries.everyday.has(each) || cries.things.has(each) || cries.denials.has(each))
+      )
+        return true;
       if (cries.faints.has(word) && !cries.denials.has(after[0] ?? '')) return true;
       if (
         cries.fell.has(word) &&
@@ -63,6 +81,7 @@ export function isCry(called: Called, context: CryContext): boolean {
       // Of no liquid it may be a coat.
       return !cries.onlyOfLiquid.has(word) && (isCanOf(after, context) || isSpill(before, after, context));
     case 'hot':
+      if (isOfPot(word, after, context)) return opens(before, context);
       return isPotHot(called, context);
     case 'breathless':
       return !isCalm(alarm, word, after, context);

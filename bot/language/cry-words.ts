@@ -17,6 +17,8 @@ export interface CryTable extends Sets {
   readonly alarms: ReadonlyMap<string, Alarm>;
   /** What none of them says and cries all the same. */
   readonly alsoCries: ReadonlyMap<string, Alarm>;
+  /** What was meant by a word as thumbs type it. */
+  readonly meant: ReadonlyMap<string, string>;
   /** How a phrase of `kindled` begins. */
   readonly kindling: ReadonlySet<string>;
   readonly patterns: {
@@ -29,12 +31,24 @@ export interface CryTable extends Sets {
     readonly dialled: RegExp;
     readonly blind: RegExp;
     readonly gasps: RegExp;
+    /** What tells of whom or what, for certain or perhaps. */
+    readonly needs: readonly { readonly is: 'certain' | 'open'; readonly alarm: Alarm; readonly pattern: RegExp }[];
   };
 }
 
 /** Where several words may stand for one. */
 const phrases: ReadonlySet<keyof CryWords> = new Set([
-  ...(['boiling', 'calmPhrases', 'dropped', 'faints', 'falling', 'fallsOfWorkFarther', 'heating', 'kindled'] as const),
+  ...([
+    'boiling',
+    'calmPhrases',
+    'dropped',
+    'faints',
+    'faintsAlone',
+    'falling',
+    'fallsOfWorkFarther',
+    'heating',
+    'kindled',
+  ] as const),
   ...(['gasping', 'ofAnything', 'orders', 'spilledInJest'] as const),
 ]);
 
@@ -51,10 +65,16 @@ export function cryTableOf(tongues: readonly Typed[], verbs: VerbTable): CryTabl
     );
   /** Patterns and words of every tongue, one or the other. */
   const anyOf = (name: keyof CryWords): string => tongues.flatMap(({ cries }) => cries[name] || []).join('|');
+  const told = (is: 'certain' | 'open', alarm: Alarm, name: keyof CryWords, liquids: Iterable<string>) => ({
+    ...{ is, alarm },
+    pattern: new RegExp(whole(anyOf(name).replaceAll('{liquid}', `(?:${[...liquids].join('|')})`)), 'u'),
+  });
   const sets = tableOf(keysOf({ ...englishCries, ...englishCalm }).map((name) => [name, setOf(name)] as const));
+  const liquids = new Set([...Object.keys(solvents), ...sets.liquids]);
   return {
     ...sets,
-    liquids: new Set([...Object.keys(solvents), ...sets.liquids]),
+    liquids,
+    meant: new Map([...sets.spelt].map((pair) => [pair.replace(/=.*/, ''), pair.replace(/.*=/, '')])),
     alarms: new Map(
       [...verbs].flatMap(([word, { row }]) => {
         const alarm = alarmNamed(row.name);
@@ -76,6 +96,15 @@ export function cryTableOf(tongues: readonly Typed[], verbs: VerbTable): CryTabl
       dialled: new RegExp(`^${noLetter}*(?:(?:${anyOf('dialling')}) )?(?:${anyOf('numbers')})${noLetter}*$`, 'u'),
       gasps: new RegExp(whole(anyOf('gasps')), 'u'),
       blind: new RegExp(whole(anyOf('blind')), 'u'),
+      needs: [
+        told('certain', 'eyes', 'nowEyes', liquids),
+        told('certain', 'emergency', 'nowEmergency', liquids),
+        told('certain', 'spill', 'nowSpill', liquids),
+        told('open', 'breathless', 'mayBreathless', liquids),
+        told('open', 'emergency', 'mayEmergency', liquids),
+        told('open', 'fire', 'mayFire', liquids),
+        told('open', 'down', 'mayDown', liquids),
+      ],
     },
   };
 }

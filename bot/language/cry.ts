@@ -64,7 +64,7 @@ function outweighsDoubt({ alarm, before, after }: Called, context: CryContext): 
 }
 
 /** In whatever letters it was shouted. */
-function asCried(line: string, { is, patterns }: CryTable): string {
+function asCried(line: string, { is, meant, patterns }: CryTable): string {
   const [isWord = ''] = is;
   return (
     withoutAccents(line)
@@ -73,6 +73,7 @@ function asCried(line: string, { is, patterns }: CryTable): string {
       .replace(patterns.runTogether, `$1 ${isWord}`)
       // `FIREEEE`
       .replace(/(\p{L})\1{2,}/gu, '$1')
+      .replace(/\p{L}+/gu, (word) => meant.get(word.toLowerCase()) ?? word)
   );
 }
 

@@ -71,7 +71,8 @@ function inNeed(
   const isFar = isFailed(read) && read.failed.failed !== 'unknown-verb' && read.failed.failed !== 'no-cry';
   if (isFar) return read;
   // `help` and `ayuda` alone are the help card, where that is what they say here; `help filter` asks what may be typed.
-  if (!isFailed(read) && need.is !== 'certain' && !/[!¡]/.test(typed)) return read;
+  const isOnly = need.is === 'open' && new Set(criedWords(line, context.hearing.cries)).size === 1;
+  if (!isFailed(read) && need.is !== 'certain' && !isOnly && !/[!¡]/.test(typed)) return read;
   if (need.is === 'bare') {
     const token = isFailed(read) ? read.failed.token : undefined;
     return { ...whichCry(line, token, need.likely, context.hearing), line };

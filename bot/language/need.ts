@@ -39,17 +39,19 @@ export function needIn(line: string, context: LineContext): Need | undefined {
   if (dialled.test(plain)) return { is: 'certain', alarm: 'emergency' };
   if (said.length === 1 && cries.saysLittle.has(said[0] ?? '')) return { is: 'bare', likely: ['hot'] };
   if (!saysNow(line, cries)) return undefined;
-  if (gasps.test(plain)) return { is: 'certain', alarm: 'breathless' };
-  return shouted(line, said, context) ?? hurt(said, context) ?? splashed(said, cries);
+  const spelt = said.join(' ');
+  if (gasps.test(plain) || gasps.test(spelt)) return { is: 'certain', alarm: 'breathless' };
+  return shouted(line, said, context) ?? toldOf(spelt, said, context) ?? hurt(said, context) ?? splashed(said, cries);
 }
 
 /** Every word is a shout, who or where: not `112 plates in the rack`. */
 function shouted(line: string, said: readonly string[], context: LineContext): Need | undefined {
   const { cries } = context.hearing;
+  // `help help` is shouted; `help` alone may be the card.
+  const isRepeated = said.length > 1 && new Set(said).size === 1 && cries.shouts.has(said[0] ?? '');
+  if (isRepeated) return { is: 'open', alarm: 'emergency' };
   const isShout = said.some((word) => cries.shouts.has(word) || cries.calls.has(word));
-  const isAround = (word: string): boolean =>
-    around.some((set) => cries[set].has(word)) || isPlaceRoot(word) || isNamed(word, context);
-  if (!isShout || !said.every(isAround)) return undefined;
+  if (!isShout || !said.every((word) => isAround(word, context))) return undefined;
   if (said.some((word) => cries.calls.has(word)) || /!\s*!/.test(line)) return { is: 'certain', alarm: 'emergency' };
   const isScald = said.some((word) => cries.scalds.has(word));
   const tellsMore = said.some(
@@ -65,11 +67,42 @@ function shouted(line: string, said: readonly string[], context: LineContext): N
   return { is: 'bare', likely: isScald ? ['skin-burn', 'fire'] : [] };
 }
 
+const isAround = (word: string, context: LineContext): boolean =>
+  around.some((set) => context.hearing.cries[set].has(word)) || isPlaceRoot(word) || isNamed(word, context);
+
+/** `splash in face`, `gas leak`, `kari drank solvent`, `chest pain`: nothing of it is denied. */
+function toldOf(spelt: string, said: readonly string[], context: LineContext): Need | undefined {
+  const { cries } = context.hearing;
+  if (said.some((word) => cries.denials.has(word))) return undefined;
+  const found = cries.patterns.needs.find(({ pattern }) => pattern.test(spelt));
+  if (found === undefined) return undefined;
+  const { is, alarm, pattern } = found;
+  const rest = spelt
+    .replace(pattern, ' ')
+    .split(' ')
+    .filter((word) => word !== '');
+  if (is === 'open' && !rest.every((word) => isAround(word, context) || cries.is.has(word))) return undefined;
+  // `the pot is on the floor`.
+  if (
+    alarm === 'down' &&
+    !rest.some((word) => isNamed(word, context) || (cries.anybody.has(word) && !cries.articles.has(word)))
+  )
+    return undefined;
+  return { is, alarm };
+}
+
 /** Somebody is hurt: `kari cut her hand`, `se quemó Chuy`, `I burned my hand`. */
 function hurt(said: readonly string[], context: LineContext): Need | undefined {
   const { cries } = context.hearing;
-  const word = said.find((each, i) => cries.hurts.has(each) && isOfSomebody(said, i, context));
+  // `cut her hand`; not `cut the tape by hand`.
+  const isCut = (i: number): boolean =>
+    cries.cuts.has(said[i] ?? '') && cries.ofBody.has(said[i + 1] ?? '') && cries.body.has(said[i + 2] ?? '');
+  const at = said.findIndex((each, i) => (cries.hurts.has(each) || isCut(i)) && isOfSomebody(said, i, context));
+  const word = said[at];
   if (word === undefined) return undefined;
+  const after = said[at + 1];
+  const isFree = after === undefined || cries.whereabouts.has(after) || cries.endings.has(after);
+  if (cries.held.has(word) && (!isFree || said.some((each) => cries.denials.has(each)))) return undefined;
   if (cries.grave.has(word)) return { is: 'certain', alarm: 'emergency' };
   if (cries.scalds.has(word))
     return { is: said.some((each) => cries.body.has(each)) ? 'certain' : 'open', alarm: 'skin-burn' };

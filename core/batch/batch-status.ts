@@ -131,7 +131,7 @@ export function batchActs({ batch, phase, given }: BatchStatus): readonly Candid
       if (careFor(phase.seen) === 'feel-first') return [onPot('empty'), onPot('hot'), ...cleaningActs(batch)];
       return phase.seen === 'gelled' ? [onPot('hot'), onPot('empty')] : [];
     case 'over':
-      return [onPot('empty'), onPot('hot'), ...cleaningActs(batch)];
+      return [onPot('empty'), ...cleaningActs(batch)];
     case 'emptied':
       return cleaningActs(batch);
   }

@@ -4,7 +4,6 @@ import { type Batch, phaseOf } from '../../core/batch/batch.ts';
 import { type Can, isCanLive } from '../../core/can/can.ts';
 import { blanketTimes, preStirTimes } from '../../core/can/can-clocks.ts';
 import type { Command } from '../../core/commands.ts';
-import { heatSigns } from '../../core/heat-care.ts';
 import type { Shop } from '../../core/shop.ts';
 import { type EpochMs, grams, litres, squareMetresPerHour } from '../../core/units.ts';
 import { type Draw, oneOf, type Say } from './walk-acts.ts';
@@ -77,10 +76,6 @@ function actsOnCan(can: Can, toWeigh: Batch | undefined): readonly Say[] {
     () => ({ verb: 'shut', can: number, handling: 'gas' }),
     (draw) => ({ verb: 'lid', can: number, ...handlingOf(draw) }),
     () => ({ verb: 'shut', can: number, handling: 'whole' }),
-    (draw) =>
-      draw(3) === 0
-        ? { verb: 'hot', can: number, heats: 'can', seen: oneOf(draw, heatSigns) }
-        : { verb: 'lid', can: number },
     () => ({ verb: 'check', can: number }),
     prestir,
     prestir,

@@ -11,6 +11,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { ringUntil } from '../../bot/terminal/script.ts';
 import { virtualClock } from '../../bot/time/clocks.ts';
+import { isCanLive } from '../../core/can/can.ts';
 import type { Command, Stance } from '../../core/commands.ts';
 import { createExecutor, type Outcome, type Request } from '../../core/execute.ts';
 import type { Entry, Envelope } from '../../core/history.ts';
@@ -317,6 +318,16 @@ it('given a crew at random, then after each thing said the record, its reading a
             }
             for (const [k, told] of (i === 53 && walks % 4 === 0 ? lastRead : []).entries()) {
               await walk.say({ id: `last-read-${k}`, by: 'rosa', now, at: now, ...told });
+            }
+            const can = i > 52 ? [...(await walk.shop()).cans.values()].findLast(isCanLive)?.number : undefined;
+            if (can !== undefined) {
+              // The one that was opened last heats; nobody closes it, and whoever has is told.
+              const hot = { verb: 'hot', can, heats: 'can', seen: 'bulging' } as const;
+              const gas = { verb: 'blanket', can } as const;
+              const asked = { at: now, stance: { is: 'asked' } } as const;
+              await walk.say({ id: `hot-${i}`, by: 'kari', now, command: hot, ...asked });
+              await walk.say({ id: `gas-${i}`, by: 'kari', now, command: gas, ...asked });
+              await walk.say({ id: `gassed-${i}`, by: 'kari', now, command: gas, at: now, stance: { is: 'happened' } });
             }
             const drawn = i % 10 === 7 ? namedAfterwards(await walk.shop()) : undefined;
             if (drawn !== undefined) {

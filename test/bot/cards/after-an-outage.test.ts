@@ -57,7 +57,10 @@ const noWork = /filter\b|Touch it|finish now|Start it|Cover it|half the pot life
 const outages: readonly Outage[] = [
   {
     ...{ rings: 'stir-done', of: 'batch/1', given: clear },
-    ...{ says: ['Batch 1: pot life over', 'Stop the stirrer.', 'Apply no more of it. Empty'], never: noWork },
+    ...{
+      says: ['Batch 1: pot life over', 'Stop the stirrer.', 'Apply no more of it. Warm to the hand?'],
+      never: noWork,
+    },
   },
   {
     ...{ rings: 'stir-done', of: 'batch/1', given: [...clear, 'wait 1h'], hours: 2 },

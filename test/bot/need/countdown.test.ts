@@ -27,11 +27,13 @@ describe('a line that may be a cry', () => {
   it('given nobody says no, then after 20 s everybody is called, with what to do first', async () => {
     const { say, heard } = talkOf();
     const asked = await say('@kari: lia is hurt in the hall');
-    expect([asked.recorded, asked.to, asked.card.lines[0]]).toEqual([
+    // What to do now stands first, whatever comes of it.
+    expect([asked.recorded, asked.to, asked.card.lines[1]]).toEqual([
       true,
       ['kari'],
       'Everybody is called in 20 s, unless somebody says no.',
     ]);
+    expect(asked.card.lines[0]).toContain('Call the number now');
     expect(asked.card.actions.map(({ label }) => label)).toEqual(['Ring everybody', 'No alarm']);
     await say('wait 1m');
     const [rung] = cries(heard);

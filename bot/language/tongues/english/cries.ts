@@ -26,9 +26,13 @@ export const englishCries = {
   /** `help me`: of whoever speaks. */
   callsForOneself: 'me us',
   /** Somebody is hurt, and no cry of its own says so. */
-  hurts: 'hurt injured bleeding breathing burned burnt scalded electrocuted dizzy',
+  hurts: 'hurt injured bleeding trapped breathing burned burnt scalded electrocuted dizzy',
   /** Of these: now, and grave. */
-  grave: 'bleeding electrocuted',
+  grave: 'bleeding electrocuted trapped',
+  /** Only where nothing is named that was caught: `kari trapped in the tank`, not `kari trapped the cable`. */
+  held: 'trapped',
+  /** With what of the body: `kari cut her hand`. */
+  cuts: 'cut crushed',
   scalds: 'burned burnt scalded burn burns',
   fumes: 'dizzy breathing',
   tumbles: '',
@@ -76,8 +80,10 @@ export const englishCries = {
   /** What a pot or a can does that heats. */
   boiling: `
     smoking, smokes, fuming, boiling, boils, bubbling, swelling, swells, swollen, bulging, bulges, bulged, hissing, melting,
-    foaming, about to burst, going to burst, bursting`,
+    foaming, to burst, bursting`,
   /** Of these, what a closed lid holds in. */
+  /** `about to burst`: no denial there. */
+  soon: 'about going',
   swells: 'swelling swells swollen bulging bulges bulged hissing burst bursting',
   fumesOf: 'smoke smoking smokes fuming',
   lids: 'lid lids',
@@ -141,6 +147,12 @@ export const englishCries = {
   soreBy: 'is are hurts',
   /** Only people faint. */
   faints: '',
+  /** The same, where nothing follows that is passed. */
+  faintsAlone: 'passed out, fainted, blacked out',
+  /** As thumbs type them: `fier=fire`. */
+  spelt: `
+    fier=fire fyre=fire frie=fire spil=spill sipll=spill breth=breathe brethe=breathe breeth=breathe breahte=breathe
+    hlep=help hepl=help halp=help emergancy=emergency emergeny=emergency ambulence=ambulance ambulanse=ambulance`,
   /** Said of a tile, a price, a network and a break as well. */
   ofAnything: 'fell, smoke, not moving, isnt moving, no pulse',
   spilling: '',
@@ -169,6 +181,18 @@ export const englishCries = {
   numbers: '112|911|999',
   blind: "can['’]?t see",
   gasps: "(?:can['’]?t|cannot|hard to|trouble) breathe?|short of breath",
+  // Of the next, `{liquid}` stands for any of the liquids. It is so now, and of whom or what is told.
+  nowEyes: 'splash(?:ed|es)? (?:in|on|to|into|over) (?:my |his |her |the )?face(?= help| now|$)',
+  nowSpill:
+    '{liquid} (?:is )?leak(?:s|ing)?(?= (?:in|at|by|from|near) |$)|{liquid} all over (?:the )?(?:floor|booth|bench|shop|place)',
+  nowEmergency:
+    '(?:swallowed|drank|ingested) (?:some |the )?{liquid}|(?:hand|arm|fingers?|foot|leg|hair) (?:is |got )?(?:caught|trapped|crushed) (?:in|under|by)(?: \\p{L}+){1,3}(?= help| now|$)|(?:fingers?|thumb|hand|arm|foot|toe) (?:is |got )?(?:cut|torn|ripped) off',
+  // The words round it must be those of a cry.
+  mayEmergency:
+    '(?:having |having a |has |a )?(?:heart attack|chest pains?|allergic reaction|electric shock|(?:an? )?seizure)',
+  mayBreathless: '(?:having |has )?(?:an )?asthma(?: attack)?',
+  mayFire: 'evacuate(?: (?:the )?(?:shop|hall|building|booth|everybody|everyone))?',
+  mayDown: '(?:is |lies |lying )on the (?:floor|ground)',
 };
 
 export type CryWords = CalmWords & Readonly<Record<keyof typeof englishCries, string>>;

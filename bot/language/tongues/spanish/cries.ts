@@ -17,8 +17,10 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   calls: 'socorro auxilio emergencia ambulancia bomberos',
   callsForOneself: 'ayudame ayudenme ayudadme',
   hurts: `
-    queme quemo cai caimos cae corte corto cortado golpeo quemado quemada herido herida heridos lastimado lastimada lesionado lesionada mareado mareada intoxicado intoxicada sangra sangrando respira electrocuto electrocutado`,
-  grave: 'sangra sangrando electrocuto electrocutado',
+    queme quemo cai caimos cae corte corto cortado golpeo quemado quemada herido herida heridos lastimado lastimada lesionado lesionada mareado mareada intoxicado intoxicada sangra sangrando atrapado atrapada respira electrocuto electrocutado`,
+  grave: 'sangra sangrando electrocuto electrocutado atrapado atrapada',
+  held: 'atrapado atrapada',
+  cuts: '',
   scalds: 'queme quemo quemado quemada quemadura quemaduras',
   fumes: 'mareado mareada intoxicado intoxicada respira',
   tumbles: 'cai caimos cae',
@@ -48,7 +50,8 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   burningOf: 'quemando quemandose incendiado incendiada incendiando prendio exploto',
   boiling: `
     humea, burbujea, hirviendo, echa humo, echando humo, sale humo, saliendo humo, hinchada, hinchado, hinchadas, hinchan,
-    abombada, abombado, se abomba, se hincha, se infla, a reventar, silbando`,
+    abombada, abombado, se abomba, se hincha, se infla, a reventar, revento, silbando`,
+  soon: 'va',
   swells: 'hinchada hinchado hinchadas hincha hinchan abombada abombado abomba infla reventar revento silbando',
   fumesOf: 'humo humea',
   lids: 'tapa tapas',
@@ -56,8 +59,8 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   fallsOfWork: '',
   drills: 'simulacro',
   anotherTime: `
-    ayer manana semana mes ano lunes martes miercoles jueves viernes sabado domingo revisado revisada probado
-    probada limpiado limpiada normal arreglado arreglada repuesto controlado apagado`,
+    revisar ayer manana semana mes ano lunes martes miercoles jueves viernes sabado domingo revisado revisada probado
+    probada revisar limpiado limpiada normal arreglado arreglada repuesto controlado apagado`,
   askings: '',
   ofCan: '',
   sore: 'duelen duele pican pica arden escuecen escuece queman',
@@ -65,7 +68,7 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
     carretilla grua enrutador camara camion portatil bateria caldera generador compresor ventilador pieza turno
     impresora red linea internet sistema servidor ordenador pantalla luz presion temperatura humedad nivel precio
     bomba ascensor produccion tension caudal bascula todo eso esto`,
-  falling: 'desvanecio, no respira',
+  falling: 'desvanecio, desplomo, se desplomo, no respira',
   gasping: 'me ahogo, se ahoga, ahogando, ahogandose, asfixiando, asfixiandose',
   saysLittle: 'caliente calienta hierve',
   is: '',
@@ -86,8 +89,13 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   takingFire: 'algo esta se apagar apaga',
   inEye: 'en',
   soreBy: 'me le',
+  faintsAlone: '',
+  spelt: `
+    fuegoo=fuego feugo=fuego fueego=fuego sokorro=socorro socoro=socorro aiuda=ayuda alluda=ayuda ayudaa=ayuda
+    ausilio=auxilio auxillio=auxilio insendio=incendio inzendio=incendio derame=derrame`,
   faints: 'se desmayo, desmayo, desmayado, desmayada',
-  ofAnything: 'caido, caida, cayo, caidos, caidas, desmayado, desmayada, vertido, quemando, prendio, se cayo',
+  ofAnything:
+    'desplomo, se desplomo, caido, caida, cayo, caidos, caidas, desmayado, desmayada, vertido, quemando, prendio, se cayo',
   spilling: 'se ha han',
   much: 'parte mucho',
   heating: 'esta calentando',
@@ -111,5 +119,14 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   dialling: 'llama(?:d|r|n|en)?(?: al?)?',
   numbers: '112|061|080',
   blind: 'no veo|no puedo ver',
+  nowEyes: '(?:salpic\\p{L}+|cayo|salto)(?: \\p{L}+){0,3} en (?:la|mi|su) cara(?= ayuda| ya|$)',
+  nowSpill: '{liquid} por tod[oa] (?:el|la) (?:suelo|piso|cabina|taller|mesa)',
+  nowEmergency:
+    '(?:trago|bebio|ingirio|trague) (?:el |un poco de )?{liquid}|(?:mano|brazo|dedos?|pie|pierna)s? (?:atrapad|aplastad)[oa]s? (?:en|por|bajo)|(?:me|le) dio (?:la |una )?(?:corriente|descarga|calambrazo)',
+  mayEmergency:
+    '(?:un )?infarto|dolor (?:en el|de) pecho|(?:una )?reaccion alergica|convulsiones|(?:una )?descarga electrica',
+  mayBreathless: '(?:un |una )?(?:ataque|crisis) de asma',
+  mayFire: '(?:evacuen|evacuar|evacuad|evacuemos)(?: (?:el |la )?(?:taller|nave|cabina|edificio))?',
+  mayDown: 'esta (?:tirad[oa] )?en el (?:suelo|piso)',
   gasps: 'no pued[eo]n? respirar|(?:me|le|nos) falta el aire',
 };

@@ -157,7 +157,7 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
     'Si se ha gelificado o está caliente puede seguir calentándose: lejos de la gente y de lo que arde, con la tapa suelta, si todavía se puede mover; después, apártese. No la cierre hermética.',
   swellsShut:
     'Con aire húmedo dentro y la tapa hermética puede hincharse y reventar: tapa suelta, y esa lata no se vuelve a usar para nada.',
-  swellsSource: 'DGUV Information 213-078, 10.15.1, de isocianatos; práctica común',
+  swellsSource: 'DGUV Information 213-078, de isocianatos; práctica común',
   preStirFirst: (minutes, can, figures) =>
     `Agítela ${figures.minutesUp(minutes)} en su lata antes de verter: agitar lata ${can}.`,
   fromCan: (can, lot, left, figures) => `De la lata ${can} (lote ${lot}): quedan ${figures.mass(left)}.`,

@@ -23,7 +23,8 @@ export function spanishHeats(say: Spoken): Readonly<Record<'smoking' | 'bulging'
       title: 'Una mezcla o una lata se hincha',
       now: {
         text: 'Apártense todos: puede reventar. Se queda donde está; que nadie la abra, la mueva ni la enfríe. Llamen al número; ni una chispa cerca.',
-        source: 'se queda donde está: DGUV Information 213-078, 10.15.1; lo demás: práctica común, sin fuente',
+        source:
+          'se queda donde está: DGUV Information 213-078, presión en envases; lo demás: práctica común, sin fuente',
       },
       section: `${sheets}: secciones 7 y 10, manejo, y estabilidad y reactividad`,
       never: [
