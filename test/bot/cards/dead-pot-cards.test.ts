@@ -92,6 +92,42 @@ describe('a hot pot', () => {
   });
 });
 
+describe('what smokes or swells', () => {
+  it('given a can that swells, then it stays where it stands and nobody touches it; board and now say so', async () => {
+    const { say } = await said('open A lot 7731 5kg gas');
+    const cried = await say('@kari: can bulging');
+    expect(cried.card.lines[0]).toMatch(/^Stand off, everybody: it can burst\. It stays where it stands/);
+    expect(cried.text).toContain('Can 1: nobody opens, closes, stirs or pours it');
+    expect(cried.text).not.toMatch(/lid loose/i);
+    expect((await say('now')).text).toContain('swollen since 08:00: stand off');
+    const thrown = await say('discard 1 swollen');
+    expect(hazards(thrown)).toMatch(/^Stand off/);
+  });
+
+  it('given a pot that smokes, then everybody is out of the fumes first, and nothing is offered but to leave it', async () => {
+    const { say } = await said(...clear);
+    const cried = await say('@kari: smoke from pot 1');
+    expect(cried.card.lines[0]).toMatch(/^Out of the fumes, everybody, now/);
+    const card = await say('card 1');
+    expect(hazards(card)).toContain('Out of the fumes');
+    expect(card.text).not.toMatch(/empty and flush/i);
+    expect(card.card.actions.map(({ id }) => id)).not.toContain('empty');
+  });
+
+  it('given a can past its limit, then its bell tells nobody to close it tight', async () => {
+    const { heard } = await said('open A lot 7731 5kg gas', 'wait 21m');
+    const bell = heard.filter(({ key }) => key?.startsWith('can/1/blanket')).at(-1)?.card;
+    expect(bell?.title).toBe('Can 1: in doubt');
+    expect(bell?.lines.join(' ')).toContain('lid loose, not tight');
+    expect(bell?.lines.join(' ')).not.toMatch(/lid on/i);
+  });
+
+  it('given waste of a sheet that wants no vent and names isocyanates, then no tight lid over it', async () => {
+    const { say } = await said(...build);
+    expect((await say('gel 1')).text).toContain('under no tight lid');
+  });
+});
+
 describe('a pot off its ratio', () => {
   it('given 20 % too little B of an induction, then its bell invites nobody to apply it, nor does any tap', async () => {
     const { heard } = await said('air 25C 48%', 'mix 6.45kg build', 'weigh 1 5400g 840g', 'wait 20m');
