@@ -67,7 +67,7 @@ export function cryTableOf(tongues: readonly Typed[], verbs: VerbTable): CryTabl
   const anyOf = (name: keyof CryWords): string => tongues.flatMap(({ cries }) => cries[name] || []).join('|');
   const told = (is: 'certain' | 'open', alarm: Alarm, name: keyof CryWords, liquids: Iterable<string>) => ({
     ...{ is, alarm },
-    pattern: new RegExp(whole(anyOf(name).replaceAll('{liquid}', `(?:${[...liquids].join('|')})`)), 'u'),
+    pattern: new RegExp(whole(anyOf(name).replaceAll('{}', `(?:${[...liquids].join('|')})`)), 'u'),
   });
   const sets = tableOf(keysOf({ ...englishCries, ...englishCalm }).map((name) => [name, setOf(name)] as const));
   const liquids = new Set([...Object.keys(solvents), ...sets.liquids]);

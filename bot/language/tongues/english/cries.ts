@@ -181,12 +181,12 @@ export const englishCries = {
   numbers: '112|911|999',
   blind: "can['’]?t see",
   gasps: "(?:can['’]?t|cannot|hard to|trouble) breathe?|short of breath",
-  // Of the next, `{liquid}` stands for any of the liquids. It is so now, and of whom or what is told.
+  // Of the next, `{}` stands for any liquid. It is so now, and of whom or what is told.
   nowEyes: 'splash(?:ed|es)? (?:in|on|to|into|over) (?:my |his |her |the )?face(?= help| now|$)',
   nowSpill:
-    '{liquid} (?:is )?leak(?:s|ing)?(?= (?:in|at|by|from|near) |$)|{liquid} all over (?:the )?(?:floor|booth|bench|shop|place)',
+    '{} (?:is )?leak(?:s|ing)?(?= (?:in|at|by|from|near) |$)|{} all over (?:the )?(?:floor|booth|bench|shop|place)',
   nowEmergency:
-    '(?:swallowed|drank|ingested) (?:some |the )?{liquid}|(?:hand|arm|fingers?|foot|leg|hair) (?:is |got )?(?:caught|trapped|crushed) (?:in|under|by)(?: \\p{L}+){1,3}(?= help| now|$)|(?:fingers?|thumb|hand|arm|foot|toe) (?:is |got )?(?:cut|torn|ripped) off',
+    '(?:swallowed|drank|ingested) (?:some |the )?{}|(?:hand|arm|fingers?|foot|leg|hair) (?:is |got )?(?:caught|trapped|crushed) (?:in|under|by)(?: [^ ]+){1,3}(?= help| now|$)|(?:fingers?|thumb|hand|arm|foot|toe) (?:is |got )?(?:cut|torn|ripped) off',
   // The words round it must be those of a cry.
   mayEmergency:
     '(?:having |having a |has |a )?(?:heart attack|chest pains?|allergic reaction|electric shock|(?:an? )?seizure)',

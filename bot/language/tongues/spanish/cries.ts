@@ -119,10 +119,10 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   dialling: 'llama(?:d|r|n|en)?(?: al?)?',
   numbers: '112|061|080',
   blind: 'no veo|no puedo ver',
-  nowEyes: '(?:salpic\\p{L}+|cayo|salto)(?: \\p{L}+){0,3} en (?:la|mi|su) cara(?= ayuda| ya|$)',
-  nowSpill: '{liquid} por tod[oa] (?:el|la) (?:suelo|piso|cabina|taller|mesa)',
+  nowEyes: '(?:salpic[^ ]+|cayo|salto)(?: [^ ]+){0,3} en (?:la|mi|su) cara(?= ayuda| ya|$)',
+  nowSpill: '{} por tod[oa] (?:el|la) (?:suelo|piso|cabina|taller|mesa)',
   nowEmergency:
-    '(?:trago|bebio|ingirio|trague) (?:el |un poco de )?{liquid}|(?:mano|brazo|dedos?|pie|pierna)s? (?:atrapad|aplastad)[oa]s? (?:en|por|bajo)|(?:me|le) dio (?:la |una )?(?:corriente|descarga|calambrazo)',
+    '(?:trago|bebio|ingirio|trague) (?:el |un poco de )?{}|(?:mano|brazo|dedos?|pie|pierna)s? (?:atrapad|aplastad)[oa]s? (?:en|por|bajo)|(?:me|le) dio (?:la |una )?(?:corriente|descarga|calambrazo)',
   mayEmergency:
     '(?:un )?infarto|dolor (?:en el|de) pecho|(?:una )?reaccion alergica|convulsiones|(?:una )?descarga electrica',
   mayBreathless: '(?:un |una )?(?:ataque|crisis) de asma',
