@@ -5,7 +5,9 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { english } from '../../../bot/language/tongues/english/sentences.ts';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
+import { type Substance, substances } from '../../../core/calc/exposure-limits.ts';
 import { legalFrames } from '../../../core/calc/legal-frame.ts';
+import { retentionUnder } from '../../../core/records/retention.ts';
 import { briefLines, commonPractice, linesFor } from '../../../core/session/brief-lines.ts';
 import { figureLaws, figureSourceIds, sprayLaws } from '../../../core/session/figure-sources.ts';
 import { works } from '../../../core/session/session-commands.ts';
@@ -85,6 +87,25 @@ describe('the sources', () => {
       expect(own.test(sprayLaws[frame])).toBe(true);
       const figures = figureSourceIds.flatMap((id) => figureLaws[id]?.[frame] ?? []);
       expect(figures.filter((source) => !own.test(source))).toEqual([]);
+    },
+  );
+
+  it.each(['es-ES', 'es-MX', 'es-US'])(
+    'given %s, then whose rule it is is told in Spanish, standards by their names',
+    (language) => {
+      const { source } = shipped.wordsIn(language).names;
+      const laws = legalFrames.flatMap((frame) => [
+        ...briefLines.map((line) => line.source[frame]),
+        ...figureSourceIds.flatMap((id) => figureLaws[id]?.[frame] ?? []),
+        sprayLaws[frame],
+        ...retentionUnder(frame).map((row) => row.source),
+      ]);
+      const limits = Object.values<Substance>(substances).flatMap((each) => each.limits.map((limit) => limit.source));
+      const english =
+        /\b(?:from|the|of|and|which|whose|what|small|written|in its|kept|until|law|rule|fourth|USA|log form)\b/;
+      const told = [...new Set([...laws, ...limits])].map((each) => source(each));
+      // Great Britain's regulations go by their English names.
+      expect(told.filter((each) => english.test(each.replaceAll('Confined Spaces Regulations', '')))).toEqual([]);
     },
   );
 

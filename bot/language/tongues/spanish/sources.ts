@@ -32,8 +32,10 @@ const figureSources: Readonly<Record<FigureSourceId, (law: string) => string>> =
 
 /** What the sheets that come with Batchbell say of their figures; a shop's own stand as they were written. */
 const phrases: readonly (readonly [RegExp, string])[] = [
+  // Before the words that stand in it.
+  [/what is from memory says so/g, 'lo que es de memoria lo dice'],
   [/common practice, no source/g, 'práctica común, sin fuente'],
-  [/\bDirectives (\d+\/\d+)\/EC and (\d+\/\d+)\/EC/g, 'Directivas $1/CE y $2/CE'],
+  [/\bDirectives (\d+\/\d+)\/EC and (\d+\/\d+)\/EC/g, 'las Directivas $1/CE y $2/CE'],
   [/\bDirective (\d+\/\d+)\/EC/g, 'Directiva $1/CE'],
   [/\bDirective (\d+\/\d+)\/EEC/g, 'Directiva $1/CEE'],
   [/\bDirective (\d+\/\d+)\/EU/g, 'Directiva $1/UE'],
@@ -49,7 +51,6 @@ const phrases: readonly (readonly [RegExp, string])[] = [
   [/, written for booths that dry/g, ', escrito para cabinas que secan'],
   [/\bfrom memory\b/g, 'de memoria'],
   [/the lists under /g, 'las listas de la '],
-  [/what is from memory says so/g, 'lo que es de memoria lo dice'],
   [/the lowest that is kept of any country or of NIOSH/g, 'el más bajo que consta de cualquier país o de NIOSH'],
   [/NIOSH Pocket Guide/g, 'guía de bolsillo de NIOSH'],
   [
@@ -80,8 +81,13 @@ const phrases: readonly (readonly [RegExp, string])[] = [
 ];
 
 export function spanishSource(say: Spoken, source: string): string {
-  const told = phrases.reduce((text, [english, spanish]) => text.replaceAll(english, spanish), source);
-  return lawOf(say, ownValue(sources, source) ?? told);
+  // What is called another country's keeps its own translation behind the name.
+  const [, country = '', named = source] = /^(USA: )?(.*)$/s.exec(source) ?? [];
+  const told = phrases.reduce(
+    (text, [english, spanish]) => text.replaceAll(english, spanish),
+    `${country}${ownValue(sources, named) ?? named}`,
+  );
+  return lawOf(say, say.locale === 'es-ES' ? told.replaceAll(/(?<=\d)\.(?=\d+ m\/s)/g, ',') : told);
 }
 
 /** The formula, round the rule that it rests on. */
