@@ -16,7 +16,6 @@ const awaited = {
   'core/calc/film-job-rule.ts': 'a film reading: whether the gauge is fit for the range',
   'core/calc/film-readings.ts': 'what a job asks for before release: the statistics of a set of readings',
   'core/calc/flammable.ts': 'before Part B goes in: a warm liquid, and bonding where one is poured',
-  'core/calc/gas.ts': 'the gas-sensitive can: minutes of purge, and what oxygen is left',
   'core/calc/heating.ts': 'a reading in the oven: the heat-up fitted to it',
   'core/calc/part-temperature.ts': 'the paper of a cure: the longest stretch at temperature without a break',
   'core/calc/respirators.ts': 'the spray brief: the factor of a respirator',

@@ -1,6 +1,7 @@
 // Everything that can be said: acts, which become events, and questions, which only read. What an act may hold is its row
 // in core/verbs/. Quantities arrive in base units; which batch or part may be left out where only one can be meant.
 
+import type { PurgeAsked } from './can/purge.ts';
 import type { BatchNumber, PartName, SheetId } from './ids.ts';
 import type { Method } from './methods.ts';
 import { isOwnKey, tableOf } from './own-key.ts';
@@ -59,6 +60,7 @@ export type Question =
   | ({ readonly ask: 'plan' } & PlanAsked)
   | RecordQuestion
   | { readonly ask: 'vent'; readonly asked: VapourAsked }
+  | { readonly ask: 'purge'; readonly asked: PurgeAsked }
   | { readonly ask: 'hazards'; readonly work: Work; readonly method?: Method }
   | { readonly ask: 'help'; readonly verb?: string };
 

@@ -9,6 +9,7 @@ import { emergencyFields } from './session/session-commands.ts';
 import {
   CubicMetres,
   Grams,
+  LitresPerMinute,
   Micrometres,
   MilligramsPerSquareMetre,
   Minutes,
@@ -37,6 +38,8 @@ export const settingKinds = {
   factor: { factor: z.number().min(1).max(100) },
   /** What is coated in an hour. */
   rate: { squareMetresPerHour: SquareMetresPerHour },
+  /** Of the gas that goes over what is left in a can. */
+  'gas-flow': { litresPerMinute: LitresPerMinute },
   /** So much in such a time. */
   quota: { grams: Grams, per: z.enum(['day', 'month', 'year']) },
   law: { law: z.enum(legalFrames) },

@@ -16,6 +16,7 @@ export const Millimetres = z.number().transform((value) => units.millimetres(val
 export const CubicMetres = z.number().transform((value) => units.cubicMetres(value));
 export const MetresPerSecond = z.number().transform((value) => units.metresPerSecond(value));
 export const SquareMetres = z.number().transform((value) => units.squareMetres(value));
+export const LitresPerMinute = z.number().transform((value) => units.litresPerMinute(value));
 export const SquareMetresPerHour = z.number().transform((value) => units.squareMetresPerHour(value));
 export const SquareCentimetres = z.number().transform((value) => units.squareCentimetres(value));
 export const MicrosiemensPerCentimetre = z.number().transform((value) => units.microsiemensPerCentimetre(value));

@@ -73,7 +73,6 @@ export const squareCentimetres = maker<SquareCentimetres>('square centimetres', 
 export const cubicMetres = maker<CubicMetres>('cubic metres', 0);
 export const cubicMetresPerHour = maker<CubicMetresPerHour>('cubic metres per hour', 0);
 export const cubicMetresPerLitre = maker<CubicMetresPerLitre>('cubic metres per litre', 0);
-/** @awaited */
 export const litresPerMinute = maker<LitresPerMinute>('litres per minute', 0);
 export const metresPerSecond = maker<MetresPerSecond>('metres per second', 0);
 export const squareMetresPerLitre = maker<SquareMetresPerLitre>('square metres per litre', 0);
@@ -117,6 +116,10 @@ export const squareMetresFromSquareFeet = (feet: number): SquareMetres =>
   squareMetres(feet * squareMetresPerSquareFoot);
 export const squareFeetFromSquareMetres = (area: SquareMetres): number => area / squareMetresPerSquareFoot;
 export const cubicMetresFromCubicFeet = (feet: number): CubicMetres => cubicMetres(feet * cubicMetresPerCubicFoot);
+export const litresPerMinuteFromCubicFeetPerHour = (flow: number): LitresPerMinute =>
+  litresPerMinute((flow * cubicMetresPerCubicFoot * 1000) / 60);
+export const cubicFeetPerHourFromLitresPerMinute = (flow: LitresPerMinute): number =>
+  (flow * 60) / (cubicMetresPerCubicFoot * 1000);
 export const cubicFeetFromCubicMetres = (volume: CubicMetres): number => volume / cubicMetresPerCubicFoot;
 export const cubicFeetPerMinuteFromCubicMetresPerHour = (flow: CubicMetresPerHour): number =>
   flow / (cubicMetresPerCubicFoot * 60);

@@ -4,6 +4,7 @@ import { type Can, isCanLive, isGasSensitive, leftGrams } from '../../core/can/c
 import { headspaceOf } from '../../core/can/can-clocks.ts';
 import { type CanStatus, canStatus } from '../../core/can/can-status.ts';
 import type { GasState } from '../../core/can/can-stock.ts';
+import { purgeOfCan } from '../../core/can/purge.ts';
 import type { RingingReminder } from '../../core/ports.ts';
 import { type CanNow, statusOf } from '../../core/status.ts';
 import { type Card, type CardFact, makeCard, type Tone } from './card.ts';
@@ -13,6 +14,7 @@ import { discardHazards } from './dead-pot.ts';
 import { factsOf } from './facts.ts';
 import { nextTaps } from './next-taps.ts';
 import { canRings } from './overtaken.ts';
+import { gasRunsLine } from './purge-card.ts';
 
 export function canFacts(telling: Telling, { can, phase, clocks }: CanStatus): readonly CardFact[] {
   return [
@@ -31,7 +33,9 @@ function gasFacts(telling: Telling, can: Can): readonly CardFact[] {
 function gasLines(telling: Telling, can: Can): readonly string[] {
   const { material } = telling.words;
   if (!isGasSensitive(can) || !isCanLive(can)) return [];
-  return [headspaceOf(can) === undefined ? material.headspaceUnknown : material.gasSlowly];
+  if (headspaceOf(can) === undefined) return [material.headspaceUnknown];
+  const sum = purgeOfCan(telling.shop, can);
+  return [...(sum === undefined ? [] : [gasRunsLine(telling, sum)]), material.gasSlowly];
 }
 
 /** What is said of the gas in a list; empty where it needs none. */

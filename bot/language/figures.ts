@@ -11,6 +11,7 @@ import {
   type CubicMetres,
   type CubicMetresPerHour,
   cubicFeetFromCubicMetres,
+  cubicFeetPerHourFromLitresPerMinute,
   cubicFeetPerMinuteFromCubicMetresPerHour,
   type EpochMs,
   epochMs,
@@ -21,6 +22,7 @@ import {
   type GramsPerLitre,
   inchesFromMillimetres,
   type Litres,
+  type LitresPerMinute,
   type MetresPerSecond,
   type Micrometres,
   type MicrosiemensPerCentimetre,
@@ -101,6 +103,8 @@ export interface Figures {
   readonly flowUp: (flow: CubicMetresPerHour) => string;
   /** Air that is there: rounded down. */
   readonly flowDown: (flow: CubicMetresPerHour) => string;
+  /** Of inert gas, as a flow meter on a cylinder shows it. */
+  readonly gasFlow: (flow: LitresPerMinute) => string;
   readonly speed: (speed: MetresPerSecond) => string;
   /** With the zone's offset, for machines. */
   readonly iso: (at: EpochMs) => string;
@@ -224,6 +228,8 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
       us
         ? `${number(2).format(Math.max(0, Math.ceil(poundsPerGallonFromGramsPerLitre(content) * 100 - 1e-6) / 100))} lb/gal`
         : `${number(0).format(Math.max(0, Math.ceil(content - 1e-6)))} g/L`,
+    gasFlow: (flow) =>
+      us ? `${number(1).format(cubicFeetPerHourFromLitresPerMinute(flow))} ft³/h` : `${number(1).format(flow)} L/min`,
     speed: (speed) =>
       us ? `${number(0).format(feetPerMinuteFromMetresPerSecond(speed))} ft/min` : `${number(2).format(speed)} m/s`,
     wall: (wall) => (us ? wallInches(wall, number, inch) : `${number(1).format(wall)} mm`),

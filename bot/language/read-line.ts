@@ -17,6 +17,7 @@ import { partLines, readPartList } from './part-list.ts';
 import type { Fault, LineContext, Reading } from './reading.ts';
 import { type How, isHappenedWord } from './time-and-permission.ts';
 import { saidTimeFrom } from './times/said-time.ts';
+import { fillers } from './tongues/english/line-words.ts';
 import { cleanLine } from './typed/clean-line.ts';
 import { type Token, wordIn } from './typed/token.ts';
 import { tokenize } from './typed/tokens.ts';
@@ -101,6 +102,10 @@ function readCalmly(line: string, context: LineContext): Read {
   const verb = verbAt(tokens, lead.next, context.hearing);
   if (verb !== undefined) {
     const after = tokens.slice(verb.to);
+    // `how long purge can 3`: of the gas, not of the clocks that run.
+    const asked = verb.row.name === 'now' ? after.findIndex((token) => !fillers.has(wordIn(token))) : -1;
+    const of = asked === -1 ? undefined : verbAt(after, asked, context.hearing);
+    if (of?.row.name === 'purge') return readCleaned(line.slice(after[asked]?.start), context);
     const bulbs = wetBulbSaid(line, verb, after, context);
     if (bulbs !== undefined) return readCleaned(bulbs, context);
     return isOnlySpokenOf(verb, line, first, after, context)

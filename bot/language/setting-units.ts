@@ -10,6 +10,7 @@ const units: Readonly<Partial<Record<SettingKind, readonly string[]>>> = {
   duration: ['h', 'min'],
   percent: ['%'],
   rate: ['m2/h', 'ft2/h'],
+  'gas-flow': ['L/min', 'cfh'],
   quota: ['kg/month', 'lb/month', 'kg/day', 'kg/year'],
   booth: ['m2', 'ft2'],
   scale: ['g', 'oz'],
@@ -24,6 +25,7 @@ const told: Readonly<Partial<Record<SettingKind, string>>> = {
   rate: 'm2/h',
   scale: 'g',
   'day-limit': 'ppm',
+  'gas-flow': 'L/min',
 };
 
 export const unitOfSetting = (name: SettingName): string => told[settingRows[name].kind] ?? '';
@@ -37,6 +39,7 @@ const examples: Readonly<Record<Exclude<SettingKind, 'sheet' | 'zone' | 'emergen
   percent: '10%',
   factor: '5',
   rate: '4m2/h',
+  'gas-flow': '5L/min',
   quota: '300kg/month',
   'crew-name': '"Kari and Omar"',
   language: 'en',

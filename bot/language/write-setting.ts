@@ -17,6 +17,7 @@ const writers: { readonly [Kind in SettingKind]: (value: SettingValues[Kind], he
     percent: ({ percent }) => [written(percent, '%')],
     factor: ({ factor }) => [written(factor, '')],
     rate: ({ squareMetresPerHour }) => [written(squareMetresPerHour, 'm2/h')],
+    'gas-flow': ({ litresPerMinute }) => [written(litresPerMinute, 'L/min')],
     quota: ({ grams, per }) => [`${written(grams, 'g')}/${per}`],
     law: ({ law }) => [law],
     'day-limit': ({ solvent, ppm }) => [solvent, written(ppm, 'ppm')],

@@ -1,7 +1,7 @@
 // Answers what only reads: loads what the question names, and words it for whoever asks.
 
 import type { Executor } from '../../core/execute.ts';
-import { defaultPlace, partStream, placeStream, sessionStream } from '../../core/ids.ts';
+import { canStream, defaultPlace, partStream, placeStream, sessionStream } from '../../core/ids.ts';
 import type { Clock } from '../../core/ports.ts';
 import type { Shop } from '../../core/shop.ts';
 import { unreadIn } from '../../core/unread.ts';
@@ -10,6 +10,7 @@ import { withLinesShown } from '../cards/card-context.ts';
 import { helpCard } from '../cards/help-card.ts';
 import { nowCard } from '../cards/now-card.ts';
 import { planCard } from '../cards/plan-card.ts';
+import { purgeCard } from '../cards/purge-card.ts';
 import { allLinesCard } from '../cards/session-cards.ts';
 import { stockCard } from '../cards/stock-card.ts';
 import { withUnread } from '../cards/unread-lines.ts';
@@ -60,6 +61,11 @@ export async function answerQuestion(
       const { asked } = question;
       const named = asked.of === 'session' && asked.session !== undefined ? [sessionStream(asked.session)] : [];
       return reply(ventCard({ ...telling, shop: await executor.look(named) }, question));
+    }
+    case 'purge': {
+      const { can } = question.asked;
+      const shop = await executor.look(can === undefined ? [] : [canStream(can)]);
+      return reply(purgeCard({ ...telling, shop }, question));
     }
     case 'hazards':
       return worded(allLinesCard(telling, question));

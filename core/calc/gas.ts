@@ -5,6 +5,10 @@ import { type Litres, type LitresPerMinute, litres, type Minutes, minutes, type 
 import { notAnAmount, notASize } from './amount.ts';
 import { outOfRange, type Refusal, type Result } from './refusal.ts';
 
+/** Oxygen in air, per cent by volume: 29 CFR 1910.134 and 1910.146 count from 20.9. */
+export const oxygenInAir = percent(20.9);
+export const cleanGas = percent(0);
+
 export interface Purge {
   readonly headspace: Litres;
   /** Oxygen before, per cent by volume; of air 20.9. */

@@ -2,22 +2,13 @@
 // or from a lead's check while it is off; nothing but gas over it, or its last gram, stops it.
 
 import { volumeFromMass } from '../calc/density.ts';
-import { purgeVolume } from '../calc/gas.ts';
+import { cleanGas, oxygenInAir, purgeVolume } from '../calc/gas.ts';
 import { preStir } from '../calc/pre-stir.ts';
 import { isFailed } from '../failed.ts';
 import { componentDensity } from '../products/sheet.ts';
 import type { Blanket } from '../products/sheet-material.ts';
 import { type Edition, editionOfToday } from '../rule-editions.ts';
-import {
-  type EpochMs,
-  epochMs,
-  type Litres,
-  litres,
-  type Minutes,
-  minutesAfter,
-  minutesBetween,
-  percent,
-} from '../units.ts';
+import { type EpochMs, epochMs, type Litres, litres, type Minutes, minutesAfter, minutesBetween } from '../units.ts';
 import { type Can, isGasSensitive, leftGrams } from './can.ts';
 
 export interface BlanketTimes {
@@ -99,15 +90,15 @@ export interface Headspace {
   readonly gasLitres: Litres;
 }
 
-/** Oxygen in air, per cent by volume: 29 CFR 1910.134 and 1910.146 count from 20.9. */
-const oxygenInAir = percent(20.9);
-const cleanGas = percent(0);
+/** By its label, else as the sheet knows a can of what it was sold with. */
+export const brimfulOf = ({ litres, openedGrams, sheet }: Can): Litres | undefined =>
+  litres ?? sheet.blanket?.cans.find(({ soldWithGrams }) => soldWithGrams === openedGrams)?.litres;
 
 /** `undefined` where the sheet gives no density, or neither sheet nor label says how big the can is. */
 export function headspaceOf(can: Can): Headspace | undefined {
   const { blanket } = can.sheet;
   const density = componentDensity(can.sheet, can.component);
-  const brimful = can.litres ?? blanket?.cans.find(({ soldWithGrams }) => soldWithGrams === can.openedGrams)?.litres;
+  const brimful = brimfulOf(can);
   if (blanket === undefined || density === undefined || brimful === undefined) return undefined;
   const filled = volumeFromMass(leftGrams(can), density);
   if (isFailed(filled) || filled >= brimful) return undefined;

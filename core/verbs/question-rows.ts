@@ -67,6 +67,23 @@ export const questionRows = {
     released: volume('gas-volume', ['L', 'm3']),
     room: volume('room-volume', ['m3', 'L'], 100_000),
   }),
+  purge: verb({
+    can: count('can'),
+    sold: mass('can-mass'),
+    headspace: spoken('headspace'),
+    flow: {
+      ...spoken('gas-flow'),
+      slots: [
+        {
+          name: 'gas-flow',
+          kinds: ['word'],
+          units: ['L/min'],
+          limits: { lowest: 0, highest: 100, unit: 'L/min', above: true },
+        },
+      ],
+    },
+    ran: spoken('gas-time'),
+  }),
   hazards: verb({ work: choice('work', works, { required: true }) }),
   help: verb({ about: spoken('verb') }),
 } satisfies { readonly [Ask in Question['ask']]: VerbRow };

@@ -96,7 +96,14 @@ const whoMay: Readonly<Record<Role, string>> = { crew: '', lead: 'omar, rosa', s
 /** Of each kind one value. */
 const typed: Readonly<Record<SettingKind, string>> = {
   ...{ sheet: 'demo-build', duration: '10min', hour: '7', hours: '22-6', switch: 'on', percent: '20%', factor: '4' },
-  ...{ rate: '4m2/h', quota: '100kg/month', 'crew-name': 'Bay two', zone: 'Europe/Madrid', language: 'en' },
+  ...{
+    rate: '4m2/h',
+    'gas-flow': '5L/min',
+    quota: '100kg/month',
+    'crew-name': 'Bay two',
+    zone: 'Europe/Madrid',
+    language: 'en',
+  },
   ...{ units: 'metric', rings: 'direct', people: 'kari', roles: 'kari crew', booth: 'booth 4m2', scale: 'bench 0.1g' },
   ...{ emergency: 'call 112', 'place-switch': 'tank-3 off', 'surface-limits': '88 dust 2' },
   ...{ law: 'eu', 'day-limit': 'toluene 20ppm' },

@@ -8,6 +8,7 @@ import { withDates } from '../times/date-typed.ts';
 import { verbAt } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { readPlan } from './read-plan.ts';
+import { readPurge } from './read-purge.ts';
 import { alone, recordReaders } from './read-record-question.ts';
 import { dateOf } from './read-span.ts';
 import { readHazards, readVent } from './read-vent.ts';
@@ -19,6 +20,7 @@ const readers: { readonly [Ask in Question['ask']]: (act: ActLine) => Question |
   stock: alone({ ask: 'stock' }),
   plan: readPlan,
   vent: readVent,
+  purge: readPurge,
   hazards: readHazards,
   help: readHelp,
   ...recordReaders,

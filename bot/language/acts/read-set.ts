@@ -19,7 +19,16 @@ import { readDayLimit } from './read-day-limit.ts';
 import { readEmergency } from './read-emergency.ts';
 import { readScale } from './read-scale.ts';
 import { readSurfaceLimits } from './read-surface-limits.ts';
-import { readDuration, readFactor, readHour, readHours, readPercent, readQuota, readRate } from './setting-figures.ts';
+import {
+  readDuration,
+  readFactor,
+  readGasFlow,
+  readHour,
+  readHours,
+  readPercent,
+  readQuota,
+  readRate,
+} from './setting-figures.ts';
 import type { ValueSaid } from './setting-said.ts';
 import {
   readBooth,
@@ -49,6 +58,7 @@ const readers: { readonly [Kind in PlainKind]: (said: ValueSaid) => SettingValue
   percent: readPercent,
   factor: readFactor,
   rate: readRate,
+  'gas-flow': readGasFlow,
   quota: readQuota,
   law: readLaw,
   'day-limit': readDayLimit,

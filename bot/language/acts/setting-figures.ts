@@ -14,6 +14,7 @@ import {
 import type { Fault } from '../reading.ts';
 import { unitsOfSetting } from '../setting-units.ts';
 import { readTimeOfDay } from '../times/time-typed.ts';
+import { flowFrom } from '../typed/rare-figures.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { hour as hourUnit } from '../typed/units-typed.ts';
 import { meaningOn } from '../verbs-typed.ts';
@@ -97,6 +98,18 @@ export function readRate(said: ValueSaid): SettingValues['rate'] | Fault {
   }
   const area = /^(?:ft|sqft)/i.test(unit) ? squareMetresFromSquareFeet(value) : value;
   return outside(said, token, area) ?? { squareMetresPerHour: squareMetresPerHour(area) };
+}
+
+export function readGasFlow(said: ValueSaid): SettingValues['gas-flow'] | Fault {
+  const [value] = said.values;
+  if (value === undefined) return missing(said);
+  const flow = flowFrom(said.values, 0);
+  const stray = said.values[flow?.to ?? 1];
+  if (stray !== undefined) return leftOver(stray);
+  if (flow !== undefined) return outside(said, value, flow.value) ?? { litresPerMinute: flow.value };
+  if (value.kind !== 'number') return otherKind(said, value);
+  const tries = unitsOfSetting(said.name).map((unit) => lineWith(said.line, value, withUnitText(value, unit)));
+  return { failed: 'unit-missing', token: value, setting: said.name, tries };
 }
 
 const quotaShape = /^(\d+(?:[.,]\d+)?) ?(kg|g|lb)s? ?(?:\/|\s\p{L}{1,3}\s) ?(\p{L}+)$/iu;

@@ -6,7 +6,10 @@ import {
   type CubicMetres,
   cubicMetres,
   cubicMetresFromCubicFeet,
+  type LitresPerMinute,
   litresFromUsGallons,
+  litresPerMinute,
+  litresPerMinuteFromCubicFeetPerHour,
   type MetresPerSecond,
   type MicrosiemensPerCentimetre,
   type MilligramsPerSquareMetre,
@@ -47,6 +50,14 @@ const turns: Readonly<Record<string, (value: number) => RevolutionsPerMinute>> =
 
 const shares: Readonly<Record<string, (value: number) => number>> = { ppm: (value) => value };
 
+const flows: Readonly<Record<string, (value: number) => LitresPerMinute>> = {
+  'l/min': litresPerMinute,
+  lpm: litresPerMinute,
+  cfh: litresPerMinuteFromCubicFeetPerHour,
+  scfh: litresPerMinuteFromCubicFeetPerHour,
+  'ft3/h': litresPerMinuteFromCubicFeetPerHour,
+};
+
 const rooms: Readonly<Record<string, (value: number) => CubicMetres>> = {
   m3: cubicMetres,
   'm^3': cubicMetres,
@@ -65,6 +76,9 @@ export interface Taken<Value> {
 
 export const speedFrom = (tokens: readonly Token[], from: number): Taken<MetresPerSecond> | undefined =>
   figureFrom(tokens, from, speeds);
+
+export const flowFrom = (tokens: readonly Token[], from: number): Taken<LitresPerMinute> | undefined =>
+  figureFrom(tokens, from, flows);
 
 /** The figure of such a unit at `from`, if one stands there. */
 export function rareFigureFrom(

@@ -7,6 +7,7 @@ import {
   gramsFromOunces,
   litres,
   litresFromUsFluidOunces,
+  litresPerMinute,
   metresPerSecond,
   metresPerSecondFromFeetPerMinute,
   minutes,
@@ -192,6 +193,17 @@ export const sessionLines: readonly TypedLine[] = [
   act('set quiet 22-6', { verb: 'set', setting: { name: 'quiet', fromHour: 22, toHour: 6 } }),
   act('set quiet off', { verb: 'set', setting: { name: 'quiet', fromHour: 0, toHour: 0 } }),
   act('set bell on', { verb: 'set', setting: { name: 'bell', on: true } }),
+  ask('purge can 3 5L/min', { ask: 'purge', asked: { can: 3, litresPerMinute: litresPerMinute(5) } }),
+  ask('how long to purge can 3 at 5 L/min', { ask: 'purge', asked: { can: 3, litresPerMinute: litresPerMinute(5) } }),
+  ask('purge 20kg can 8kg left argon 5 lpm', {
+    ask: 'purge',
+    asked: { soldGrams: grams(20_000), leftGrams: grams(8000), litresPerMinute: litresPerMinute(5) },
+  }),
+  ask('purge 4L 5L/min 3min', {
+    ask: 'purge',
+    asked: { headspaceLitres: litres(4), litresPerMinute: litresPerMinute(5), minutes: minutes(3) },
+  }),
+  miss('purge 3 500L/min', 'impossible', '500'),
   ask('vent', { ask: 'vent', asked: { of: 'session' } }),
   ask('vent 4', { ask: 'vent', asked: { of: 'session', session: 4 } }),
   ask('vent oven 800g 90C 0.5m/s', {

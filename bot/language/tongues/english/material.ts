@@ -10,6 +10,7 @@ import type { PotYield } from '../../../../core/records/day-material.ts';
 import type { EpochMs, Grams, Litres, Micrometres, Minutes } from '../../../../core/units.ts';
 import type { Handling } from '../../../../core/verbs/said.ts';
 import type { Figures } from '../../figures.ts';
+import { englishPurge } from './purge.ts';
 import { englishComponents, englishScaleTooCoarse, englishWeighing } from './weighing.ts';
 
 const englishReacts: Readonly<Record<HeatSign, string>> = { hot: 'hot', smoking: 'smoking', bulging: 'swollen' };
@@ -157,6 +158,7 @@ export const englishMaterial = {
   minutesAnew: 'There is still no gas over it: the minutes count again from now.',
   headspaceUnknown:
     'How big the can is stands neither on the sheet nor in the record: no figure for the gas. Say it of the next one, brimful: open A lot 7731 5kg 6L.',
+  purge: englishPurge,
   gasSlowly: 'Let in slowly, so that it mixes; gas that streams straight out again is not enough.',
   canStirring: (can: number) => `Can ${can}: stirring before the pour`,
   preStirBeyond: 'The sheet gives no time for so much; its longest stands.',

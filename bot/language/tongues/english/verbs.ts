@@ -152,6 +152,7 @@ export const englishVerbs: VerbsTyped = {
     emergency: 'emergency',
   }),
   bell: verbWords('bell, bell test', 'bell'),
+  purge: verbWords('purge, purging, purge can', 'purge can 3 5L/min', 'argon, nitrogen, left, headspace'),
   vent: verbWords('vent, ventilation, air figures', 'vent oven 800g 90C'),
   hazards: verbWords('hazards, hazard', 'hazards dip'),
   help: verbWords('help, ?', 'help mix'),

@@ -294,6 +294,7 @@ export const spanishVerbs: VerbsTyped = {
     emergency: 'emergencia',
   }),
   bell: verbWords('campana, prueba avisos, prueba aviso, timbre', 'campana'),
+  purge: verbWords('purgar, purga, barrer', 'purgar lata 3 5L/min', 'argon, nitrogen, left'),
   vent: verbWords('ventilación, cálculo aire', 'ventilación horno 800g 90C'),
   hazards: verbWords('peligros, riesgos, peligro', 'peligros inmersión', '', { mix: 'mezclar mezcla' }),
   help: verbWords('ayuda, ayúdame, comandos, hola', 'ayuda mezclar'),
