@@ -69,7 +69,6 @@ export const questionRows = {
   }),
   purge: verb({
     can: count('can'),
-    sold: mass('can-mass'),
     headspace: spoken('headspace'),
     flow: {
       ...spoken('gas-flow'),

@@ -203,7 +203,7 @@ export const sessionLines: readonly TypedLine[] = [
     ask: 'purge',
     asked: { headspaceLitres: litres(4), litresPerMinute: litresPerMinute(5), minutes: minutes(3) },
   }),
-  miss('purge 3 500L/min', 'impossible', '500'),
+  miss('purge 3 500L/min', 'impossible', '500L/min'),
   ask('vent', { ask: 'vent', asked: { of: 'session' } }),
   ask('vent 4', { ask: 'vent', asked: { of: 'session', session: 4 } }),
   ask('vent oven 800g 90C 0.5m/s', {
