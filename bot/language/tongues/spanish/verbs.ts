@@ -4,7 +4,6 @@
 import { done, type VerbsTyped, verbWords } from '../typed.ts';
 import { begins, ends } from './begun-and-ended.ts';
 
-/** What stands round a gas monitor’s figure. */
 const monitorWords = 'medidor, detector, gas, lectura, marca, nivel';
 
 export const spanishVerbs: VerbsTyped = {
