@@ -5,6 +5,7 @@ import { isRatioOut } from '../../core/batch/batch-status.ts';
 import type { Fact } from '../../core/history.ts';
 import { nounOf, numberIn, type StreamId } from '../../core/ids.ts';
 import type { Part } from '../../core/part/part.ts';
+import type { PartClockId, PartStatus } from '../../core/part/part-status.ts';
 import { lotsOf } from '../../core/records/trace.ts';
 import { batchOf } from '../../core/shop.ts';
 import { statusOf } from '../../core/status.ts';
@@ -60,16 +61,12 @@ export function partRunCard(telling: Telling, part: Part): Card {
   const batch = batchOf(telling.shop, part);
   const tone = status.heldBy.length > 0 ? 'warn' : toneOf(run);
   return makeCard(telling.words.steps.run.ofPart(part.name), tone, {
-    facts: clockFacts(
-      telling,
-      status.clocks,
-      status.clocks.map(({ id }) => id),
-    ),
+    facts: clockFacts(telling, status.clocks, clocksInHand(status)),
     lines: [
       partLine(telling, status),
       ...roomLines(telling, status),
       ...afterCureLines(telling, status),
-      ...runLines(telling, run),
+      ...runLines(telling, run.filter(isOfPart)),
     ],
     actions: [
       ...nextTaps(telling, status.next()),
@@ -77,6 +74,14 @@ export function partRunCard(telling: Telling, part: Part): Card {
     ],
   });
 }
+
+/** A film that is dry has no flash-off any more. */
+const clocksInHand = ({ clocks, phase }: PartStatus): readonly PartClockId[] =>
+  clocks.map(({ id }) => id).filter((id) => phase.is === 'flashing' || (id !== 'flash' && id !== 'flash-most'));
+
+/** What was said of the mixing stands on its pot's card: of a part only what is lacking, and what its cure still waits for. */
+const isOfPart = ({ step, stands }: RunStep): boolean =>
+  stands !== 'kept' && (stands !== 'not-answered' || !isAsked(step) || stepRows[step].stops.startsWith('cure'));
 
 /** Whoever looks the run up may say what nobody has said yet, each with a tap that says what it says. */
 function unsaidTaps(

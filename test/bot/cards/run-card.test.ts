@@ -34,6 +34,21 @@ describe('the run card', () => {
     expect(lines).toContain('To come: cure begun, taken out of cure, film measured, released');
   });
 
+  it('given a part that is dry after a full pot, then its card is short enough for a phone, without what is over or of the pot', async () => {
+    const say = await talkAfter(
+      ...['part impeller-7 serial 4411', 'prep impeller-7 sa2.5 55um', 'surface impeller-7 21C', ...stirred],
+      ...['filter 1 1um glass fibre second vessel', 'coat impeller-7 1 brush', 'wait 12m', 'dry impeller-7'],
+    );
+    const { facts, lines } = await say('card impeller-7');
+    expect(facts).toEqual([]);
+    expect(lines.slice(0, 2)).toEqual(['impeller-7: dry, waits for its cure', 'Next: cure begun']);
+    expect(lines.slice(-2)).toEqual([
+      'Nobody has said: a clean oven, a clean place to cure in',
+      'To come: taken out of cure, film measured, released',
+    ]);
+    expect(lines.length).toBeLessThanOrEqual(14);
+  });
+
   it('given what the crew lacks, then it stands before all else of its run and the card warns', async () => {
     const { tone, lines } = await (await talkAfter('air 22C 50%', 'mix 1kg', 'confirm bonding no'))('card 1');
     expect([tone, lines[1]]).toEqual(['warn', 'Lacking: vessels bonded and earthed']);
