@@ -18,6 +18,7 @@ import { sessionOnBoard } from './board-session.ts';
 import type { CardAction } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { ringTime } from './clock-text.ts';
+import { alarmsOnBoard } from './open-alarm-lines.ts';
 import { ringLabel } from './ring-label.ts';
 import { byUrgency } from './urgency.ts';
 
@@ -56,13 +57,16 @@ export function makeBoard(telling: Telling): Board {
     at: telling.figures.iso(telling.now),
     clock: telling.figures.timeDown(telling.now),
     items: [
-      ...liveBatches(telling.shop).map((batch) => batchOnBoard(telling, batch)),
-      ...liveCans(telling.shop).flatMap((can) => canOnBoard(telling, can)),
-      ...openSessions(telling.shop).map((session) => sessionOnBoard(telling, session)),
-      ...statusOf.parts(telling, liveParts(telling.shop)).map((status) => partOnBoard(telling, status)),
-    ]
-      .map((item) => ifItReads(telling, item))
-      .sort(byUrgency),
+      ...alarmsOnBoard(telling),
+      ...[
+        ...liveBatches(telling.shop).map((batch) => batchOnBoard(telling, batch)),
+        ...liveCans(telling.shop).flatMap((can) => canOnBoard(telling, can)),
+        ...openSessions(telling.shop).map((session) => sessionOnBoard(telling, session)),
+        ...statusOf.parts(telling, liveParts(telling.shop)).map((status) => partOnBoard(telling, status)),
+      ]
+        .map((item) => ifItReads(telling, item))
+        .sort(byUrgency),
+    ],
     air: boardAir(telling),
     rings: rings.map(({ numberedKey, dueAt, to }) => ({
       key: numberedKey,

@@ -12,6 +12,7 @@ import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { ringNext } from './clock-text.ts';
 import { ringLine } from './crew-cards.ts';
+import { openAlarmLines } from './open-alarm-lines.ts';
 import { partLine } from './part-cards.ts';
 
 export function nowCard(telling: Telling, name: PersonName): Card {
@@ -30,9 +31,10 @@ export function nowCard(telling: Telling, name: PersonName): Card {
   const isEmergencySet = telling.shop.crew.spray.emergency.call !== undefined;
   const maySet = roleMissing(telling.shop.crew, name, { set: 'emergency' }) === undefined;
   const runs = [...batches, ...cans, ...sessions, ...parts];
-  return makeCard(replies.now, 'plain', {
+  return makeCard(replies.now, telling.shop.crew.alarms.some(({ isDrill }) => !isDrill) ? 'stop' : 'plain', {
     facts: airFacts(telling, defaultPlace),
     lines: [
+      ...openAlarmLines(telling),
       ...(runs.length === 0 ? [replies.nothingRuns(telling.figures)] : runs),
       ...(isEmergencySet ? [] : [telling.words.session.emergencyNotSet]),
       ...next.map((ring) => ringLine(telling, ring)),

@@ -51,7 +51,7 @@ export function sessionTalk(
     await ringUntil(waitUntil ?? clock.now(), ringer, clock);
     return answer;
   };
-  return { say, heard, terminal, now: clock.now, close: () => store.close() };
+  return { say, heard, terminal, board: () => overview.board(undefined), now: clock.now, close: () => store.close() };
 }
 
 /** One that these lines have been said in, closed with its test. */

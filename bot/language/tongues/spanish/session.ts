@@ -111,6 +111,12 @@ export function spanishSession(say: Spoken): typeof englishSession {
     callForHelp: (alarm) => (alarm === 'emergency' ? 'Llamar a todos' : `Pedir ayuda: ${troubles[alarm].title}`),
     callUsual: (number) => `Llame: ${number} (desde cualquier móvil; faltan los teléfonos del taller)`,
     mayBeCry: '¿Alguien necesita ayuda?',
+    standsOn: (what, at, by, figures) =>
+      told`ALARMA, ${troubles[what].title.toLowerCase()}: desde ${theTime(figures, at)}, avisó ${by}`,
+    countsDown: (what, seconds) =>
+      `Puede ser una alarma, ${troubles[what].title.toLowerCase()}: se llama a todos en ${seconds} s, salvo que alguien escriba no`,
+    drillOn: (what, at, figures) =>
+      told`SIMULACRO, no ha pasado nada (${troubles[what].title.toLowerCase()}): desde ${theTime(figures, at)}`,
     ringsUnless: (seconds) => `Se llama a todos en ${seconds} s, salvo que alguien escriba no.`,
     calledOff: 'Sin alarma: no se llama a nadie',
     alarmOver: 'Fin de alarma',
