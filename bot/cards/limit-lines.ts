@@ -11,9 +11,10 @@ import type { Telling } from './card-context.ts';
 
 export function limitLines(telling: Telling, sheet: Sheet): readonly string[] {
   const { law } = telling.words;
-  const { frame } = telling.shop.crew.spray.law;
+  const { frame, assumed } = telling.shop.crew.spray.law;
   const ids = (sheet.spray?.solvents ?? []).map(({ solvent }) => solvent);
   return [
+    ...(assumed ? [law.sayWhose] : []),
     ...ids.flatMap((id) => dayLimitLines(telling, id)),
     ...(frame === 'eu' && ids.length > 0 ? [law.indicative] : []),
     ...oldTableLines(telling, ids),

@@ -85,6 +85,13 @@ it.each([
   expect((await airOf('propyl-acetate', 'America/Chicago', language)).text).not.toContain(said);
 });
 
+it('given a zone that names no place, then the air card asks under whose law they work, until it is set', async () => {
+  const asked = 'Nothing tells under whose law this crew works';
+  expect((await airOf('butyl-acetate', 'UTC', 'en')).text).toContain(asked);
+  expect((await airOf('butyl-acetate', 'UTC', 'en', '@rosa: set law us')).text).not.toContain(asked);
+  expect((await airOf('butyl-acetate', 'America/Chicago', 'en')).text).not.toContain(asked);
+});
+
 it('given a crew in Madrid that says it works under another law, then that law counts', async () => {
   expect((await airOf('butyl-acetate', 'Europe/Madrid', 'en')).text).toContain('50 ppm over the day counts');
   const { text } = await airOf('butyl-acetate', 'Europe/Madrid', 'en', '@rosa: set law uk');

@@ -14,6 +14,7 @@ export const englishLaw = {
     }
     return undefined;
   },
+  sayWhose: 'Nothing tells under whose law this crew works: a supervisor says set law eu, uk, mexico, us or elsewhere.',
   counted: (solvent: SolventId, ppm: PartsPerMillion, source: string, figures: Figures) =>
     `${englishSolvents[solvent]}: ${figures.ppm(ppm)} over the day counts (${source})`,
   advised: (advice: PartsPerMillion, times: number, solvent: SolventId, figures: Figures) =>

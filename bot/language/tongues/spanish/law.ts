@@ -9,6 +9,7 @@ export const spanishLaw = (say: Spoken): typeof englishLaw => ({
     frame === 'elsewhere' || (assumed && locale !== 'es-US')
       ? 'Las normas citadas son de EE. UU.: pregunte cuáles rigen aquí.'
       : undefined,
+  sayWhose: 'Nada dice bajo qué leyes se trabaja aquí: un supervisor escribe fijar ley eu, uk, mexico, us o elsewhere.',
   counted: (solvent, ppm, source, figures) =>
     `${spanishSolvents[solvent]}: cuentan ${figures.ppm(ppm)} de media al día (${source})`,
   advised: (advice, times, solvent, figures) =>
