@@ -40,6 +40,8 @@ export const settingKinds = {
   rate: { squareMetresPerHour: SquareMetresPerHour },
   /** Of the gas that goes over what is left in a can. */
   'gas-flow': { litresPerMinute: LitresPerMinute },
+  /** ISO, the last day on which it counts. */
+  'last-day': { until: z.iso.date() },
   /** So much in such a time. */
   quota: { grams: Grams, per: z.enum(['day', 'month', 'year']) },
   law: { law: z.enum(legalFrames) },

@@ -95,6 +95,8 @@ export const settingRows = {
   },
   /** What the crew coats in an hour: for plans only. A hectare an hour is no crew of eight. */
   rate: { kind: 'rate', leastRole: 'crew', limits: { lowest: 0, highest: 10_000, above: true } },
+  /** Until when the gas monitor is in check: bumped and calibrated as its maker says. */
+  monitor: { kind: 'last-day', leastRole: 'lead' },
   /** At which the gas runs over an open can: then its card says how long. A flow meter of a cylinder: from memory, no source. */
   'gas-flow': { kind: 'gas-flow', leastRole: 'lead', limits: { lowest: 0, highest: 100, above: true } },
   units: { kind: 'units', leastRole: 'crew', personal: true, field: 2, tap: 1 },

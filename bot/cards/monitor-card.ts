@@ -3,12 +3,15 @@
 
 import { type Gas, gasVerdict, isBeyond } from '../../core/calc/monitor-limits.ts';
 import type { CommandOf } from '../../core/commands.ts';
+import { localDay } from '../../core/crew/local-day.ts';
 import { alarmIn } from '../../core/crew/open-alarms.ts';
 import type { Recorded } from '../../core/execute.ts';
 import { nameIn } from '../../core/ids.ts';
 import type { GasReading } from '../../core/place/place.ts';
+import { lastSaid } from '../../core/settled.ts';
+import type { EpochMs } from '../../core/units.ts';
 import { type Card, makeCard } from './card.ts';
-import { undoTap } from './card-context.ts';
+import { type Telling, undoTap } from './card-context.ts';
 import { type Act, leftBy } from './recorded-act.ts';
 import { calledInNeed, callLine, toTellLine } from './whom-to-call.ts';
 
@@ -22,10 +25,12 @@ export function monitorCard({ telling, command, request, outcome }: Act<CommandO
   const limit = words.monitor.limit({ gas, value }, verdict, telling.figures);
   const isOn = alarmIn(telling.shop.crew.alarms, place, telling.now) !== undefined;
   const untilClear = isOn ? [words.untilClear(place)] : [];
+  const unproved = unprovedLines(telling, read?.happenedAt ?? telling.now);
   const undo = read === undefined ? [] : [undoTap(telling, read.seq)];
   if (!isBeyond(gas, value)) {
-    const lines = [limit, ...untilClear, words.monitor.oneMoment];
-    return makeCard(title, verdict.is === 'advised' || isOn ? 'warn' : 'plain', { lines, actions: undo });
+    const lines = [limit, ...unproved, ...untilClear, words.monitor.oneMoment];
+    const isPlain = verdict.is === 'within' && !isOn && unproved.length === 0;
+    return makeCard(title, isPlain ? 'plain' : 'warn', { lines, actions: undo });
   }
   const since = readSince(outcome, gas);
   if (since !== undefined)
@@ -37,6 +42,7 @@ export function monitorCard({ telling, command, request, outcome }: Act<CommandO
       words.monitor.now(gas, verdict.is),
       callLine(telling),
       limit,
+      ...unproved,
       ...toTellLine(telling, called),
       ...untilClear,
     ],
@@ -50,4 +56,12 @@ function readSince({ envelopes: [read], shop }: Recorded, gas: Gas): GasReading 
   if (read === undefined) return undefined;
   const last = shop.places.get(nameIn(read.stream))?.gas?.findLast((reading) => reading.gas === gas);
   return last !== undefined && last.at > read.happenedAt ? last : undefined;
+}
+
+/** Of a monitor that nobody keeps in check, or no longer: less known never reads as more. */
+function unprovedLines({ words, shop: { crew }, figures }: Telling, at: EpochMs): readonly string[] {
+  const { monitor } = words.session;
+  const until = lastSaid(crew, 'monitor')?.until;
+  if (until === undefined) return [monitor.neverChecked];
+  return until < localDay(crew.zone, at) ? [monitor.outOfCheck(until, figures)] : [];
 }

@@ -32,6 +32,7 @@ const shown: { readonly [Kind in SettingKind]: (telling: Telling, value: Setting
   factor: (telling, { factor }) => telling.figures.decimal(factor),
   rate: (telling, { squareMetresPerHour }) => `${telling.figures.area(squareMetres(squareMetresPerHour))} / h`,
   'gas-flow': (telling, { litresPerMinute }) => telling.figures.gasFlow(litresPerMinute),
+  'last-day': ({ words, figures }, { until }) => words.session.monitor.until(until, figures),
   quota: (telling, { grams, per }) => `${telling.figures.mass(grams)} / ${telling.words.records.limitPer[per]}`,
   law: ({ words }, { law }) => words.settings.laws[law],
   'day-limit': ({ words, figures }, { solvent, ppm }) => `${words.names.solvent(solvent)} ${figures.ppm(ppm)}`,

@@ -40,6 +40,7 @@ const examples: Readonly<Record<Exclude<SettingKind, 'sheet' | 'zone' | 'emergen
   factor: '5',
   rate: '4m2/h',
   'gas-flow': '5L/min',
+  'last-day': '2026-12-31',
   quota: '300kg/month',
   'crew-name': '"Kari and Omar"',
   language: 'en',

@@ -18,6 +18,7 @@ const writers: { readonly [Kind in SettingKind]: (value: SettingValues[Kind], he
     factor: ({ factor }) => [written(factor, '')],
     rate: ({ squareMetresPerHour }) => [written(squareMetresPerHour, 'm2/h')],
     'gas-flow': ({ litresPerMinute }) => [written(litresPerMinute, 'L/min')],
+    'last-day': ({ until }) => [until],
     quota: ({ grams, per }) => [`${written(grams, 'g')}/${per}`],
     law: ({ law }) => [law],
     'day-limit': ({ solvent, ppm }) => [solvent, written(ppm, 'ppm')],

@@ -99,6 +99,7 @@ const typed: Readonly<Record<SettingKind, string>> = {
   ...{
     rate: '4m2/h',
     'gas-flow': '5L/min',
+    'last-day': '2027-01-31',
     quota: '100kg/month',
     'crew-name': 'Bay two',
     zone: 'Europe/Madrid',

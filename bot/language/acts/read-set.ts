@@ -17,6 +17,7 @@ import { type ActLine, type ActRead, lineWith } from './act-line.ts';
 import { withoutQuotes } from './free-text.ts';
 import { readDayLimit } from './read-day-limit.ts';
 import { readEmergency } from './read-emergency.ts';
+import { readLastDay } from './read-last-day.ts';
 import { readScale } from './read-scale.ts';
 import { readSurfaceLimits } from './read-surface-limits.ts';
 import {
@@ -59,6 +60,7 @@ const readers: { readonly [Kind in PlainKind]: (said: ValueSaid) => SettingValue
   factor: readFactor,
   rate: readRate,
   'gas-flow': readGasFlow,
+  'last-day': readLastDay,
   quota: readQuota,
   law: readLaw,
   'day-limit': readDayLimit,

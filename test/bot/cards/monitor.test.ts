@@ -61,13 +61,27 @@ describe('a reading beyond its limit', () => {
 
 describe('a reading within it', () => {
   it('given a share below the limit, then it is recorded with the limit, and rings nobody', async () => {
-    const { say } = await talkAfter();
+    const { say } = await talkAfter('set monitor 2026-12-31');
     const { card, to } = await say('@kari: lel 4%');
     expect([card.title, card.tone, to]).toEqual(['Gas monitor, room: LEL 4 %', 'plain', ['kari']]);
     expect(card.lines).toEqual([
       'The limit is 10 % (29 CFR 1910.146(b)).',
       'One moment at one spot: it says nothing of the next. Batchbell is no gas monitor.',
     ]);
+  });
+
+  it('given nobody said until when the monitor is in check, or that day is past, then the card says that nothing is proved', async () => {
+    const { say } = await talkAfter();
+    const never = await say('lel 4%');
+    expect([never.card.tone, never.card.lines[1]]).toEqual([
+      'warn',
+      'Nobody has said until when the gas monitor is in check: what it shows is not proved. Say set monitor and the day.',
+    ]);
+    expect((await say('@kari: set monitor 2026-03-31')).code).toBe('may-not-settle');
+    await say('set monitor until 2026-03-01');
+    expect((await say('lel 4%')).card.lines[1]).toContain('was in check until');
+    await say('set monitor 2026-03-02');
+    expect((await say('lel 4%')).card.tone).toBe('plain');
   });
 
   it('given more than is advised and less than the law’s limit, then the ratio is told and nobody rings', async () => {

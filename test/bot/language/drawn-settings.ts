@@ -30,6 +30,7 @@ const drawn: { readonly [Kind in SettingKind]: (limits: Limits) => fc.Arbitrary<
   percent: (limits) => fc.record({ percent: within(limits) }),
   factor: (limits) => fc.record({ factor: within(limits) }),
   rate: (limits) => fc.record({ squareMetresPerHour: within(limits) }),
+  'last-day': () => fc.record({ until: fc.constantFrom('2026-12-31', '2027-02-28') }),
   'gas-flow': (limits) => fc.record({ litresPerMinute: within(limits) }),
   quota: () => fc.record({ grams: within({ lowest: 1, highest: 1e6 }), per: fc.constantFrom('day', 'month', 'year') }),
   'crew-name': () => fc.record({ crewName: words }),

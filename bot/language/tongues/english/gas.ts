@@ -49,6 +49,11 @@ export const englishMonitor = {
         return gas === 'o2' ? `At least ${told} is asked for.` : `The limit is ${told}.`;
     }
   },
+  until: (until: string, figures: Figures) => `until ${figures.date(until)}`,
+  neverChecked:
+    'Nobody has said until when the gas monitor is in check: what it shows is not proved. Say set monitor and the day.',
+  outOfCheck: (until: string, figures: Figures) =>
+    `The gas monitor was in check until ${figures.date(until)}: what it shows is not proved.`,
   oneMoment: 'One moment at one spot: it says nothing of the next. Batchbell is no gas monitor.',
   since: ({ at, by, ...shown }: GasReading, figures: Figures) =>
     `Read again since: ${englishGas(shown, figures)} at ${figures.timeDown(at)}, ${by}. Nobody is called.`,

@@ -48,6 +48,11 @@ export function spanishMonitor(say: Spoken): typeof englishMonitor {
           return gas === 'o2' ? `Se pide al menos ${told}.` : `El límite es ${told}.`;
       }
     },
+    until: (until, figures) => `hasta el ${figures.date(until)}`,
+    neverChecked:
+      'Nadie ha dicho hasta cuándo vale la revisión del medidor de gas: lo que marca no está probado. Escriba: fijar medidor y el día.',
+    outOfCheck: (until, figures) =>
+      `La revisión del medidor de gas valía hasta el ${figures.date(until)}: lo que marca no está probado.`,
     oneMoment: 'Un momento y un punto: del siguiente no dice nada. Batchbell no es un medidor de gases.',
     since: ({ at, by, ...shown }, figures) =>
       `Leído de nuevo después: ${spanishGas(shown, figures)} ${atTime(figures, at)}, ${by}. No se llama a nadie.`,

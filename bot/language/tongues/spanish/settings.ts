@@ -59,6 +59,7 @@ const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
     asked: `${say.one('solvent')} y sus ppm`,
     typed: 'limite, limite-diario',
   },
+  monitor: { label: 'Medidor de gas revisado', asked: 'hasta qué día', typed: 'medidor, medidor gas' },
   'gas-flow': { label: 'Caudal del gas', asked: 'caudal del gas', typed: 'caudal gas' },
   rate: { label: 'Ritmo', asked: 'ritmo de aplicación' },
   units: { label: 'Unidades', asked: 'métricas o us' },
