@@ -190,7 +190,7 @@ export const crewLines: readonly TypedLine[] = [
   ask('keep', { ask: 'keep' }),
   ask('papers', { ask: 'papers' }),
   ask('Papers of demo-clear 2', { ask: 'papers', sheet: 'demo-clear', paper: 2 }),
-  miss('papers ghost-clear', 'unknown-sheet', 'ghost-clear'),
+  miss('papers ghost-clear', 'unknown-sheet', 'ghost-clear', 'papers demo-clear'),
   miss('papers demo-clear 2 3', 'left-over', '3'),
   ask('mix?', { ask: 'help', verb: 'mix' }),
   { line: '# scale is back', expected: { kind: 'silence' } },
