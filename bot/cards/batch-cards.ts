@@ -7,11 +7,12 @@ import { ratioError } from '../../core/calc/mixing.ts';
 import { potLifeFactor } from '../../core/calc/pot-mass.ts';
 import { isOn } from '../../core/calc/runs.ts';
 import { isFailed } from '../../core/failed.ts';
+import { isAct } from '../../core/history.ts';
 import { mixRatio } from '../../core/products/sheet.ts';
 import { airServingIn } from '../../core/shop.ts';
 import type { BatchNow } from '../../core/status.ts';
 import { saidBeforeFiltering, saidBeforeMixing } from '../../core/steps/steps-said.ts';
-import { type Grams, grams, minutes } from '../../core/units.ts';
+import { type Grams, grams, minutes, minutesAfter } from '../../core/units.ts';
 import { airFacts } from './air-facts.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
 import { type Telling, tap, undoTap } from './card-context.ts';
@@ -156,8 +157,11 @@ export function weighedCard(telling: Telling, status: BatchNow): Card {
     ],
     actions: [
       ...batchTaps(telling, status),
-      tap(telling, 'minus-5', `amend ${n} weigh at ${earlier(telling, batch, 5)} ${replies.typedLate}`),
-      tap(telling, 'minus-10', `amend ${n} weigh at ${earlier(telling, batch, 10)} ${replies.typedLate}`),
+      ...([5, 10] as const).flatMap((by) =>
+        movesBeforeCans(telling, batch, by)
+          ? []
+          : [tap(telling, `minus-${by}`, `amend ${n} weigh at ${earlier(telling, batch, by)} ${replies.typedLate}`)],
+      ),
     ],
   });
 }
@@ -169,6 +173,18 @@ function massLines(telling: Telling, { sheet }: Batch, mass: Grams): readonly st
   if (found === undefined || isFailed(found) || found.factor === 1) return [];
   const { potLifeByMass, potLifeBeyondMass } = telling.words.material;
   return [potLifeByMass(found.factor * 100, telling.figures), ...(found.withinPoints ? [] : [potLifeBeyondMass])];
+}
+
+/** Earlier than a can that it was poured from was opened or stirred, it would be marked for what was done. */
+function movesBeforeCans({ shop, now }: Telling, { number, weighing }: Batch, by: number): boolean {
+  const at = weighing?.at ?? now;
+  return [...shop.cans.values()].some(
+    ({ pours, entries }) =>
+      pours.some(({ batch }) => batch === number) &&
+      entries.some(
+        (entry) => isAct(entry) && entry.happenedAt < at && entry.happenedAt > minutesAfter(at, minutes(-by)),
+      ),
+  );
 }
 
 function earlier(telling: Telling, batch: Batch, by: number): string {

@@ -105,6 +105,19 @@ export function blanketedCard(telling: Telling, status: CanNow): Card {
   const { material } = telling.words;
   const { can } = status;
   const doubt = doubtLines(telling, status);
+  // Its minutes run on: the gas was from before.
+  if (
+    isGasSensitive(can) &&
+    !can.entries.some(({ fact, happenedAt }) => fact.type === 'CanBlanketed' && happenedAt >= can.openedAt)
+  ) {
+    return canCard(
+      telling,
+      status,
+      material.gasBefore(can.number),
+      [...doubt, ...lidOffLines(telling, status)],
+      'warn',
+    );
+  }
   const lines = isGasSensitive(can) ? gasLines(telling, can) : [material.noGasNeeded];
   return canCard(
     telling,

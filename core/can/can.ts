@@ -10,6 +10,7 @@ import type { Entry } from '../history.ts';
 import { type BatchNumber, type CanNumber, numberIn, type PersonName } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { foldRings, type RingLog } from '../ring-log.ts';
+import { holdsIn } from '../rule-editions.ts';
 import { type EpochMs, type Grams, grams, type KilogramsPerLitre, type Litres } from '../units.ts';
 import type { Handling } from '../verbs/said.ts';
 import type { FromCan } from './can-events.ts';
@@ -111,6 +112,8 @@ function evolveCan(can: Can, entry: Entry): Can {
         entry,
       );
     case 'CanBlanketed':
+      // Gas from before its lid came off keeps no air from it.
+      if (at < can.openedAt && holdsIn({ since: 6 }, entry.edition)) return can;
       // Gas was at hand, whatever was said before.
       return { ...closed(can, at), blanketedAt: at, handling: 'gas' };
     case 'CanStirred':

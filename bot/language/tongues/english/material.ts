@@ -147,6 +147,7 @@ export const englishMaterial = {
   leftOverSince: (at: EpochMs, figures: Figures) =>
     `In doubt since ${figures.timeDown(at)}: to be used whole, and some was left.`,
   lidOff: (can: number) => `Can ${can}: lid off`,
+  gasBefore: (can: number) => `Can ${can}: gas from before its lid came off`,
   blanketed: (can: number) => `Can ${can}: gas over it, lid on`,
   noGasNeeded: 'The sheet does not ask for gas over this one.',
   checked: (can: number) => `Can ${can}: looked at and taken`,

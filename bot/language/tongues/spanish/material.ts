@@ -140,6 +140,7 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
     told`Sin gas desde ${theTime(figures, at)}. Destape, meta gas, tape y escriba gas puesto.`,
   leftOverSince: (at, figures) => `En duda desde ${theTime(figures, at)}: se iba a gastar entera y sobró.`,
   lidOff: (can) => `Lata ${can}: destapada`,
+  gasBefore: (can) => `Lata ${can}: gas de antes de destaparla`,
   blanketed: (can) => `Lata ${can}: gas puesto y tapada`,
   noGasNeeded: `${capital(say.the('sheet'))} no pide gas para esta.`,
   checked: (can) => `Lata ${can}: revisada y admitida`,
