@@ -4,7 +4,9 @@ import type { Batch } from '../../core/batch/batch.ts';
 import { cleaningActs } from '../../core/batch/batch-status.ts';
 import { gearToClean } from '../../core/batch/gear-to-clean.ts';
 import type { CommandOf } from '../../core/commands.ts';
+import { crewStream } from '../../core/ids.ts';
 import { nextActs } from '../../core/next-acts.ts';
+import { lackingBottle } from '../../core/steps/step-rules.ts';
 import { saidBeforeCleaning } from '../../core/steps/steps-said.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { type Telling, undoTap } from './card-context.ts';
@@ -34,11 +36,13 @@ export function cleanedCard({ telling, command, outcome }: Act<CommandOf<'flush'
   const batch = touchedBatch(outcome);
   const waiting = batch === undefined ? [] : gearToClean(batch);
   const left = waiting.find((each) => each.gear === gear)?.left;
-  const tone = waiting.length === 0 ? 'good' : 'plain';
+  const weak = weakBottleLines(telling, outcome);
+  const tone = weak.length > 0 ? 'warn' : waiting.length === 0 ? 'good' : 'plain';
   return makeCard(words.cleaned(gear, solvent), tone, {
     lines: [
       ...(left === undefined ? [] : [words.flushNext(gear, left, telling.figures)]),
       ...(left === undefined && batch !== undefined ? cleaningLines(telling, batch, false) : []),
+      ...weak,
       ...question.lines,
     ],
     actions: [
@@ -46,5 +50,15 @@ export function cleanedCard({ telling, command, outcome }: Act<CommandOf<'flush'
       ...(batch === undefined ? [] : cleaningTaps(telling, batch)),
       ...outcome.envelopes.slice(-1).map(({ seq }) => undoTap(telling, seq)),
     ],
+  });
+}
+
+/** For no pot, with what was told to be too weak: that, and what it may have cost. */
+function weakBottleLines(telling: Telling, { envelopes }: Act<CommandOf<'flush'>>['outcome']): readonly string[] {
+  const { steps } = telling.words;
+  return envelopes.flatMap(({ stream, body, happenedAt }) => {
+    const isOfNone = stream === crewStream && body.type === 'GearFlushed';
+    const lacking = isOfNone ? lackingBottle(telling.shop, { fact: body, happenedAt }) : undefined;
+    return lacking === undefined ? [] : [steps.lacking(lacking, telling.figures), steps.weakCost];
   });
 }

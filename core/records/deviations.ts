@@ -30,7 +30,7 @@ import { againstCoatUnderBrief, againstSession } from '../session/session-deviat
 import { standing } from '../settled.ts';
 import { airLog, batchOf, entriesIn, type Shop } from '../shop.ts';
 import { isFlushedWith } from '../steps/alcohol.ts';
-import { lackingStep, stepIsKept } from '../steps/step-rules.ts';
+import { bottleIsKept, lackingBottle, lackingStep, stepIsKept } from '../steps/step-rules.ts';
 import { againstCan, againstNaming, againstWeighing } from './material-deviations.ts';
 
 export interface Deviation {
@@ -95,9 +95,12 @@ function objectionsAgainst(shop: Shop, entry: Entry): readonly Objection[] {
       const part = shop.parts.get(nameIn(entry.stream));
       return part === undefined ? [] : againstPart(shop, part, entry);
     }
-    // Readings and settings are held against nothing: what rests on them is.
-    case 'place':
     case 'crew':
+      return entry.fact.type === 'GearFlushed'
+        ? objectionsTo([bottleIsKept], { lacking: lackingBottle(shop, entry) }, entry.edition)
+        : [];
+    // Readings are held against nothing: what rests on them is.
+    case 'place':
       return [];
   }
 }

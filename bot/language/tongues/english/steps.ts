@@ -242,6 +242,7 @@ const stepsWith = (rows: Readonly<Record<AskedStep, StepWords>>) => ({
     `By the sheet the lid may be off for ${figures.minutesDown(most)} in all.`,
   lidCuts: (percent: number, figures: Figures): string =>
     `The lid was off too long: the sheet then gives it ${figures.percent(percent)} of the usual pot life.`,
+  weakCost: 'What it left behind sets in the gear, which may be scrap. Flush it again.',
   lacking: ({ step, by, at }: StepLacking, figures: Figures): string =>
     `${by} said at ${figures.timeDown(at)} that this is lacking: ${rows[step].name}. ${rows[step].instead}`,
 });

@@ -215,6 +215,7 @@ export function spanishSteps(say: Spoken): StepsWords {
       `Según ${say.the('sheet')}, destapada como mucho ${figures.minutesDown(most)} en total.`,
     lidCuts: (percent, figures) =>
       `Estuvo destapada demasiado tiempo: ${say.the('sheet')} le deja el ${figures.percent(percent)} de la vida normal de la mezcla.`,
+    weakCost: 'Lo que dejó dentro endurece y puede echarla a perder. Lave otra vez.',
     lacking: ({ step, by, at }, figures) =>
       `Según ${by}, ${figures.timeDown(at)}, falta: ${rows[step].name}. ${rows[step].instead}`,
   };
