@@ -16,11 +16,9 @@ const awaited = {
   'core/calc/film-job-rule.ts': 'a film reading: whether the gauge is fit for the range',
   'core/calc/film-readings.ts': 'what a job asks for before release: the statistics of a set of readings',
   'core/calc/flammable.ts': 'before Part B goes in: a warm liquid, and bonding where one is poured',
-  'core/calc/heating.ts': 'a reading in the oven: the heat-up fitted to it',
-  'core/calc/part-temperature.ts': 'the paper of a cure: the longest stretch at temperature without a break',
+  'core/calc/heating.ts': 'a reading in the oven far from what the part should have come to',
   'core/calc/respirators.ts': 'the spray brief: the factor of a respirator',
   'core/calc/thinner.ts': 'the sheet that allows thinner: how much',
-  'core/calc/ventilation.ts': 'the oven card: what a fan on a hot stack must move',
   'core/calc/voc.ts': 'the sheet that allows thinner: what it does to the VOC',
 } satisfies Readonly<Record<string, string>>;
 

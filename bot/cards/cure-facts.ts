@@ -2,7 +2,7 @@
 // stages, the oven's door, and what the humidity held back.
 
 import { humidityHeldBack } from '../../core/part/cure-humidity.ts';
-import { isBracketed } from '../../core/part/cure-proof.ts';
+import { atTemperature, isBracketed } from '../../core/part/cure-proof.ts';
 import { assumedHeatTransfer } from '../../core/part/heat-up.ts';
 import { type Cure, phaseOfPart } from '../../core/part/part.ts';
 import { type CureStatus, type PartStatus, partStatus } from '../../core/part/part-status.ts';
@@ -64,8 +64,8 @@ function estimateLines(telling: Telling, { way, run }: Cure, { clock, warming }:
   if (warming === undefined) return [parts.noEstimate];
   return [
     warming.by === 'last-readings'
-      ? parts.byPace(warming.ovenCelsius, telling.figures)
-      : parts.estimate(warming.ovenCelsius, warming.start, assumedHeatTransfer, telling.figures),
+      ? parts.byPace(warming.ovenCelsius, warming.startAt, telling.figures)
+      : parts.estimate(warming, assumedHeatTransfer, telling.figures),
     parts.askAt(warming.reachesAt, telling.figures),
   ];
 }
@@ -76,6 +76,15 @@ function againLines(telling: Telling, cure: Cure, { clock, given }: CureStatus):
   if (!waits || given?.readAt === undefined || clock.dueAt === undefined) return [];
   const due = clock.dueAt > telling.now ? clock.dueAt : undefined;
   return [telling.words.parts.readAgain(given.readAt, due, telling.figures)];
+}
+
+/** What its readings prove of a cure in the oven, for trace and paper. */
+export function provedLines(telling: Telling, { part, sheet, air }: PartStatus): readonly string[] {
+  const oven = sheet?.cure.oven;
+  if (part.cure?.way !== 'oven' || oven === undefined) return [];
+  const { totalMinutes, longestMinutes } = atTemperature(part, part.cure, oven.atCelsius, air.staleAfter);
+  if (totalMinutes === 0) return [];
+  return [telling.words.parts.provedAt(oven.atCelsius, totalMinutes, longestMinutes, telling.figures)];
 }
 
 function doorLines(telling: Telling, { doors }: Cure): readonly string[] {

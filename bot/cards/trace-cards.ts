@@ -18,6 +18,7 @@ import { canFacts } from './can-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { asTold, changedBy } from './corrected.ts';
+import { provedLines } from './cure-facts.ts';
 import { deviationLines } from './deviation-lines.ts';
 import { factsOf } from './facts.ts';
 import { filmFacts } from './film-cards.ts';
@@ -42,6 +43,7 @@ export function partTraceCard(telling: Telling, trace: PartTrace): Card {
         ...(booked.length === 0 ? [] : [records.bookedAs(booked, telling.figures)]),
         records.phase(phaseOf(telling, trace.phase)),
         ...heldLines(telling, partStatus(telling, part)),
+        ...provedLines(telling, partStatus(telling, part)),
         ...afterCureLines(telling, partStatus(telling, part)),
         surfaceOnPaper(telling, part),
         ...papersLines(telling, potsOf(trace)),

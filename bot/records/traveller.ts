@@ -11,6 +11,7 @@ import { batchOf } from '../../core/shop.ts';
 import { micrometres } from '../../core/units.ts';
 import { afterCureLines } from '../cards/after-cure-lines.ts';
 import type { Telling } from '../cards/card-context.ts';
+import { provedLines } from '../cards/cure-facts.ts';
 import { deviationLines } from '../cards/deviation-lines.ts';
 import { papersLines } from '../cards/papers-lines.ts';
 import { surfaceOnPaper } from '../cards/surface-asked.ts';
@@ -88,6 +89,7 @@ function coatLines(telling: Telling, trace: PartTrace): readonly string[] {
       ...lotLines(telling, { lots, unnamed }),
       records.airThen(air, telling.figures),
     ]),
+    ...provedLines(telling, partStatus(telling, trace.part)),
     ...afterCureLines(telling, partStatus(telling, trace.part), { ...telling.figures, timeUp: telling.figures.dated }),
   ];
 }

@@ -4,10 +4,10 @@
 
 import type { ClockReading } from '../calc/clock.ts';
 import { type DoseRules, dose, type Piece, paceAt, projectedDone } from '../calc/dose.ts';
-import { piecesFromReadings } from '../calc/part-temperature.ts';
+import { piecesFromReadings, provedTime } from '../calc/part-temperature.ts';
 import { isFailed } from '../failed.ts';
 import { holdsIn } from '../rule-editions.ts';
-import { type EpochMs, epochMs, type Minutes, minutes, minutesAfter } from '../units.ts';
+import { type Celsius, type EpochMs, epochMs, type Minutes, minutes, minutesAfter } from '../units.ts';
 import type { Cure, Part } from './part.ts';
 
 export function isBracketed({ way, entry }: Cure): boolean {
@@ -58,6 +58,29 @@ function provedPieces(part: Part, cure: Cure, furthestApart: Minutes, until: Epo
     const celsius = open.some(covers) ? undefined : stretches.find(covers)?.celsius;
     return { ...piece, celsius };
   });
+}
+
+/** At that temperature or above, as readings prove it: in all, and the longest without a break. A door that opens is one. */
+export function atTemperature(
+  { temperatures }: Part,
+  { run, doors }: Cure,
+  least: Celsius,
+  furthestApart: Minutes,
+): { readonly totalMinutes: Minutes; readonly longestMinutes: Minutes } {
+  const opened = [...doors.map(({ at }) => at), run.to ?? epochMs(Number.MAX_SAFE_INTEGER)];
+  const stretches = opened.flatMap((until, i) => {
+    const shut = opened[i - 1];
+    const proved = provedTime(
+      temperatures.filter(({ at }) => (shut === undefined ? at >= run.from : at > shut) && at <= until),
+      least,
+      furthestApart,
+    );
+    return isFailed(proved) ? [] : [proved];
+  });
+  return {
+    totalMinutes: minutes(stretches.reduce((sum, { totalMinutes }) => sum + totalMinutes, 0)),
+    longestMinutes: minutes(Math.max(0, ...stretches.map(({ longestMinutes }) => longestMinutes))),
+  };
 }
 
 /** From each opening until the part was read again, and at the least for as long as was said. */

@@ -24,6 +24,8 @@ export interface HeatUp {
   readonly startCelsius: Celsius;
   /** What the start rests on. */
   readonly start: 'part-reading' | 'surface' | 'room' | 'lowest-of-sheet';
+  /** When the part was so warm: of a reading, when it was read. */
+  readonly startAt: EpochMs;
   readonly ovenCelsius: Celsius;
 }
 
@@ -47,7 +49,7 @@ export function heatUp(part: Part, sheet: Sheet, room: TemperatureLog): HeatUp |
   const begin = startOf(part, sheet, room, cure.run.from);
   if (begin.celsius >= oven.atCelsius) return undefined;
   const target = celsius(Math.min(oven.atCelsius, ovenCelsius - nearEnough));
-  const from = { startCelsius: begin.celsius, start: begin.is, ovenCelsius };
+  const from = { startCelsius: begin.celsius, start: begin.is, startAt: begin.at, ovenCelsius };
   const byPace = paceWanted(part, cure.run.from, ovenCelsius, target);
   if (byPace !== undefined) return { ...from, reachesAt: minutesAfter(begin.at, byPace), by: 'last-readings' };
   const wanted = begin.celsius >= target ? minutes(0) : metalWanted(part, ovenCelsius, begin.celsius, target);

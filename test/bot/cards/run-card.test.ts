@@ -271,7 +271,9 @@ describe('a part that warms in an oven', () => {
     const say = await talkAfter(...stirred, 'filter 1', 'coat new impeller-7 1 brush', 'wait 12m', 'dry impeller-7');
     for (const line of ['cure impeller-7 oven 95C', 'wait 10m', 'temp impeller-7 35C', 'wait 10m']) await say(line);
     const { lines } = await say('temp impeller-7 65C');
-    expect(lines).toContain('Estimate by the pace of its last two readings, in an oven of 95 °C. Read the part.');
+    expect(lines).toContain(
+      'Estimate by the reading of 10:23 and its pace since the one before, in an oven of 95 °C. Read the part.',
+    );
   });
 });
 

@@ -101,10 +101,12 @@ export const englishParts = {
   touchedUp: (part: string, method: Method, batch: number, pass: number) =>
     `${part}: pass ${pass} of the same coat (${method}, batch ${batch})`,
   noOpenTime: 'The sheet gives no open time: do not touch up.',
-  estimate: (celsius: Celsius, start: HeatUp['start'], transfer: number, figures: Figures) =>
-    `Estimate, not measured: from ${starts[start]} in an oven of ${figures.temperature(celsius)}, wall heated on both faces, ${transfer} W/(m² K) from memory, no source. Read the part.`,
-  byPace: (celsius: Celsius, figures: Figures) =>
-    `Estimate by the pace of its last two readings, in an oven of ${figures.temperature(celsius)}. Read the part.`,
+  estimate: ({ ovenCelsius, start, startAt }: HeatUp, transfer: number, figures: Figures) =>
+    `Estimate, not measured: from ${starts[start]}${start === 'part-reading' ? ` (${figures.timeDown(startAt)})` : ''} in an oven of ${figures.temperature(ovenCelsius)}, wall heated on both faces, ${transfer} W/(m² K) from memory, no source. Read the part.`,
+  byPace: (celsius: Celsius, readAt: EpochMs, figures: Figures) =>
+    `Estimate by the reading of ${figures.timeDown(readAt)} and its pace since the one before, in an oven of ${figures.temperature(celsius)}. Read the part.`,
+  provedAt: (least: Celsius, inAll: Minutes, longest: Minutes, figures: Figures) =>
+    `At ${figures.temperature(least)} or above, by its readings: ${figures.minutesDown(inAll)} in all, ${figures.minutesDown(longest)} the longest without a break.`,
   noEstimate: 'Not measured: that time only counts from when it went in. Read the part itself and say temp.',
   notMeasured: (label: string) => `${label}, estimate, not measured`,
   readAgain: (readAt: EpochMs, due: EpochMs | undefined, figures: Figures) =>

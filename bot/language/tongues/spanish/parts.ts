@@ -88,10 +88,12 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
   touchedUp: (part, method, batch, pass) =>
     `${part}: pasada ${pass} de la misma capa (${methodName(say, method)}, mezcla ${batch})`,
   noOpenTime: `${capital(say.the('sheet'))} no da tiempo abierto: no retoque.`,
-  estimate: (celsius, start, transfer, figures) =>
-    `Estimado, sin medir: desde ${startsOf(say)[start]}, en horno a ${figures.temperature(celsius)}, pared calentada por las dos caras, ${transfer} W/(m² K) de memoria, sin fuente. Lea la pieza.`,
-  byPace: (celsius, figures) =>
-    `Estimación por el ritmo de sus dos últimas lecturas, en un horno a ${figures.temperature(celsius)}. Lea la pieza.`,
+  estimate: ({ ovenCelsius, start, startAt }, transfer, figures) =>
+    `Estimado, sin medir: desde ${startsOf(say)[start]}${start === 'part-reading' ? ` (${figures.timeDown(startAt)})` : ''}, en horno a ${figures.temperature(ovenCelsius)}, pared calentada por las dos caras, ${transfer} W/(m² K) de memoria, sin fuente. Lea la pieza.`,
+  byPace: (celsius, readAt, figures) =>
+    `Estimación por la lectura (${figures.timeDown(readAt)}) y su ritmo desde la anterior, en un horno a ${figures.temperature(celsius)}. Lea la pieza.`,
+  provedAt: (least, inAll, longest, figures) =>
+    `A ${figures.temperature(least)} o más, por sus lecturas: ${figures.minutesDown(inAll)} en total, ${figures.minutesDown(longest)} lo más largo sin corte.`,
   noEstimate: 'Sin medir: ese tiempo solo cuenta desde que entró. Lea la propia pieza y anótela con sonda.',
   notMeasured: (label) => `${label}, estimado, sin medir`,
   readAgain: (readAt, due, figures) =>
