@@ -4,6 +4,7 @@
 import { ruleOf } from '../../core/allowed.ts';
 import { type Command, isDecision, takesBatch, withBatch } from '../../core/commands.ts';
 import type { Outcome, Request } from '../../core/execute.ts';
+import { defaultPlace } from '../../core/ids.ts';
 import type { Objection, ObjectionCode, Unclear } from '../../core/objections.ts';
 import { sprayLaws } from '../../core/session/figure-sources.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
@@ -15,6 +16,7 @@ import { farTaps } from './far-taps.ts';
 import { insteadTaps, ventilationCaution } from './instead.ts';
 import { materialMeant } from './material-taps.ts';
 import { newPartTaps } from './new-part-taps.ts';
+import { humidityLines } from './place-cards.ts';
 import { sheetTaps, withSheet } from './sheet-taps.ts';
 import { loadsMeant } from './which-load.ts';
 
@@ -40,6 +42,7 @@ export function objectionCard(
       ...new Set(
         reasonsTold(outcome.objections).map((objection) => telling.words.objection(objection, telling.figures)),
       ),
+      ...(judgesRoom(request, outcome.objections) ? humidityLines(telling, defaultPlace) : []),
       replies.askedBy([...sources], sprayLaws[telling.shop.crew.spray.law.frame], telling.figures),
       ...ventilationCaution(telling, outcome.objections),
       ...(isDecision(request.command) && request.stance.is === 'happened' ? [replies.noFact] : []),
@@ -60,6 +63,10 @@ export function objectionCard(
     ],
   });
 }
+
+/** By the air of the room, and by none that was said with the act. */
+const judgesRoom = ({ command }: Request, objections: readonly Objection[]): boolean =>
+  objections.some(({ code }) => code === 'air-outside') && !(command.verb === 'mix' && command.air !== undefined);
 
 /** No part is released by having left: that it did is a hold, so that whoever leads settles what becomes of it. */
 function leftTap(telling: Telling, { command }: Request, objections: readonly Objection[]): readonly CardAction[] {

@@ -5,6 +5,7 @@ import { isAct } from '../../core/history.ts';
 import type { PlaceName } from '../../core/ids.ts';
 import { phaseOfPart } from '../../core/part/part.ts';
 import { partStatus } from '../../core/part/part-status.ts';
+import { humiditySince } from '../../core/products/sheet-air.ts';
 import { airServingIn, batchOf, byName, liveBatches, liveParts } from '../../core/shop.ts';
 import { airFacts, limitsBroken } from './air-facts.ts';
 import { pastPotLines } from './batch-cards.ts';
@@ -16,8 +17,23 @@ export function airCard(telling: Telling, place: PlaceName, title: string): Card
   const breached = limitsBroken(telling, airServingIn(telling.shop, place, telling.now));
   return makeCard(title, breached.length > 0 ? 'warn' : 'plain', {
     facts: [...nightFacts(telling, place), ...airFacts(telling, place)],
-    lines: [...breached, ...movedClocks(telling, place), ...movedCures(telling, place)],
+    lines: [
+      ...humidityLines(telling, place),
+      ...breached,
+      ...movedClocks(telling, place),
+      ...movedCures(telling, place),
+    ],
   });
+}
+
+/** Read before the temperature: whose air it was, and what it would be now. */
+export function humidityLines({ shop, now, words, figures }: Telling, place: PlaceName): readonly string[] {
+  const read = airServingIn(shop, place, now);
+  const since = humiditySince(read);
+  const { celsius, humidityCelsius, humidityReadAt } = read;
+  if (since === undefined || celsius === undefined || humidityCelsius === undefined || humidityReadAt === undefined)
+    return [];
+  return [words.replies.humidityBefore({ at: humidityReadAt, humidityCelsius, celsius, since }, figures)];
 }
 
 /** Where the night's lowest is what was said last of this place. */

@@ -19,7 +19,7 @@ import { standing } from '../settled.ts';
 import { airLog, liveBatches, onlyOne, type Shop, sheetFor } from '../shop.ts';
 import { type Grams, grams } from '../units.ts';
 import type { batchVerbs } from '../verbs/batch-verbs.ts';
-import type { Amount } from '../verbs/said.ts';
+import type { AirSaid, Amount } from '../verbs/said.ts';
 import { type Batch, batchAsOf } from './batch.ts';
 import { type BatchCase, mixRules, potRules } from './batch-rules.ts';
 import { vesselAnswer } from './vessel-answer.ts';
@@ -45,7 +45,7 @@ export function decideMix(shop: Shop, said: Said<CommandOf<'mix'>>): Decision {
   const place = shop.places.get(defaultPlace);
   const limitMinutes = standing(shop.crew, 'air-limit').minutes;
   const serving = airServing(place, at, limitMinutes);
-  const air = { ...serving, ...command.air, limitMinutes };
+  const air = { ...serving, ...command.air, ...readWith(command.air), limitMinutes };
   const number = shop.nextNumber;
   const { vesselLitres } = command;
   const scales = scalesAt(shop.crew, at);
@@ -70,6 +70,10 @@ export function decideMix(shop: Shop, said: Said<CommandOf<'mix'>>): Decision {
     return [...events, ...vesselAnswer(shop, said, sheet, number)];
   });
 }
+
+/** What is read with the mix is one reading. */
+const readWith = (air: AirSaid | undefined) =>
+  air?.relativeHumidityPercent === undefined ? {} : { humidityCelsius: air.celsius };
 
 function gramsOf(amount: Amount, sheet: Sheet): Grams | undefined {
   if (amount.kind === 'mass') return amount.grams;

@@ -14,8 +14,8 @@ export interface CoatClimate extends AirRead {
 
 export function coatClimate(shop: Shop, place: PlaceName, part: Part | undefined, at: EpochMs): CoatClimate {
   const limit = standing(shop.crew, 'air-limit').minutes;
-  const { celsius, relativeHumidityPercent, surfaceCelsius } = airServingIn(shop, place, at);
+  const { surfaceCelsius, ...air } = airServingIn(shop, place, at);
   const own = surfaceServing(part, at, limit);
   const surfaceOf = own !== undefined ? 'part' : surfaceCelsius !== undefined ? 'place' : undefined;
-  return { celsius, relativeHumidityPercent, surfaceCelsius: own ?? surfaceCelsius, surfaceOf };
+  return { ...air, surfaceCelsius: own ?? surfaceCelsius, surfaceOf };
 }

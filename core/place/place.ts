@@ -106,6 +106,8 @@ export function airServing(place: Place | undefined, at: EpochMs, limit: Minutes
   return {
     celsius: serves(temperature) ? temperature?.celsius : undefined,
     relativeHumidityPercent: serves(humidity) ? humidity?.relativeHumidityPercent : undefined,
+    humidityCelsius: humidity && airAt(place, humidity.at).temperature?.celsius,
+    humidityReadAt: humidity?.at,
     surfaceCelsius: serves(surface) ? surface?.celsius : undefined,
     lastReadAt: temperature?.at,
   };

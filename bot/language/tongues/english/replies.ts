@@ -6,7 +6,7 @@ import type { Method } from '../../../../core/methods.ts';
 import type { ObjectionCode } from '../../../../core/objections.ts';
 import type { LateWhy } from '../../../../core/ports.ts';
 import type { RuleSource } from '../../../../core/rules.ts';
-import type { Celsius, EpochMs, Grams, Minutes } from '../../../../core/units.ts';
+import type { Celsius, EpochMs, Grams, Minutes, Percent } from '../../../../core/units.ts';
 import { type Ending, timeOf } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
 import { englishNames } from './names.ts';
@@ -100,6 +100,19 @@ export const englishReplies = {
   asRead: 'As read',
   filmCheckOnly: 'A wet film is a check while you work, not an acceptance.',
   fromWetBulb: 'Humidity from the wet bulb, at sea-level pressure (ASHRAE Fundamentals 2017, chapter 1).',
+  humidityBefore: (
+    {
+      at,
+      humidityCelsius,
+      celsius,
+      since,
+    }: Readonly<Record<'humidityCelsius' | 'celsius', Celsius>> & {
+      readonly at: EpochMs;
+      readonly since: Percent;
+    },
+    figures: Figures,
+  ) =>
+    `The humidity is of ${figures.timeDown(at)}, at ${figures.temperature(humidityCelsius)}: the same air at ${figures.temperature(celsius)} would have ${figures.percent(since)}. Both count until it is read again.`,
   airRead: (place: string) => `Air, ${place}`,
   surfaceRead: (place: string) => `Surface, ${place}`,
   nightRead: (place: string) => `Lowest since the last reading, ${place}`,

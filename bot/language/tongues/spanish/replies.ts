@@ -110,6 +110,8 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     asRead: 'Así se leyó',
     filmCheckOnly: 'La película húmeda sirve para ir viendo, no para dar por buena la pieza.',
     fromWetBulb: 'Humedad por el bulbo húmedo, a presión del nivel del mar (ASHRAE Fundamentals 2017, capítulo 1).',
+    humidityBefore: ({ at, humidityCelsius, celsius, since }, figures) =>
+      told`La humedad es de ${theTime(figures, at)}, a ${figures.temperature(humidityCelsius)}: ese mismo aire a ${figures.temperature(celsius)} tendría el ${figures.percent(since)}. Valen las dos hasta que se lea otra vez.`,
     airRead: (place) => `Aire, ${spanishPlace(place)}`,
     surfaceRead: (place) => `Sustrato, ${spanishPlace(place)}`,
     nightRead: (place) => `Mínima desde la última lectura, ${spanishPlace(place)}`,
