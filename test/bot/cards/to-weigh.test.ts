@@ -48,6 +48,8 @@ describe('without a scale told of', () => {
   it('given what a scale showed, then it is told as it was read', async () => {
     const { say } = await talkAfter(air, 'mix 5g demo-build');
     expect(shown(await say('weigh 1 4.19g 0.81g'))).toMatchObject({ 'part-a': '4.19 g', 'part-b': '0.81 g' });
+    expect((await say('trace batch 1')).text).toContain('weighed A 4.19 g, B 0.81 g');
+    expect((await say('day')).text).toContain('A 4.19 g, B 0.81 g, ratio −0.58 %');
   });
 });
 

@@ -26,11 +26,11 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'BatchOpened':
       return `batch ${fact.batch} opened, ${figures.mass(fact.plannedGrams)} of ${fact.sheet.name}`;
     case 'PartsWeighed':
-      return `weighed A ${figures.mass(fact.partAGrams)}, B ${figures.mass(fact.partBGrams)}`;
+      return `weighed A ${figures.asRead(fact.partAGrams)}, B ${figures.asRead(fact.partBGrams)}`;
     case 'PartWeighed':
-      return `weighed ${englishComponents[fact.component]} ${figures.mass(fact.grams)}`;
+      return `weighed ${englishComponents[fact.component]} ${figures.asRead(fact.grams)}`;
     case 'PartAdded':
-      return `added ${englishComponents[fact.component]} ${figures.mass(fact.grams)}`;
+      return `added ${englishComponents[fact.component]} ${figures.asRead(fact.grams)}`;
     case 'MixFiltered':
       return englishSteps(figures.profile.locale).filtered(fact, figures);
     case 'CanNamed':

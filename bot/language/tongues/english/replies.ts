@@ -186,7 +186,7 @@ export const englishReplies = {
     error: number | undefined,
     figures: Figures,
   ) =>
-    `Batch ${batch} ${sheet}: A ${figures.mass(partAGrams)}, B ${figures.mass(partBGrams)}, ratio ${error === undefined ? '?' : figures.signedPercent(error)}`,
+    `Batch ${batch} ${sheet}: A ${figures.asRead(partAGrams)}, B ${figures.asRead(partBGrams)}, ratio ${error === undefined ? '?' : figures.signedPercent(error)}`,
   dayBatchUnweighed: (batch: number, sheet: string) => `Batch ${batch} ${sheet}: not weighed`,
   dayStir: (batch: number, wanted: Minutes, given: Minutes, figures: Figures) =>
     `Batch ${batch} stirring: wanted ${figures.minutesUp(wanted)}, given ${figures.minutesDown(given)}`,

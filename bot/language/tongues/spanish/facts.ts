@@ -44,11 +44,11 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
     case 'BatchOpened':
       return `mezcla ${fact.batch} abierta, ${figures.mass(fact.plannedGrams)} de ${fact.sheet.name}`;
     case 'PartsWeighed':
-      return `pesadas A ${figures.mass(fact.partAGrams)}, B ${figures.mass(fact.partBGrams)}`;
+      return `pesadas A ${figures.asRead(fact.partAGrams)}, B ${figures.asRead(fact.partBGrams)}`;
     case 'PartWeighed':
-      return `pesada ${spanishComponents[fact.component]} ${figures.mass(fact.grams)}`;
+      return `pesada ${spanishComponents[fact.component]} ${figures.asRead(fact.grams)}`;
     case 'PartAdded':
-      return `añadidos ${figures.mass(fact.grams)} de ${spanishComponents[fact.component]}`;
+      return `añadidos ${figures.asRead(fact.grams)} de ${spanishComponents[fact.component]}`;
     case 'MixFiltered':
       return spanishSteps(say).filtered(fact, figures);
     case 'CanNamed':

@@ -172,7 +172,7 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     day: (date, figures) => `El día: ${figures.date(date)}`,
     idleDay: 'Ese día no se anotó nada.',
     dayBatch: (batch, sheet, { partAGrams, partBGrams }, error, figures) =>
-      `Mezcla ${batch} ${sheet}: A ${figures.mass(partAGrams)}, B ${figures.mass(partBGrams)}, desviación de la relación ${error === undefined ? '?' : figures.signedPercent(error)}`,
+      `Mezcla ${batch} ${sheet}: A ${figures.asRead(partAGrams)}, B ${figures.asRead(partBGrams)}, desviación de la relación ${error === undefined ? '?' : figures.signedPercent(error)}`,
     dayBatchUnweighed: (batch, sheet) => `Mezcla ${batch} ${sheet}: sin pesar`,
     dayStir: (batch, wanted, given, figures) =>
       `Mezcla ${batch}, agitación: requerida ${figures.minutesUp(wanted)}, cumplida ${figures.minutesDown(given)}`,
