@@ -184,7 +184,8 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     profile,
     moment,
     asRead: (mass) => {
-      const shown = mass < kilogramsFrom ? `${number(6).format(mass)} g` : `${number(9).format(mass / 1000)} kg`;
+      const shown =
+        mass < kilogramsFrom ? `${number(gramDigitsOf(mass)).format(mass)} g` : `${number(4).format(mass / 1000)} kg`;
       return us ? `${poundsAndOunces(mass, ounceDigitsOf(mass), number)} (${shown})` : shown;
     },
     toWeigh: ({ grams: inGrams, ounces }) => {
@@ -257,6 +258,9 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     list: (items) => listFormat(locale, profile.list).format(items),
   };
 }
+
+/** As far as scales for so much show; what was read in ounces has no end in grams. */
+const gramDigitsOf = (mass: Grams): number => (mass >= 1_000 ? 1 : mass >= 10 ? 2 : 4);
 
 /** Nobody reads 0.03 gal off a measure. */
 const fluidOuncesUnder = 0.25;
