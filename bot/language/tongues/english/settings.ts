@@ -42,7 +42,7 @@ const names: Readonly<Record<SettingName, SettingWords>> = {
   lel: { label: 'Share of the explosive limit', asked: 'share of the lower explosive limit' },
   mixing: { label: 'Mixing factor', asked: 'air mixing factor' },
   law: { label: 'Whose law holds', asked: 'us, eu, uk, mexico or elsewhere' },
-  limit: { label: 'Day limit of a solvent', asked: 'a solvent and its ppm' },
+  limit: { label: 'Day limit of a solvent', asked: 'a solvent and its figure' },
   monitor: { label: 'Gas monitor in check', asked: 'until which day', typed: 'gas monitor' },
   'gas-flow': { label: 'Gas over a can runs at', asked: 'flow of the gas', typed: 'gas flow' },
   rate: { label: 'Coated in an hour', asked: 'coating rate' },

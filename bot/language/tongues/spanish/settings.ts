@@ -56,7 +56,7 @@ const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
   law: { label: 'Leyes que rigen', asked: 'us, eu, uk, mexico o elsewhere', typed: 'ley, leyes' },
   limit: {
     label: `Límite diario de ${say.a('solvent')}`,
-    asked: `${say.one('solvent')} y sus ppm`,
+    asked: `${say.one('solvent')} y su cifra`,
     typed: 'limite, limite-diario',
   },
   monitor: { label: 'Medidor de gas revisado', asked: 'hasta qué día', typed: 'medidor, medidor gas' },
