@@ -24,7 +24,7 @@ export function namedHere(telling: Telling, example: string, name: VocabularyNam
     .split(' ')
     .map((word) => (word === namedPart ? partInHand(telling, name) : (names.get(word) ?? word)))
     .join(' ')
-    .replace(/(?<= )\d{1,2}(?= |$)/, (shown) => (number === undefined ? shown : `${number}`));
+    .replace(/(?<= )\d{1,2}(?= |$)(?! fl oz)/, (shown) => (number === undefined ? shown : `${number}`));
 }
 
 /** Enough to find one that waits for the act. */

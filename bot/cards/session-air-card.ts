@@ -51,7 +51,7 @@ export function sessionSums(telling: Telling, session: Session): Sums {
       words.sumTerms(settings.lelShare, settings.mixingFactor, settings.mixingAssumed, telling.figures),
       ...(assumed ? [words.wholePot] : []),
       ...(result === undefined ? [words.fanNotMeasured] : []),
-      ...(booth === undefined ? [words.noBooth(session.place)] : []),
+      ...(booth === undefined ? [words.noBooth(session.place, telling.figures)] : []),
       ...(leftOut.length === 0 ? [] : [words.withoutFigure(leftOut, telling.figures)]),
       words.sumOnly,
     ],

@@ -113,3 +113,34 @@ it('given a date of another year, then the year is told with it', async () => {
   const { text } = await lastOf(crewOf('en-US'), '@rosa: fit kari 2027-01-31');
   expect(text).toContain('fit test of kari: until Sun Jan 31 2027');
 });
+
+it.each([
+  ['en-US', 'us', 'stock', 'open A lot 7731 11lb exp 2026-12 gas'],
+  ['en-US', 'us', 'brief 7 in booth spray omar', 'start one with mix 5lb'],
+  ['en-US', 'us', 'vent oven 800g 90C', 'say set booth oven 1ft2. Then its velocity: vent oven 800g 194F 394fpm.'],
+  [
+    'es-US',
+    'us',
+    'ventilación horno 800g 90C',
+    'fijar cabina horno 1ft2. Después su velocidad: ventilación horno 800g 194F',
+  ],
+  ['es-MX', 'metric', 'ventilación horno 800g 90C', 'fijar cabina horno 0.05m2'],
+  ['en-GB', 'metric', 'stock', 'open A lot 7731 5kg exp 2026-12 gas'],
+] as const)('given %s with %s units and "%s", then its examples are in them', async (language, units, line, said) => {
+  const { say, close } = sessionTalk(':memory:', crewOf(language, units));
+  expect((await say(line)).text).toContain(said);
+  close();
+});
+
+it('given what a session is flushed with, then the ounces of the example are no number of a session', async () => {
+  const { text } = await lastOf(crewOf('en-US', 'us'), ...pot, 'brief 1 in booth spray omar', 'help flush');
+  expect(text).toContain('flush gun acetone 10 fl oz');
+});
+
+it.each([
+  ['en-US', 'open A lot 7731 11lb 1.6gal'],
+  ['es-US', 'abrir A lote 7731 11lb 1.6gal'],
+])('given a can of no known size in %s, then the next one is opened in its units', async (language, said) => {
+  const { text } = await lastOf(crewOf(language, 'us'), 'open A lot 7731 2oz gas', 'blanket 1');
+  expect(text).toContain(said);
+});

@@ -9,6 +9,7 @@ import type { Method } from '../../../../core/methods.ts';
 import type { PotYield } from '../../../../core/records/day-material.ts';
 import type { EpochMs, Grams, Litres, Micrometres, Minutes } from '../../../../core/units.ts';
 import type { Handling } from '../../../../core/verbs/said.ts';
+import { exampleIn } from '../../example-units.ts';
 import type { Figures } from '../../figures.ts';
 import { englishPurge } from './purge.ts';
 import { englishComponents, englishScaleTooCoarse, englishWeighing } from './weighing.ts';
@@ -84,7 +85,8 @@ export function englishMaterialUnclear(unclear: MaterialUnclear, figures: Figure
     case 'no-such-can':
       return `There is no can ${unclear.can}. Open: ${named(unclear.live)}.`;
     case 'which-can':
-      if (unclear.live.length === 0) return 'No can is open. Say, for example, open A lot 7731 5kg gas.';
+      if (unclear.live.length === 0)
+        return `No can is open. Say, for example, ${exampleIn('open A lot 7731 5kg gas', figures.units)}.`;
       return `From which can${unclear.component === undefined ? '' : ` of ${englishComponents[unclear.component]}`}? Open: ${named(unclear.live)}.`;
     case 'can-not-wanted':
       return `Can ${unclear.can} holds ${englishComponents[unclear.component]}, and none was weighed on this line.`;
@@ -202,7 +204,8 @@ export const englishMaterial = {
     `So much in one pot: the sheet gives it ${figures.percent(percent)} of the usual pot life.`,
   potLifeBeyondMass: 'More than the sheet speaks of: its shortest pot life stands.',
   stock: 'Stock',
-  noStock: (_f: Figures) => 'No can is open by the record. Say, for example, open A lot 7731 5kg exp 2026-12 gas.',
+  noStock: (figures: Figures) =>
+    `No can is open by the record. Say, for example, ${exampleIn('open A lot 7731 5kg exp 2026-12 gas', figures.units)}.`,
   stockRow: (
     can: number,
     component: Component,

@@ -4,6 +4,7 @@ import type { Breach } from '../../../../core/calc/climate-window.ts';
 import type { NoFigure } from '../../../../core/calc/dose.ts';
 import type { Objection, Unclear } from '../../../../core/objections.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../../core/units.ts';
+import { exampleIn } from '../../example-units.ts';
 import type { Figures } from '../../figures.ts';
 import { englishCureObjection } from './cure.ts';
 import { englishMonitor } from './gas.ts';
@@ -64,7 +65,7 @@ export function englishObjection(objection: Objection, figures: Figures): string
         objection.lastReadAt === undefined
           ? 'nobody has read it yet'
           : `the last reading is of ${figures.timeDown(objection.lastReadAt)} and serves for ${figures.minutesDown(objection.limitMinutes)}`;
-      return `${what} is not known: ${old}. Read it and say, for example, air 24C 48%.`;
+      return `${what} is not known: ${old}. Read it and say, for example, ${exampleIn('air 24C 48%', figures.units)}.`;
     }
     case 'air-outside':
       return `Outside the sheet's limits: ${figures.list(objection.breaches.map((breach) => englishBreach(breach, figures)))}. Wait, or change the air.`;
@@ -229,10 +230,10 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
     case 'wet-bulb-cannot-be':
       return `Air at ${figures.temperature(unclear.celsius)} with a wet bulb at ${figures.temperature(unclear.wetBulbCelsius)} cannot be: the wet one is the colder, never below what dry air makes it, and nobody can tell below freezing. Read both again, dry first, then wet.`;
     case 'no-such-batch':
-      return `There is no batch ${unclear.batch}. Live: ${named(unclear.live, figures, 'none; start one with mix 2.4kg')}.`;
+      return `There is no batch ${unclear.batch}. Live: ${named(unclear.live, figures, `none; start one with ${exampleIn('mix 2.4kg', figures.units)}`)}.`;
     case 'which-batch':
       return unclear.live.length === 0
-        ? 'No batch is live. Start one with mix 2.4kg.'
+        ? `No batch is live. Start one with ${exampleIn('mix 2.4kg', figures.units)}.`
         : `Which batch? Live: ${named(unclear.live, figures, '')}.`;
     case 'no-such-part':
       return `There is no part ${unclear.part}. Known: ${named(unclear.live, figures, 'none yet')}.`;

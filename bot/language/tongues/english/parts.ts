@@ -12,6 +12,7 @@ import type { FilmObjection, LoadUnclear } from '../../../../core/part/part-obje
 import type { StageName } from '../../../../core/products/sheet-part.ts';
 import type { Celsius, EpochMs, Minutes } from '../../../../core/units.ts';
 import { type Ending, timeOf } from '../../ending.ts';
+import { exampleIn } from '../../example-units.ts';
 import type { Figures } from '../../figures.ts';
 import { englishSurface } from './surface.ts';
 
@@ -173,7 +174,7 @@ export const englishParts = {
   roles: { crew: 'crew', lead: 'lead', supervisor: 'supervisor' },
   curesMorning: (part: PartName, ending: Ending | undefined, figures: Figures) =>
     `${part}: in cure, rings at ${ending === undefined ? '?' : timeOf(figures, ending)}`,
-  askNight: (_f: Figures) => 'Say the lowest of the night: night 16C.',
+  askNight: (figures: Figures) => `Say the lowest of the night: ${exampleIn('night 16C', figures.units)}.`,
 };
 
 export function englishFilmObjection(objection: FilmObjection, figures: Figures): string {
@@ -248,7 +249,7 @@ export function englishFilm(finding: FilmFinding, figures: Figures): string {
     case 'too-few':
       return `Too few readings: ${finding.given} of ${finding.needed}, ${rule}.`;
     case 'area-unknown':
-      return `${rule} counts its readings by area, and nobody has said the part's. Say part NAME 0.8m2.`;
+      return `${rule} counts its readings by area, and nobody has said the part's. Say part NAME ${exampleIn('0.8m2', figures.units)}.`;
     case 'does-not-apply':
       return `${rule} does not apply here. A thin film needs the job's own rule.`;
   }

@@ -8,6 +8,7 @@ import type { LateWhy } from '../../../../core/ports.ts';
 import type { RuleSource } from '../../../../core/rules.ts';
 import type { Celsius, EpochMs, Grams, Minutes, Percent } from '../../../../core/units.ts';
 import { type Ending, timeOf } from '../../ending.ts';
+import { exampleIn } from '../../example-units.ts';
 import type { Figures } from '../../figures.ts';
 import { englishNames } from './names.ts';
 import { englishNotWritten } from './not-written.ts';
@@ -174,7 +175,8 @@ export const englishReplies = {
   askNight: 'Say the lowest of the time nobody read: night 16C.',
   askPartReading: 'No reading on the part proves it. Say temp with what the part itself shows.',
   now: 'Now',
-  nothingRuns: (_f: Figures) => 'Nothing runs. Start with air 24C 48%, then mix 2.4kg.',
+  nothingRuns: (figures: Figures) =>
+    `Nothing runs. Start with ${exampleIn('air 24C 48%, then mix 2.4kg', figures.units)}.`,
   batchStands: (batch: number, sheet: string, state: string) => `Batch ${batch} ${sheet}: ${state}`,
   rings: (ring: string, ending: Ending, figures: Figures) => `${timeOf(figures, ending)} ${ring}`,
   day: (date: string, figures: Figures) => `The day: ${figures.date(date)}`,

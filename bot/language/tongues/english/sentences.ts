@@ -3,6 +3,7 @@
 import type { BatchPhase } from '../../../../core/batch/batch.ts';
 import type { PartPhase } from '../../../../core/part/part.ts';
 import type { FactId } from '../../../cards/fact-ids.ts';
+import { exampleIn } from '../../example-units.ts';
 import { linesShownIn } from '../../line-shown.ts';
 import type { Profile } from '../profile.ts';
 import { englishChat } from './chat.ts';
@@ -294,7 +295,27 @@ export const english = {
 
 export type Words = typeof english;
 
-const american: Words = { ...english, session: englishSessionIn('en-US'), steps: englishSteps('en-US') };
+/** The sentences that are the same for everybody, their examples in the units of the country. */
+const customary = <Table extends object>(table: Table): Table => ({
+  ...table,
+  ...Object.fromEntries(Object.entries(table).map(([key, value]: [string, unknown]) => [key, inCustomary(value)])),
+});
+function inCustomary(value: unknown): unknown {
+  if (typeof value === 'string') return exampleIn(value, 'us');
+  if (Array.isArray(value)) return value.map(inCustomary);
+  return typeof value === 'object' && value !== null ? customary(value) : value;
+}
+
+const american: Words = {
+  ...english,
+  session: customary(englishSessionIn('en-US')),
+  steps: englishSteps('en-US'),
+  replies: customary(englishReplies),
+  material: customary(englishMaterial),
+  rings: customary(englishRings),
+  overtaken: customary(englishOvertaken),
+  chat: customary(englishChat),
+};
 
 /** What a country says otherwise. */
 export const englishIn = (locale: Profile['locale']): Words => (locale === 'en-US' ? american : english);

@@ -9,6 +9,7 @@ import type {
   SessionObjection,
   SessionUnclear,
 } from '../../../../core/session/session-objections.ts';
+import { exampleIn } from '../../example-units.ts';
 import type { Figures } from '../../figures.ts';
 import { englishLaw } from './law.ts';
 import { englishQualifications, englishSensitisers } from './session.ts';
@@ -57,7 +58,7 @@ export function englishSessionObjection(objection: SessionObjection, figures: Fi
         objection.asks === undefined
           ? 'Vapour burns whatever is breathed'
           : `The sum asks for ${figures.flowUp(objection.asks)}`;
-      return `${asks}, and ${fanUnknown(objection.missing, objection.place)}. ${byAssessment}`;
+      return `${asks}, and ${fanUnknown(objection.missing, objection.place, figures)}. ${byAssessment}`;
     }
     case 'fan-too-weak':
       return `The fan does not give what is asked: ${figures.list(objection.short.map((short) => shortOf(short, figures)))}. ${byAssessment}`;
@@ -103,14 +104,14 @@ function onlySupplied(because: OnlySupplied, figures: Figures): string {
   }
 }
 
-function fanUnknown(missing: FanUnknown, place: PlaceName): string {
+function fanUnknown(missing: FanUnknown, place: PlaceName, { units }: Figures): string {
   switch (missing) {
     case 'extraction':
       return 'nobody has said whether the extraction runs';
     case 'velocity':
       return 'the face velocity was not measured';
     case 'booth':
-      return `the open face of the booth is not set: say set booth ${place} 4m2`;
+      return `the open face of the booth is not set: say set booth ${place} ${exampleIn('4m2', units)}`;
   }
 }
 
@@ -121,7 +122,7 @@ function notSummed({ because, sheet, session }: NotSummedObjection, figures: Fig
     case 'without-limit':
       return `no explosive limit was read of ${figures.list(because.solvents.map((id) => englishSolvents[id]))}, which is in ${sheet}`;
     case 'rate-unknown':
-      return `session ${session} has neither a batch nor how much is sprayed in an hour. Say brief with the batch, or with 1.2kg`;
+      return `session ${session} has neither a batch nor how much is sprayed in an hour. Say brief with the batch, or with ${exampleIn('1.2kg', figures.units)}`;
   }
 }
 

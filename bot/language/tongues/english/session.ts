@@ -24,6 +24,7 @@ import type {
   Minutes,
   SquareMetres,
 } from '../../../../core/units.ts';
+import { exampleIn } from '../../example-units.ts';
 import type { Figures } from '../../figures.ts';
 import type { Profile } from '../profile.ts';
 import { nounIn } from '../term.ts';
@@ -202,7 +203,8 @@ export const englishSession = {
   fanUnknown:
     'Neither the sheet nor a sum says how long the fan stays on: leave it on until nothing wet is left in the booth.',
   noSum: 'No sum: the sheet gives no solvents, or nobody knows how much is sprayed.',
-  noBooth: (place: PlaceName) => `The open face of ${place} is not set: say set booth ${place} 4m2.`,
+  noBooth: (place: PlaceName, { units }: Figures) =>
+    `The open face of ${place} is not set: say set booth ${place} ${exampleIn('4m2', units)}.`,
   withoutFigure: (ids: readonly SolventId[], figures: Figures) =>
     `Left out, since no published figure was read: ${figures.list(named(ids))}.`,
   fanNotMeasured: 'What the fan gives is not known.',

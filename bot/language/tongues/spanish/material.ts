@@ -6,7 +6,7 @@ import type { HeatSign } from '../../../../core/heat-care.ts';
 import type { Handling } from '../../../../core/verbs/said.ts';
 import type { Figures } from '../../figures.ts';
 import type { englishMaterial } from '../english/material.ts';
-import { atTime, capital, counted, methodName, theTime, told, withMinutes } from './names.ts';
+import { atTime, capital, counted, inCountry, methodName, theTime, told, withMinutes } from './names.ts';
 import { spanishPurge } from './purge.ts';
 import { lawOf } from './sources.ts';
 import type { Spoken } from './spoken.ts';
@@ -150,7 +150,7 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   looseLid: 'Póngale gas igual, con la tapa suelta, no hermética: con aire húmedo dentro puede hincharse.',
   leadChecks: (can) => `No se vierte nada de ella hasta que ${say.a('lead')} la mire y escriba: revisar ${can}.`,
   minutesAnew: 'Sigue sin gas: los minutos vuelven a contar desde ahora.',
-  headspaceUnknown: `No consta en ${say.the('sheet')} ni en el registro la capacidad de la lata: no hay dato de gas. Dígala en la siguiente, hasta el borde: abrir A lote 7731 5kg 6L.`,
+  headspaceUnknown: `No consta en ${say.the('sheet')} ni en el registro la capacidad de la lata: no hay dato de gas. Dígala en la siguiente, hasta el borde: ${inCountry(say, 'abrir A lote 7731 5kg 6L')}.`,
   purge: spanishPurge(say),
   gasSlowly: 'Meta el gas despacio, para que se mezcle; si vuelve a salir a chorro, no basta.',
   canStirring: (can) => `Lata ${can}: agitándose antes de verter`,

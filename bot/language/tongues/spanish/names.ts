@@ -7,6 +7,7 @@ import { ownValue } from '../../../../core/own-key.ts';
 import type { EmergencyField } from '../../../../core/session/session-commands.ts';
 import type { EpochMs } from '../../../../core/units.ts';
 import type { Ending } from '../../ending.ts';
+import { exampleIn as inUnits } from '../../example-units.ts';
 import type { Figures, Rounding } from '../../figures.ts';
 import type { VocabularyName } from '../../vocabulary.ts';
 import type { english } from '../english/sentences.ts';
@@ -141,6 +142,10 @@ export function spanishNames(say: Spoken): typeof english.names {
 /** Written with a comma; elsewhere than in Spain a point stands there. */
 export const decimals = (say: Spoken, text: string): string =>
   say.locale === 'es-ES' ? text : text.replaceAll(/(?<=\d),(?=\d)/g, '.');
+
+/** An example in a sentence, by the units and the decimal sign of the country. */
+export const inCountry = (say: Spoken, example: string): string =>
+  decimals(say, inUnits(example, say.locale === 'es-US' ? 'us' : 'metric'));
 
 /** `cast-iron` is `fundición`, `fundición gris` stays. */
 export const spanishMetal = (metal: string): string => ownValue(metals, metal) ?? metal;

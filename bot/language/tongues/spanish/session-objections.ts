@@ -11,7 +11,7 @@ import type {
 } from '../../../../core/session/session-objections.ts';
 import type { Figures } from '../../figures.ts';
 import { spanishLaw } from './law.ts';
-import { capital, spanishNames, spanishPlace } from './names.ts';
+import { capital, inCountry, spanishNames, spanishPlace } from './names.ts';
 import { spanishQualifications, spanishSensitisers } from './session.ts';
 import type { Spoken } from './spoken.ts';
 
@@ -123,7 +123,7 @@ function notSummed(say: Spoken, { because, sheet, session }: NotSummedObjection,
     case 'without-limit':
       return `no se leyó ningún límite de explosividad de ${figures.list(because.solvents.map(spanishNames(say).solvent))}, que lleva ${sheet}`;
     case 'rate-unknown':
-      return `la sesión ${session} no tiene mezcla ni cuánto se pinta por hora. Escriba ${say.one('brief')} con la mezcla, o con 1,2kg`;
+      return `la sesión ${session} no tiene mezcla ni cuánto se pinta por hora. Escriba ${say.one('brief')} con la mezcla, o con ${inCountry(say, '1,2kg')}`;
   }
 }
 

@@ -12,6 +12,7 @@ import {
   atTime,
   capital,
   decimals,
+  inCountry,
   spanishEmergencyWord,
   spanishNames,
   spanishPlace,
@@ -239,8 +240,7 @@ export function spanishSession(say: Spoken): typeof englishSession {
     ovenTooHot: (hottest, figures) =>
       `Sin cálculo: su fuente no da cifras por encima de ${figures.temperature(hottest)}.`,
     ovenDoor: (area, figures) => `${figures.area(area)} es el área de una puerta y no la de un conducto: no se cuenta.`,
-    ovenDuct:
-      'Fije el área de su conducto de salida, no la de la puerta: fijar cabina horno 0,05m2. Después su velocidad: ventilación horno 800g 90C 2m/s.',
+    ovenDuct: `Fije el área de su conducto de salida, no la de la puerta: ${inCountry(say, 'fijar cabina horno 0,05m2')}. Después su velocidad: ${inCountry(say, 'ventilación horno 800g 90C 2m/s')}.`,
     ovenPurge: (purge, figures) => `Extractor en marcha ${figures.minutesUp(purge)} antes de calentar.`,
     ovenVapour:
       'El vapor de una carga húmeda arde: antes de calentar, cuatro volúmenes de aire fresco, 3 min como mínimo, y el extractor sigue en marcha',
