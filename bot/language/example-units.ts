@@ -30,3 +30,15 @@ export function exampleIn(example: string, units: UnitSystem): string {
       },
     );
 }
+
+/** A country's sentences that are the same for everybody, their examples in its units. */
+export const inCustomary = <Table extends object>(table: Table): Table => ({
+  ...table,
+  ...Object.fromEntries(Object.entries(table).map(([key, value]: [string, unknown]) => [key, leafInCustomary(value)])),
+});
+
+function leafInCustomary(value: unknown): unknown {
+  if (typeof value === 'string') return exampleIn(value, 'us');
+  if (Array.isArray(value)) return value.map(leafInCustomary);
+  return typeof value === 'object' && value !== null ? inCustomary(value) : value;
+}

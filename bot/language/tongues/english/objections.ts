@@ -232,9 +232,8 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
     case 'no-such-batch':
       return `There is no batch ${unclear.batch}. Live: ${named(unclear.live, figures, `none; start one with ${exampleIn('mix 2.4kg', figures.units)}`)}.`;
     case 'which-batch':
-      return unclear.live.length === 0
-        ? `No batch is live. Start one with ${exampleIn('mix 2.4kg', figures.units)}.`
-        : `Which batch? Live: ${named(unclear.live, figures, '')}.`;
+      if (unclear.live.length > 0) return `Which batch? Live: ${named(unclear.live, figures, '')}.`;
+      return `No batch is live. Start one with ${exampleIn('mix 2.4kg', figures.units)}.`;
     case 'no-such-part':
       return `There is no part ${unclear.part}. Known: ${named(unclear.live, figures, 'none yet')}.`;
     case 'which-part':

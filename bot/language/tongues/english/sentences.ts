@@ -3,9 +3,7 @@
 import type { BatchPhase } from '../../../../core/batch/batch.ts';
 import type { PartPhase } from '../../../../core/part/part.ts';
 import type { FactId } from '../../../cards/fact-ids.ts';
-import { exampleIn } from '../../example-units.ts';
 import { linesShownIn } from '../../line-shown.ts';
-import type { Profile } from '../profile.ts';
 import { englishChat } from './chat.ts';
 import { englishFact } from './facts.ts';
 import { englishHoldReason } from './holds.ts';
@@ -21,7 +19,7 @@ import { englishRecords } from './records.ts';
 import { englishReplies } from './replies.ts';
 import { englishLate, englishOvertaken, englishRings, englishUnproved } from './rings.ts';
 import { englishRuleSources } from './rule-sources.ts';
-import { englishSession, englishSessionIn } from './session.ts';
+import { englishSession } from './session.ts';
 import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
 import { englishSteps } from './steps.ts';
@@ -258,7 +256,7 @@ const blend = {
 /** The ids of taps, with their labels. */
 export type ButtonId = keyof typeof buttons;
 
-export const english = {
+export export const english = {
   facts,
   phases,
   blend,
@@ -294,28 +292,3 @@ export const english = {
 };
 
 export type Words = typeof english;
-
-/** The sentences that are the same for everybody, their examples in the units of the country. */
-const customary = <Table extends object>(table: Table): Table => ({
-  ...table,
-  ...Object.fromEntries(Object.entries(table).map(([key, value]: [string, unknown]) => [key, inCustomary(value)])),
-});
-function inCustomary(value: unknown): unknown {
-  if (typeof value === 'string') return exampleIn(value, 'us');
-  if (Array.isArray(value)) return value.map(inCustomary);
-  return typeof value === 'object' && value !== null ? customary(value) : value;
-}
-
-const american: Words = {
-  ...english,
-  session: customary(englishSessionIn('en-US')),
-  steps: englishSteps('en-US'),
-  replies: customary(englishReplies),
-  material: customary(englishMaterial),
-  rings: customary(englishRings),
-  overtaken: customary(englishOvertaken),
-  chat: customary(englishChat),
-};
-
-/** What a country says otherwise. */
-export const englishIn = (locale: Profile['locale']): Words => (locale === 'en-US' ? american : english);

@@ -1,8 +1,8 @@
 // English: the tongue that every other one is made after.
 
 import type { Tongue } from '../tongue.ts';
+import { englishIn } from './by-country.ts';
 import { englishCountries } from './profiles.ts';
-import { englishIn } from './sentences.ts';
 import { englishTyped } from './typed.ts';
 
 export const englishTongue: Tongue = {
