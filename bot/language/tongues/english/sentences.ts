@@ -256,7 +256,7 @@ const blend = {
 /** The ids of taps, with their labels. */
 export type ButtonId = keyof typeof buttons;
 
-export export const english = {
+export const english = {
   facts,
   phases,
   blend,
