@@ -6,7 +6,6 @@ import type { KnipConfig } from 'knip';
  */
 const awaited = {
   'core/calc/adhesion.ts': 'what a job asks for before release: the classes of a cross-cut',
-  'core/calc/breathing-air.ts': 'the spray brief: the air that a hood or mask is fed with',
   'core/calc/coating-need.ts': 'the traveller: film by what was used, beside what was measured',
   'core/calc/dose-inverse.ts': 'the oven and the warm room: how warm to finish by an hour',
   'core/calc/exposure-limits.ts': 'the spray brief: what each body allows over a day',
@@ -17,7 +16,6 @@ const awaited = {
   'core/calc/film-readings.ts': 'what a job asks for before release: the statistics of a set of readings',
   'core/calc/flammable.ts': 'before Part B goes in: a warm liquid, and bonding where one is poured',
   'core/calc/heating.ts': 'a reading in the oven far from what the part should have come to',
-  'core/calc/respirators.ts': 'the spray brief: the factor of a respirator',
   'core/calc/thinner.ts': 'the sheet that allows thinner: how much',
   'core/calc/voc.ts': 'the sheet that allows thinner: what it does to the VOC',
 } satisfies Readonly<Record<string, string>>;

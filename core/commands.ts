@@ -2,10 +2,11 @@
 // in core/verbs/. Quantities arrive in base units; which batch or part may be left out where only one can be meant.
 
 import type { PurgeAsked } from './can/purge.ts';
-import type { BatchNumber, PartName, SheetId } from './ids.ts';
+import type { BatchNumber, PartName, PersonName, SheetId } from './ids.ts';
 import type { Method } from './methods.ts';
 import { isOwnKey, tableOf } from './own-key.ts';
 import type { RecordQuestion } from './records/record-questions.ts';
+import type { Mask } from './session/mask.ts';
 import type { VapourAsked, Work } from './session/session-commands.ts';
 import type { EpochMs, Micrometres, SquareMetres } from './units.ts';
 import { acts, correctionVerbs } from './verbs/correction-verbs.ts';
@@ -61,6 +62,8 @@ export type Question =
   | RecordQuestion
   | { readonly ask: 'vent'; readonly asked: VapourAsked }
   | { readonly ask: 'purge'; readonly asked: PurgeAsked }
+  /** Left out: all that sprayers wear; the sheet of the open session, or the usual one. */
+  | { readonly ask: 'mask'; readonly mask?: Mask; readonly person?: PersonName; readonly sheet?: SheetId }
   | { readonly ask: 'hazards'; readonly work: Work; readonly method?: Method }
   | { readonly ask: 'help'; readonly verb?: string };
 

@@ -133,6 +133,7 @@ export const readersOf = {
   NearMissTold: ['period'],
   BellTested: [],
   QualificationDated: ['spraying'],
+  BreathingAirChecked: ['spraying'],
   AirAssessed: ['spraying'],
   StepAnswered: [],
 } as const satisfies { readonly [Type in Fact['type']]: readonly Reader[] };

@@ -22,3 +22,4 @@ export const SquareCentimetres = z.number().transform((value) => units.squareCen
 export const MicrosiemensPerCentimetre = z.number().transform((value) => units.microsiemensPerCentimetre(value));
 export const RevolutionsPerMinute = z.number().transform((value) => units.revolutionsPerMinute(value));
 export const MilligramsPerSquareMetre = z.number().transform((value) => units.milligramsPerSquareMetre(value));
+export const MilligramsPerCubicMetre = z.number().transform((value) => units.milligramsPerCubicMetre(value));

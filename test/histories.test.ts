@@ -116,6 +116,7 @@ describe('the kept records', () => {
         'demo-shift',
         'every-act',
         'filter-and-flush',
+        'breathing-air',
         'gas-read',
         'judged-anew',
         'spray-assessed',

@@ -5,6 +5,7 @@ import { localDay } from '../../core/crew/local-day.ts';
 import { type Session, unacknowledged } from '../../core/session/session.ts';
 import { notSummed } from '../../core/session/unknown-rules.ts';
 import { potLines } from './before-spraying.ts';
+import { breathingAirLines } from './breathing-air-card.ts';
 import type { Telling } from './card-context.ts';
 import { acknowledgedLines, airLines, breathingLines, dateLines, peopleLines } from './session-lines.ts';
 
@@ -27,6 +28,7 @@ export function briefParts(telling: Telling, session: Session, rest: BriefParts)
   const batch = session.batch === undefined ? undefined : telling.shop.batches.get(session.batch);
   const isOpen = (line: string) => line === words.sensitisersOpen;
   const breathing = breathingLines(telling, session);
+  const fed = breathingAirLines(telling, session);
   const asBefore = isFanKnown && suppliedAir !== undefined ? answeredBefore(telling, session) : undefined;
   const air = [...(isFanKnown ? [fan] : []), ...(suppliedAir === undefined ? [] : [supplied])];
   const left = unacknowledged(session).length;
@@ -37,6 +39,7 @@ export function briefParts(telling: Telling, session: Session, rest: BriefParts)
       ...potLines(telling, session),
       ...(isFanKnown ? [] : [fan]),
       ...(suppliedAir === undefined ? [supplied] : []),
+      ...fed.unknown,
       ...breathing.filter(isOpen),
       ...(sheet.spray !== undefined && notSummed({ session, batch })?.is === 'without-limit' ? [words.noSum] : []),
       ...(nobodyNamed ? [words.nobodyNear] : []),
@@ -48,6 +51,7 @@ export function briefParts(telling: Telling, session: Session, rest: BriefParts)
       ...breathing.filter((line) => !isOpen(line)),
       ...(asBefore === undefined ? air : [words.asAt(asBefore, air, telling.figures)]),
       ...people.slice(0, 1),
+      ...fed.known,
       ...read,
       ...people.slice(1).filter((line) => line !== words.nobodyNear),
       ...rest.known,

@@ -6,6 +6,7 @@ import type { Objection } from '../../core/objections.ts';
 import type { Session } from '../../core/session/session.ts';
 import { openSessions } from '../../core/shop.ts';
 import type { NextActId } from '../../core/status.ts';
+import { breathingTap } from './breathing-air-card.ts';
 import type { CardAction } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { confinedTaps } from './confined-lines.ts';
@@ -36,6 +37,9 @@ export function insteadOfSpraying(telling: Telling, command: Command, objection:
         ...ofSession(telling, command, ['moved-out']),
         ...objection.ranOut.slice(0, 1).map(({ person, what }) => datedTap(telling, person, what)),
       ];
+    case 'breathing-air-not-fit':
+    case 'breathing-air-unchecked':
+      return [breathingTap(telling)];
     case 'near-not-named': {
       const session = sessionMeant(telling, command);
       return session === undefined ? [] : nearTaps(telling, session);

@@ -24,7 +24,14 @@ import { loadsMeant } from './which-load.ts';
 const hazardous: readonly ObjectionCode[] = ['flash-off-not-over', 'not-dry'];
 /** What may be gone on with, knowing it. */
 const knowing: readonly ObjectionCode[] = [
-  ...(['air-not-summed', 'not-qualified', 'no-assessment', 'near-not-named', 'dates-not-known'] as const),
+  ...([
+    'air-not-summed',
+    'not-qualified',
+    'no-assessment',
+    'near-not-named',
+    'dates-not-known',
+    'breathing-air-unchecked',
+  ] as const),
 ];
 
 export function objectionCard(

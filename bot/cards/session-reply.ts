@@ -6,6 +6,7 @@ import type { Alarm, Qualification } from '../../core/session/session-commands.t
 import type { sessionVerbs } from '../../core/verbs/session-verbs.ts';
 import { alarmCard, alarmOverCard, calledOffCard, drillCard } from './alarm-cards.ts';
 import { potLines } from './before-spraying.ts';
+import { breathingAirCard } from './breathing-air-card.ts';
 import type { Card } from './card.ts';
 import { assessedCard, bellCard, nearMissCard, qualifiedCard } from './crew-told-cards.ts';
 import { cleanedCard } from './gear-cards.ts';
@@ -53,6 +54,7 @@ export const sessionReplies: { readonly [V in keyof typeof sessionVerbs]: (act: 
   medical: qualified,
   training: qualified,
   assess: ({ telling, outcome }) => assessedCard(telling, outcome),
+  'breathing-check': breathingAirCard,
   'near-miss': ({ telling, command, request }) => nearMissCard(telling, command, request.by),
   eyes: alarm,
   spill: alarm,

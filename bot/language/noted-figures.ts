@@ -51,6 +51,8 @@ export function figureIn(unit: SlotRow['unit'], value: number, figures: Figures)
       return figures.minutesUp(minutes(value));
     case 'm/s':
       return figures.speed(metresPerSecond(value));
+    case 'mg/m3':
+      return `${figures.decimal(value)} mg/m³`;
     case 'mg/m2':
       return figures.salts(milligramsPerSquareMetre(value));
     case 'uS/cm':

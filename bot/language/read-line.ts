@@ -8,6 +8,7 @@ import { isQuestion } from '../../core/verbs/question-rows.ts';
 import type { ActLine } from './acts/act-line.ts';
 import { readQuestion } from './acts/read-question.ts';
 import { readAct } from './acts/readers.ts';
+import { breathingSaid } from './breathing-said.ts';
 import { criedWords } from './cry.ts';
 import type { CryTable } from './cry-words.ts';
 import { gasSaid } from './gas-said.ts';
@@ -89,7 +90,7 @@ function readCleaned(line: string, context: LineContext, typed = line): Read {
 
 function readCalmly(line: string, context: LineContext): Read {
   const tokens = tokenize(line, context.hearing);
-  const reading = gasSaid(line, tokens, context.hearing);
+  const reading = gasSaid(line, tokens, context.hearing) ?? breathingSaid(line, tokens, context.hearing);
   if (reading !== undefined) return readCleaned(reading, context);
   const lead = leadOf(tokens, context);
   if (isFailed(lead)) return { failed: lead, line };

@@ -8,6 +8,7 @@ import { unreadIn } from '../../core/unread.ts';
 import type { Card } from '../cards/card.ts';
 import { withLinesShown } from '../cards/card-context.ts';
 import { helpCard } from '../cards/help-card.ts';
+import { maskCard } from '../cards/mask-card.ts';
 import { nowCard } from '../cards/now-card.ts';
 import { planCard } from '../cards/plan-card.ts';
 import { purgeCard } from '../cards/purge-card.ts';
@@ -67,6 +68,8 @@ export async function answerQuestion(
       const shop = await executor.look(can === undefined ? [] : [canStream(can)]);
       return reply(purgeCard({ ...telling, shop }, question));
     }
+    case 'mask':
+      return reply(maskCard({ ...telling, shop: await executor.look() }, question));
     case 'hazards':
       return worded(allLinesCard(telling, question));
     case 'day':

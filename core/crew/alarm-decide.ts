@@ -11,7 +11,8 @@ import { sheetMeant } from '../products/shelf.ts';
 import { namedIn } from '../session/people-named.ts';
 import { placeOf } from '../session/place-meant.ts';
 import type { Alarm, Qualification } from '../session/session-commands.ts';
-import { liveBatches, liveCans, type Shop, sheetFor } from '../shop.ts';
+import { airServingIn, liveBatches, liveCans, type Shop, sheetFor } from '../shop.ts';
+import { partsPerMillion } from '../units.ts';
 import { unreadUnder } from '../unread.ts';
 import { alarmsOn, countdowns } from './open-alarms.ts';
 import { mayNotSettle, roleMissing } from './who-may.ts';
@@ -106,6 +107,19 @@ export function decideAssess(shop: Shop, said: Said<CommandOf<'assess'>>): Decis
   if (isFailed(sheet)) return unclear(sheet.failed);
   const place = placeOf(shop, said.command.place);
   return onCrew(said, { type: 'AirAssessed', place, sheet: sheet.id, revision: sheet.revision, method, until });
+}
+
+/** By grade D where the law of the United States is known to hold, else by the stricter EN 12021; a compressor's dew point is held against the air that was read last. */
+export function decideBreathingAir(shop: Shop, said: Said<CommandOf<'breathing-check'>>): Decision {
+  const { verb: _, carbonMonoxide, carbonDioxide, ...read } = said.command;
+  const { frame, assumed } = shop.crew.spray.law;
+  const standard = frame === 'us' && !assumed ? 'grade-d' : 'en-12021';
+  const ambientCelsius = airServingIn(shop, undefined, said.at).celsius;
+  const gases = {
+    carbonMonoxide: carbonMonoxide === undefined ? undefined : partsPerMillion(carbonMonoxide),
+    carbonDioxide: carbonDioxide === undefined ? undefined : partsPerMillion(carbonDioxide),
+  };
+  return onCrew(said, { type: 'BreathingAirChecked', standard, ...read, ...known({ ...gases, ambientCelsius }) });
 }
 
 export function decideQualification(shop: Shop, said: Said<CommandOf<Qualification>>): Decision {

@@ -2,10 +2,12 @@
 // person's fit test, medical and training count; and the supervisor's assessments. Filed under the crew.
 
 import { z } from 'zod';
+import { breathingStandards } from '../calc/breathing-air.ts';
 import { event } from '../event.ts';
 import { heatSigns } from '../heat-care.ts';
 import { methods } from '../methods.ts';
 import { alarms, qualifications } from '../session/session-commands.ts';
+import { Celsius, MilligramsPerCubicMetre, PartsPerMillion, Percent } from '../unit-schemas.ts';
 
 export const AlarmEvent = z.discriminatedUnion('type', [
   event('AlarmRaised', {
@@ -31,6 +33,21 @@ export const AlarmEvent = z.discriminatedUnion('type', [
   event('NearMissTold', { text: z.string(), anonymous: z.boolean() }),
   /** Everybody is to answer by name. */
   event('BellTested', { people: z.array(z.string()) }),
+  /** Of what hoods and masks are fed with; what is left out was not read. */
+  event('BreathingAirChecked', {
+    /** By which it was judged. */
+    standard: z.enum(breathingStandards),
+    oxygen: Percent.optional(),
+    carbonMonoxide: PartsPerMillion.optional(),
+    carbonDioxide: PartsPerMillion.optional(),
+    oil: MilligramsPerCubicMetre.optional(),
+    dewPoint: Celsius.optional(),
+    odour: z.enum(['none', 'noticeable']).optional(),
+    cylinder: z.literal(true).optional(),
+    compressor: z.string().optional(),
+    /** Below which the dew point of a compressor's air must lie. */
+    ambientCelsius: Celsius.optional(),
+  }),
   event('QualificationDated', {
     person: z.string(),
     what: z.enum(qualifications),

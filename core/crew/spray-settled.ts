@@ -3,6 +3,7 @@
 import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import type { PersonName } from '../ids.ts';
+import { breathingCheck } from '../session/breathing-check.ts';
 import type { Dates, SpraySettings } from '../session/spray-settings.ts';
 import { allSaid, type Settled, standing } from '../settled.ts';
 import { fraction } from '../units.ts';
@@ -16,7 +17,7 @@ export function spraySettled(
   law: CrewLaw,
 ): SpraySettings {
   const said = { settled };
-  const { briefing, namesNearSince, shiftChanges, dated, assessments } = entries.reduce(
+  const { briefing, namesNearSince, shiftChanges, dated, breathing, assessments } = entries.reduce(
     (told, entry) => withFact(told, entry, nameOf),
     nothingTold,
   );
@@ -34,14 +35,22 @@ export function spraySettled(
     dates: datesOf(dated),
     dated,
     namesNearSince,
+    breathing,
     assessments,
     confined: new Map(allSaid(said, 'confined').map(({ place, on }) => [place, on])),
   };
 }
 
-type Told = Pick<SpraySettings, 'briefing' | 'namesNearSince' | 'shiftChanges' | 'dated' | 'assessments'>;
+type Told = Pick<SpraySettings, 'briefing' | 'namesNearSince' | 'shiftChanges' | 'dated' | 'breathing' | 'assessments'>;
 
-const nothingTold: Told = { briefing: [], namesNearSince: undefined, shiftChanges: [], dated: [], assessments: [] };
+const nothingTold: Told = {
+  briefing: [],
+  namesNearSince: undefined,
+  shiftChanges: [],
+  dated: [],
+  breathing: [],
+  assessments: [],
+};
 
 function withFact(told: Told, { fact, happenedAt: at, by }: Entry, nameOf: (name: PersonName) => PersonName): Told {
   if (!isFor('spraying', fact)) return told;
@@ -64,6 +73,8 @@ function withFact(told: Told, { fact, happenedAt: at, by }: Entry, nameOf: (name
       const { type: _, ...of } = fact;
       return { ...told, assessments: [...told.assessments, { at, by, ...of }] };
     }
+    case 'BreathingAirChecked':
+      return { ...told, breathing: [...told.breathing, breathingCheck(fact, at, by)] };
     case 'QualificationDated': {
       const { what, until } = fact;
       return { ...told, dated: [...told.dated, { at, person: nameOf(fact.person), what, until }] };

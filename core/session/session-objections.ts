@@ -4,6 +4,7 @@ import type { SolventId } from '../calc/solvents.ts';
 import type { PersonName, PlaceName, SessionNumber, SheetId } from '../ids.ts';
 import type { SensitiserKind } from '../products/sheet-spray.ts';
 import type { CubicMetresPerHour, MetresPerSecond } from '../units.ts';
+import type { BreathingCheck } from './breathing-check.ts';
 import type { Qualification, SessionGear } from './session-commands.ts';
 
 /** Why a brief no longer serves. `later`: it was briefed only after the act. */
@@ -65,6 +66,12 @@ export type SessionObjection =
   | { readonly code: 'fan-too-weak'; readonly short: readonly FanShort[] }
   | { readonly code: 'confined-place'; readonly session: SessionNumber; readonly place: PlaceName }
   | { readonly code: 'not-qualified'; readonly ranOut: readonly RunOut[] }
+  | { readonly code: 'breathing-air-not-fit'; readonly check: BreathingCheck }
+  | {
+      readonly code: 'breathing-air-unchecked';
+      readonly check: BreathingCheck;
+      readonly because: 'overdue' | 'not-whole';
+    }
   | { readonly code: 'near-not-named'; readonly session: SessionNumber }
   | {
       readonly code: 'dates-not-known';

@@ -8,6 +8,7 @@ import { type Method, methodRows } from '../methods.ts';
 import type { Objection } from '../objections.ts';
 import { hadHappened, type Rule } from '../rules.ts';
 import { type EpochMs, minutesAfter } from '../units.ts';
+import { breathingRules } from './breathing-rules.ts';
 import { peopleRules } from './people-rules.ts';
 import { exposedIn, flushState, type Session, unacknowledged } from './session.ts';
 import { sessionGears } from './session-commands.ts';
@@ -89,6 +90,7 @@ export const sprayRules: readonly Rule<SprayCase>[] = [
   ...suppliedAirRules,
   ...unknownRules,
   ...peopleRules,
+  ...breathingRules,
 ];
 
 function mayNotSpray({ sprayers }: SpraySettings, meant: readonly PersonName[]): Objection | undefined {

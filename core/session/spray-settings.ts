@@ -6,6 +6,7 @@ import type { PersonName, PlaceName, SheetId } from '../ids.ts';
 import type { Method } from '../methods.ts';
 import type { Sheet } from '../products/sheet.ts';
 import type { EpochMs, Fraction, PartsPerMillion } from '../units.ts';
+import type { BreathingCheck } from './breathing-check.ts';
 import type { BoothSize, EmergencyField, Qualification } from './session-commands.ts';
 
 export type EmergencyWords = Readonly<Partial<Record<EmergencyField, string>>>;
@@ -30,6 +31,8 @@ export interface SpraySettings {
   readonly dates: ReadonlyMap<PersonName, Dates>;
   /** Each date as it was given, in order of time. */
   readonly dated: readonly Dated[];
+  /** Checks of what hoods and masks are fed with, in order of time. */
+  readonly breathing: readonly BreathingCheck[];
   /** Since when its briefs say who stays near or has moved out; `undefined`: none has. */
   readonly namesNearSince: EpochMs | undefined;
   /** In order of time. */

@@ -83,6 +83,7 @@ export const questionRows = {
     },
     ran: spoken('gas-time'),
   }),
+  mask: verb({ mask: spoken('mask'), sheet: sheet('sheet') }),
   hazards: verb({ work: choice('work', works, { required: true }) }),
   help: verb({ about: spoken('verb') }),
 } satisfies { readonly [Ask in Question['ask']]: VerbRow };

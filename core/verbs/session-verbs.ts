@@ -12,12 +12,17 @@ import {
   instant,
   mark,
   mass,
+  mist,
   ownWords,
   people,
   person,
   place,
+  ppm,
+  share,
   sheet,
   speed,
+  temperature,
+  text,
   unasked,
   volume,
   yesOrNo,
@@ -91,6 +96,20 @@ export const sessionVerbs = {
       until: day('until-day', { required: true }),
     },
     { leastRole: 'supervisor', decision: true },
+  ),
+  /** What an analysis or the tubes showed of the air that hoods and masks are fed with. */
+  'breathing-check': verb(
+    {
+      oxygen: share('air-oxygen', { behind: 'o2' }, { above: false }),
+      carbonMonoxide: ppm('air-co', { behind: 'co' }),
+      carbonDioxide: ppm('air-co2', { behind: 'co2' }),
+      oil: mist('air-oil', { behind: 'oil' }),
+      dewPoint: temperature('air-dew', { behind: 'dew' }, { lowest: -110 }),
+      odour: choice('odour', ['none', 'noticeable'], {}, { none: 'no-smell', noticeable: 'smell' }),
+      cylinder: mark('air-supply', 'cylinder'),
+      compressor: text('compressor', { behind: 'compressor' }),
+    },
+    { oneOf: ['oxygen', 'carbonMonoxide', 'carbonDioxide', 'oil', 'dewPoint', 'odour'] },
   ),
   'near-miss': verb(
     {

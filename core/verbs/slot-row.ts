@@ -14,7 +14,21 @@ export type Kind =
   | 'word';
 
 /** Metric, as a figure in it is written. */
-export type BaseUnit = 'g' | 'L' | 'C' | '%' | 'mm' | 'm2' | 'um' | 'min' | 'm/s' | 'mg/m2' | 'uS/cm' | 'rpm' | 'ppm';
+export type BaseUnit =
+  | 'g'
+  | 'L'
+  | 'C'
+  | '%'
+  | 'mm'
+  | 'm2'
+  | 'um'
+  | 'min'
+  | 'm/s'
+  | 'mg/m2'
+  | 'uS/cm'
+  | 'rpm'
+  | 'ppm'
+  | 'mg/m3';
 
 /** In the base unit of the kind. What lies outside is a slip of the thumb, never a reading. */
 export interface Limits {

@@ -10,6 +10,7 @@ import type {
   MetresPerSecond,
   Micrometres,
   MicrosiemensPerCentimetre,
+  MilligramsPerCubicMetre,
   MilligramsPerSquareMetre,
   Millimetres,
   Minutes,
@@ -122,6 +123,7 @@ const figures = {
   salts: figure('word', 'mg/m2', ['mg/m2'], { lowest: 0, highest: 10_000, unit: 'mg/m2' }),
   conductivity: figure('word', 'uS/cm', ['uS/cm'], { lowest: 0, highest: 10_000, unit: 'uS/cm' }),
   share: figure('percent', '%', ['%'], { lowest: 0, highest: 100, unit: '%', above: true }),
+  mist: figure('word', 'mg/m3', ['mg/m3', 'mg'], { lowest: 0, highest: 10_000, unit: 'mg/m3' }),
   ppm: figure('word', 'ppm', ['ppm'], { lowest: 0, highest: 100_000, unit: 'ppm' }),
   turning: figure('word', 'rpm', ['rpm'], { lowest: 10, highest: 30_000, unit: 'rpm' }),
 };
@@ -141,6 +143,8 @@ export const film: Maker<Micrometres> = figures.film;
 export const duration: Maker<Minutes> = figures.duration;
 export const share: Maker<Percent> = figures.share;
 export const speed: Maker<MetresPerSecond> = figures.speed;
+/** Of oil mist in air. */
+export const mist: Maker<MilligramsPerCubicMetre> = figures.mist;
 /** Of a vapour in air, as a monitor shows it. */
 export const ppm: Maker<number> = figures.ppm;
 /** Of a stirrer. */

@@ -101,6 +101,20 @@ export const sessionCases = {
     deviates: 'SprayStarted 09:45 not-qualified',
     liftedBy: 'supervisor',
   },
+  'breathing-air-not-fit': {
+    given: [...briefed, '09:44 @omar: breathing air o2 20.9% co 14ppm co2 400ppm oil 0.1mg no-smell'],
+    at: '09:45',
+    act: 'spray on',
+    deviates: 'SprayStarted 09:45 breathing-air-not-fit',
+    liftedBy: 'nobody',
+  },
+  'breathing-air-unchecked': {
+    given: [...briefed, '09:44 @omar: breathing air o2 20.9% no-smell'],
+    at: '09:45',
+    act: 'spray on',
+    deviates: 'SprayStarted 09:45 breathing-air-unchecked',
+    liftedBy: 'supervisor',
+  },
   'near-not-named': {
     given: [
       ...['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:00 @omar: set booth 4m2', '08:01 brief 1 spray kari out rosa'],

@@ -12,6 +12,7 @@ import {
   grams,
   litres,
   metresPerSecond,
+  milligramsPerCubicMetre,
   minutes,
   minutesAfter,
   percent,
@@ -232,3 +233,26 @@ export const lastRead: readonly { readonly command: Command; readonly stance: St
   { command: { verb: 'air', air: { celsius: celsius(24) }, wetBulbCelsius: celsius(26) }, stance: { is: 'asked' } },
   { command: { verb: 'air', air: { celsius: celsius(24) }, wetBulbCelsius: celsius(17) }, stance: { is: 'asked' } },
 ];
+
+/** Within what either standard asks, beside what is said of it. */
+const breathed = {
+  ...{ verb: 'breathing-check' as const, oxygen: percent(20.9), oil: milligramsPerCubicMetre(0.1) },
+  odour: 'none' as const,
+};
+
+/** Breathing air that fails, then a check that is not whole, each before the gun that is fed by it: the last of some walks. */
+export function breathedBadly(session: number): readonly { readonly command: Command; readonly stance: Stance }[] {
+  const asked = (command: Command) => ({ command, stance: { is: 'asked' as const } });
+  const sprayed = (['asked', 'happened'] as const).map((is) => ({
+    command: { verb: 'spray-on' as const, session },
+    stance: { is },
+  }));
+  return [
+    asked({ verb: 'supplied', session, supplied: true }),
+    asked({ ...breathed, carbonMonoxide: 14, carbonDioxide: 400 }),
+    ...sprayed,
+    asked({ verb: 'spray-off', session }),
+    asked({ ...breathed, carbonMonoxide: 4 }),
+    ...sprayed,
+  ];
+}

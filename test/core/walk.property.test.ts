@@ -31,7 +31,7 @@ import { type Draw, edgesIn, type Focus, nextAct, oneOf, whoseActIsRestedOn } fr
 import { delivery, namedAfterwards, openedOf } from './walk-cans.ts';
 import { coatFaults, judged } from './walk-oracle.ts';
 import { count, neverObjected, reachTable } from './walk-reach.ts';
-import { lastRead } from './walk-session.ts';
+import { breathedBadly, lastRead } from './walk-session.ts';
 import { walkShelf as shelf } from './walk-shelf.ts';
 
 const crew = 'walk';
@@ -339,6 +339,14 @@ it('given a crew at random, then after each thing said the record, its reading a
             if (undoer !== undefined) {
               const undo = { command: { verb: 'undo' }, at: now, stance: { is: 'asked' } } as const;
               await walk.say({ id: `undo-${i}`, by: undoer, now, ...undo });
+            }
+            if (i === stepsOfWalk - 1 && walks <= 6) {
+              const brief = { verb: 'brief', place: 'hall', sprayers: ['kari'] } as const;
+              const asked = { at: now, stance: { is: 'asked' } } as const;
+              await walk.say({ id: 'breathed-brief', by: 'rosa', now, command: brief, ...asked });
+              const session = Math.max(0, ...(await walk.shop()).sessions.keys());
+              for (const [j, told] of breathedBadly(session).entries())
+                await walk.say({ id: `breathed-${j}`, by: 'rosa', now, at: now, ...told });
             }
             if (i === stepsOfWalk - 1 && walks <= 3) {
               for (const [j, { command, is }] of onCoarseScale.entries())

@@ -7,6 +7,7 @@ import { nearestVerbs } from '../suggestions.ts';
 import { withDates } from '../times/date-typed.ts';
 import { verbAt } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
+import { readMask } from './read-mask.ts';
 import { readPlan } from './read-plan.ts';
 import { readPurge } from './read-purge.ts';
 import { alone, recordReaders } from './read-record-question.ts';
@@ -22,6 +23,7 @@ const readers: { readonly [Ask in Question['ask']]: (act: ActLine) => Question |
   vent: readVent,
   purge: readPurge,
   hazards: readHazards,
+  mask: readMask,
   help: readHelp,
   ...recordReaders,
 };

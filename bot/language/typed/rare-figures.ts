@@ -12,10 +12,12 @@ import {
   litresPerMinuteFromCubicFeetPerHour,
   type MetresPerSecond,
   type MicrosiemensPerCentimetre,
+  type MilligramsPerCubicMetre,
   type MilligramsPerSquareMetre,
   metresPerSecond,
   metresPerSecondFromFeetPerMinute,
   microsiemensPerCentimetre,
+  milligramsPerCubicMetre,
   milligramsPerSquareMetre,
   type RevolutionsPerMinute,
   revolutionsPerMinute,
@@ -41,6 +43,13 @@ const conductivities: Readonly<Record<string, (value: number) => MicrosiemensPer
   'us/cm': microsiemensPerCentimetre,
   'µs/cm': microsiemensPerCentimetre,
   'μs/cm': microsiemensPerCentimetre,
+};
+
+/** Of oil in air nobody types more than `1mg`. */
+const mists: Readonly<Record<string, (value: number) => MilligramsPerCubicMetre>> = {
+  'mg/m3': milligramsPerCubicMetre,
+  'mg/m^3': milligramsPerCubicMetre,
+  mg: milligramsPerCubicMetre,
 };
 
 const turns: Readonly<Record<string, (value: number) => RevolutionsPerMinute>> = {
@@ -88,6 +97,7 @@ export function rareFigureFrom(
 ): Taken<number> | undefined {
   if (unit === 'm/s') return speedFrom(tokens, from);
   if (unit === 'ppm') return figureFrom(tokens, from, shares);
+  if (unit === 'mg/m3') return figureFrom(tokens, from, mists);
   if (unit === 'rpm') return figureFrom(tokens, from, turns);
   if (unit === 'uS/cm') return figureFrom(tokens, from, conductivities);
   return unit === 'mg/m2' ? figureFrom(tokens, from, salts) : undefined;

@@ -5,7 +5,15 @@ import { type SolventId, solvents } from '../../../core/calc/solvents.ts';
 import type { Command } from '../../../core/commands.ts';
 import { methods } from '../../../core/methods.ts';
 import { alarms, gears, qualifications, whereabouts } from '../../../core/session/session-commands.ts';
-import { epochMs, grams, litres, metresPerSecond, percent } from '../../../core/units.ts';
+import {
+  celsius,
+  epochMs,
+  grams,
+  litres,
+  metresPerSecond,
+  milligramsPerCubicMetre,
+  percent,
+} from '../../../core/units.ts';
 import { utc } from './shop-at-ten.ts';
 
 const only = <V extends string>(verb: V) => fc.constant(verb);
@@ -79,6 +87,20 @@ export const drawnSession: readonly fc.Arbitrary<Command>[] = [
     { requiredKeys: ['verb', 'gear'] },
   ),
   fc.record({ verb: fc.constantFrom(...qualifications), person, until: day }),
+  fc.record(
+    {
+      verb: only('breathing-check'),
+      oxygen: quarter(100).map(percent),
+      carbonMonoxide: quarter(1000),
+      carbonDioxide: quarter(1000),
+      oil: quarter(100).map(milligramsPerCubicMetre),
+      dewPoint: quarter(60).map(celsius),
+      odour: fc.constantFrom('none', 'noticeable'),
+      cylinder: fc.constant(true as const),
+      compressor: fc.constantFrom('2', 'north', 'The old one'),
+    },
+    { requiredKeys: ['verb', 'oxygen'] },
+  ),
   fc.record(
     { verb: fc.constantFrom('lel', 'o2'), value: quarter(100).map(percent), place },
     { requiredKeys: ['verb', 'value'] },

@@ -10,6 +10,7 @@ import {
   litresPerMinute,
   metresPerSecond,
   metresPerSecondFromFeetPerMinute,
+  milligramsPerCubicMetre,
   minutes,
   partsPerMillion,
   percent,
@@ -55,6 +56,23 @@ export const sessionLines: readonly TypedLine[] = [
   miss('fan', 'incomplete', '', 'fan on'),
   act('supplied air yes', { verb: 'supplied', supplied: true }),
   act('supplied no', { verb: 'supplied', supplied: false }),
+  act('breathing air o2 20.9% co 4ppm co2 500ppm oil 1mg dew -50C', {
+    ...{ verb: 'breathing-check', oxygen: percent(20.9), carbonMonoxide: 4, carbonDioxide: 500 },
+    ...{ oil: milligramsPerCubicMetre(1), dewPoint: celsius(-50) },
+  }),
+  act('Breathing air: co2 450 ppm, oil 0.1mg/m3, no-smell, compressor 2', {
+    ...{ verb: 'breathing-check', carbonDioxide: 450, oil: milligramsPerCubicMetre(0.1) },
+    ...{ odour: 'none', compressor: '2' },
+  }),
+  act(
+    'breathing air o2 21% cylinder at 9:40',
+    { verb: 'breathing-check', oxygen: percent(21), cylinder: true },
+    happenedAt('2026-03-02T09:40'),
+  ),
+  act('breathing-check co 4ppm', { verb: 'breathing-check', carbonMonoxide: 4 }),
+  act('breathing air yes', { verb: 'supplied', supplied: true }),
+  miss('breathing-check', 'incomplete', ''),
+  miss('breathing air o2 20.9', 'unit-missing', '20.9', 'breathing-check o2 20.9%'),
   act('lel 12%', { verb: 'lel', value: percent(12) }),
   act('LEL 0%', { verb: 'lel', value: percent(0) }),
   act('o2 19.1%', { verb: 'o2', value: percent(19.1) }),
@@ -214,6 +232,16 @@ export const sessionLines: readonly TypedLine[] = [
     ask: 'vent',
     asked: { of: 'purge', gas: 'argon', gasLitres: litres(500), roomLitres: litres(12_000) },
   }),
+  ask('what mask for spraying demo-clear', { ask: 'mask', sheet: 'demo-clear' }),
+  ask('respirator halfmask kari', {
+    ...{ ask: 'mask', person: 'kari', mask: { facepiece: 'half-mask', type: 'air-purifying' } },
+  }),
+  ask('mask kari half organic vapour cartridge', {
+    ...{ ask: 'mask', person: 'kari', mask: { facepiece: 'half-mask', type: 'air-purifying' } },
+  }),
+  ask('mask hood', { ask: 'mask', mask: { facepiece: 'helmet-or-hood', type: 'supplied-air-continuous-flow' } }),
+  ask('mask full papr', { ask: 'mask', mask: { facepiece: 'full-facepiece', type: 'powered-air-purifying' } }),
+  miss('mask 12mm', 'left-over', '12mm'),
   ask('hazards dip', { ask: 'hazards', work: 'dip', method: 'dip' }),
   ask('hazards brush', { ask: 'hazards', work: 'wipe', method: 'brush' }),
 ];

@@ -257,6 +257,10 @@ export const spanishLines: readonly TypedLine[] = [
     ...{ ask: 'plan', parts: [{ count: 6, eachSquareMetres: squareMetres(0.8) }], method: 'spray' },
     dryFilmMicrometres: micrometres(12),
   }),
+  ask('qué máscara para pintar demo-clear', { ask: 'mask', sheet: 'demo-clear' }),
+  ask('máscara media filtro kari', {
+    ...{ ask: 'mask', person: 'kari', mask: { facepiece: 'half-mask', type: 'air-purifying' } },
+  }),
   ask('peligros inmersión', { ask: 'hazards', work: 'dip', method: 'dip' }),
   // What must be asked, in either language.
   miss('mezclar 2,4', 'unit-missing', '2,4', 'mezclar 2,4kg'),

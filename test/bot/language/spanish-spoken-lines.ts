@@ -7,6 +7,7 @@ import {
   metresPerSecond,
   micrometres,
   microsiemensPerCentimetre,
+  milligramsPerCubicMetre,
   minutes,
   percent,
   squareMetres,
@@ -166,6 +167,10 @@ export const spanishSpokenLines: readonly TypedLine[] = [
   act('fijar confinado tanque-3 no', { verb: 'set', setting: { name: 'confined', place: 'tanque-3', on: false } }),
   act('evaluar demo-clear en cabina hasta 2027-01-31', {
     ...{ verb: 'assess', sheet: 'demo-clear', place: 'booth', method: 'spray', until: '2027-01-31' },
+  }),
+  act('aire respirable o2 20,9% co 4ppm co2 450ppm aceite 0,1mg rocío -50C sin-olor compresor 2', {
+    ...{ verb: 'breathing-check', oxygen: percent(20.9), carbonMonoxide: 4, carbonDioxide: 450 },
+    ...{ oil: milligramsPerCubicMetre(0.1), dewPoint: celsius(-50), odour: 'none', compressor: '2' },
   }),
   act('lie 12%', { verb: 'lel', value: percent(12) }),
   act('oxígeno 19,1%', { verb: 'o2', value: percent(19.1) }),

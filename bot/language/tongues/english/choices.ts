@@ -52,6 +52,7 @@ export const englishChoices: Choices = {
     'methyl-isobutyl-ketone': 'mibk',
     'methoxypropyl-acetate': 'pgmea',
   },
+  odour: { none: 'odourless odorless no-odour no-odor', noticeable: 'smells odour odor' },
   coupon: { true: 'witness' },
   'filter-material': {
     'glass-fibre': 'glass fibre fibreglass fiberglass fibre-of-glass',

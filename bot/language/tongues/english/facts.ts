@@ -124,6 +124,7 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'BellTested':
     case 'AirAssessed':
     case 'QualificationDated':
+    case 'BreathingAirChecked':
       return englishSessionFact(fact, figures);
     case 'StepAnswered':
       return englishSteps(figures.profile.locale).fact(fact, figures);

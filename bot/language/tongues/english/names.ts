@@ -1,6 +1,7 @@
 // Names that the record holds in one spelling, as an English reader is shown them; and the words and the example that the
 // help prints of each row of the vocabulary.
 
+import type { NoFigure } from '../../../../core/calc/dose.ts';
 import type { SolventId } from '../../../../core/calc/solvents.ts';
 import type { PlaceName } from '../../../../core/ids.ts';
 import type { Method } from '../../../../core/methods.ts';
@@ -49,4 +50,11 @@ export const englishTyped = {
   listExample: 'part impeller-7 cast-iron 12mm; part valve-3 steel 6mm',
   /** What the examples call a part, where the crew has none. */
   namedPart: 'impeller-7',
+};
+
+/** Why a sheet has no figure for a temperature. */
+export const englishNoFigure: Readonly<Record<NoFigure, string>> = {
+  unknown: 'no temperature reading that is fresh enough',
+  below: 'colder than the sheet gives a figure for: ask the maker, or warm the room',
+  above: 'warmer than the sheet gives a figure for: ask the maker, or cool the room',
 };

@@ -10,6 +10,7 @@ import { englishCureObjection } from './cure.ts';
 import { englishMonitor } from './gas.ts';
 import { englishHoldReason } from './holds.ts';
 import { englishMaterialObjection, englishMaterialUnclear } from './material.ts';
+import { englishNoFigure } from './names.ts';
 import { englishCrewUnclear, englishFilmObjection } from './parts.ts';
 import { englishFar, englishReadingObjection } from './readings.ts';
 import { englishSessionObjection, englishSessionUnclear } from './session-objections.ts';
@@ -17,12 +18,6 @@ import { faultsTold } from './sheet-problems.ts';
 import { englishSteps } from './steps.ts';
 import { englishTroubles } from './troubles.ts';
 import { englishUndoUnclear } from './undo.ts';
-
-export const englishNoFigure: Readonly<Record<NoFigure, string>> = {
-  unknown: 'no temperature reading that is fresh enough',
-  below: 'colder than the sheet gives a figure for: ask the maker, or warm the room',
-  above: 'warmer than the sheet gives a figure for: ask the maker, or cool the room',
-};
 
 export function englishObjection(objection: Objection, figures: Figures): string {
   switch (objection.code) {
@@ -52,6 +47,8 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'confined-place':
     case 'not-qualified':
     case 'near-not-named':
+    case 'breathing-air-not-fit':
+    case 'breathing-air-unchecked':
     case 'dates-not-known':
     case 'air-not-summed':
     case 'supplied-air-or-none':

@@ -3,6 +3,7 @@
 import type { AlarmEvent } from '../../../../core/crew/alarm-events.ts';
 import type { SessionEvent } from '../../../../core/session/session-events.ts';
 import type { Figures } from '../../figures.ts';
+import { englishBreathing } from './breathing.ts';
 import { englishSession } from './session.ts';
 import { englishSolvents } from './solvents.ts';
 
@@ -52,6 +53,8 @@ export function englishSessionFact(fact: SessionEvent | AlarmEvent, figures: Fig
       return `bell test: ${figures.list(fact.people)}`;
     case 'AirAssessed':
       return englishSession.assessed(fact.place, fact.sheet, fact.method, fact.until, figures);
+    case 'BreathingAirChecked':
+      return englishBreathing.fact(fact, figures);
     case 'QualificationDated':
       return `${englishSession.qualifications[fact.what]} of ${fact.person} until ${figures.date(fact.until)}`;
   }

@@ -11,6 +11,7 @@ import type {
 } from '../../../../core/session/session-objections.ts';
 import { exampleIn } from '../../example-units.ts';
 import type { Figures } from '../../figures.ts';
+import { englishBreathing } from './breathing.ts';
 import { englishLaw } from './law.ts';
 import { englishQualifications, englishSensitisers } from './session.ts';
 import { englishSolvents } from './solvents.ts';
@@ -66,6 +67,10 @@ export function englishSessionObjection(objection: SessionObjection, figures: Fi
       return `${objection.place} is by its name a place that people are closed in. None of this serves there: the employer's confined-space permit is asked for. Sprayed from outside with nobody in it: say from-outside ${objection.session}. If the name means something else, a lead says set confined ${objection.place} off.`;
     case 'not-qualified':
       return `Out of date: ${figures.list(objection.ranOut.map(({ person, what, until }) => `${englishQualifications[what]} of ${person}, ${figures.date(until)}`))}. Move them out, or note the new date. ${byName}`;
+    case 'breathing-air-not-fit':
+      return englishBreathing.notFit(objection.check, figures);
+    case 'breathing-air-unchecked':
+      return `${englishBreathing.unchecked(objection.check, objection.because, figures)} ${byName}`;
     case 'near-not-named':
       return `Nobody was named as near in session ${objection.session}. Who else is there? Tap who has moved out or stays, or say near lia out. ${byName}`;
     case 'dates-not-known':

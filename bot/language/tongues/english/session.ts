@@ -29,9 +29,11 @@ import type { Figures } from '../../figures.ts';
 import type { Profile } from '../profile.ts';
 import { nounIn } from '../term.ts';
 import { englishAlarms } from './alarms.ts';
+import { englishBreathing } from './breathing.ts';
 import { briefLinesIn } from './brief-lines.ts';
 import { englishMonitor } from './gas.ts';
 import { englishGears } from './gears.ts';
+import { englishMask } from './mask.ts';
 import { englishMethods } from './methods.ts';
 import { englishSolvents } from './solvents.ts';
 import { englishTerms } from './terms.ts';
@@ -180,6 +182,8 @@ export const englishSession = {
     `Now, in the booth with the fan on; it stays on until ${figures.timeUp(until)} at the least. It rings until somebody says flush.`,
   asAt: (at: EpochMs, answered: readonly string[], figures: Figures) =>
     `As at ${figures.timeDown(at)}, unchanged: ${answered.join('; ')}`,
+  breathing: englishBreathing,
+  mask: englishMask,
   monitor: englishMonitor,
   briefsOff: (by: PersonName, at: EpochMs, figures: Figures) =>
     `No brief is asked for before spraying: ${by} put it off at ${figures.timeDown(at)}.`,

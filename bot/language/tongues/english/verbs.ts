@@ -126,6 +126,10 @@ export const englishVerbs: VerbsTyped = {
   flush: verbWords('flush, flushed, flushing, clean, cleaned, cleaning', 'flush gun acetone 300ml'),
   rags: verbWords('rags, rags in', 'rags 4', 'can, filters, closed, rags, inside'),
   close: verbWords('close, close session, close brief', 'close 4', 'session, brief'),
+  'breathing-check': verbWords(
+    'breathing-check, breathing check, air quality',
+    'breathing-check o2 20.9% co 4ppm co2 450ppm oil 0.1mg dew -50C no-smell',
+  ),
   fit: verbWords('fit, fit test', 'fit kari 2026-05-01', 'until, test'),
   medical: verbWords('medical', 'medical kari 2026-09-30', 'until, test'),
   training: verbWords('training, spray training', 'training kari 2027-01-31', 'until, test'),
@@ -154,6 +158,10 @@ export const englishVerbs: VerbsTyped = {
   bell: verbWords('bell, bell test', 'bell'),
   purge: verbWords('purge, purging, purge can', 'purge can 3 5L/min', 'argon, nitrogen, left, headspace'),
   vent: verbWords('vent, ventilation, air figures', 'vent oven 800g 90C'),
+  mask: verbWords(
+    'mask, masks, respirator, respirators, what mask, which mask, what respirator',
+    'mask half cartridge kari',
+  ),
   hazards: verbWords('hazards, hazard', 'hazards dip'),
   help: verbWords('help, ?', 'help mix'),
 };

@@ -14,3 +14,6 @@ export const begins = formsOf(
 export const ends = formsOf(
   'terminar termina termino terminamos terminé terminó acabar acaba acabo acabamos acabé acabó',
 );
+
+/** What people say round a gas monitor’s figure. */
+export const monitorWords = 'medidor, detector, gas, lectura, marca, nivel';

@@ -144,6 +144,7 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
     case 'BellTested':
     case 'AirAssessed':
     case 'QualificationDated':
+    case 'BreathingAirChecked':
       return spanishSessionFact(say, fact, figures);
     case 'StepAnswered':
       return spanishSteps(say).fact(fact, figures);

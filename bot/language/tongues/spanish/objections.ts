@@ -71,6 +71,8 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
     case 'confined-place':
     case 'not-qualified':
     case 'near-not-named':
+    case 'breathing-air-not-fit':
+    case 'breathing-air-unchecked':
     case 'dates-not-known':
     case 'air-not-summed':
     case 'supplied-air-or-none':

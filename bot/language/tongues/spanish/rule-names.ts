@@ -76,6 +76,8 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'fan-too-weak': 'extracción insuficiente',
   'confined-place': 'espacio confinado',
   'not-qualified': 'prueba, examen o curso fuera de plazo',
+  'breathing-air-not-fit': 'aire respirable que no pasó',
+  'breathing-air-unchecked': 'aire respirable sin comprobar',
   'near-not-named': 'nadie dijo quién más está cerca',
   'dates-not-known': 'prueba, examen o curso sin fecha',
   'air-not-summed': 'aire contra el fuego sin calcular',

@@ -3,6 +3,7 @@
 import type { AlarmEvent } from '../../../../core/crew/alarm-events.ts';
 import type { SessionEvent } from '../../../../core/session/session-events.ts';
 import type { Figures } from '../../figures.ts';
+import { spanishBreathing } from './breathing.ts';
 import { spanishNames, spanishPlace } from './names.ts';
 import { spanishSession } from './session.ts';
 import type { Spoken } from './spoken.ts';
@@ -54,6 +55,8 @@ export function spanishSessionFact(say: Spoken, fact: SessionEvent | AlarmEvent,
       return `prueba de avisos: ${figures.list(fact.people)}`;
     case 'AirAssessed':
       return session.assessed(fact.place, fact.sheet, fact.method, fact.until, figures);
+    case 'BreathingAirChecked':
+      return spanishBreathing.fact(fact, figures);
     case 'QualificationDated':
       return `${session.qualifications[fact.what]} de ${fact.person} hasta el ${figures.date(fact.until)}`;
   }

@@ -10,6 +10,7 @@ import type {
   SessionUnclear,
 } from '../../../../core/session/session-objections.ts';
 import type { Figures } from '../../figures.ts';
+import { spanishBreathing } from './breathing.ts';
 import { spanishLaw } from './law.ts';
 import { capital, inCountry, spanishNames, spanishPlace } from './names.ts';
 import { spanishQualifications, spanishSensitisers } from './session.ts';
@@ -67,6 +68,10 @@ export function spanishSessionObjection(say: Spoken, objection: SessionObjection
       return `${spanishPlace(objection.place)} es por su nombre un espacio confinado. Nada de esto vale ahí: hace falta el permiso de la empresa para espacios confinados. Si se pinta desde fuera y no hay nadie dentro, escriba: desde fuera ${objection.session}. Si el nombre dice otra cosa, lo escribe ${say.the('lead')}: fijar confinado ${objection.place} no.`;
     case 'not-qualified':
       return `Fuera de plazo: ${figures.list(objection.ranOut.map(({ person, what, until }) => `${spanishQualifications(say)[what]} de ${person}, ${figures.date(until)}`))}. Que salgan, o anote la fecha nueva. ${byName}`;
+    case 'breathing-air-not-fit':
+      return spanishBreathing.notFit(objection.check, figures);
+    case 'breathing-air-unchecked':
+      return `${spanishBreathing.unchecked(objection.check, objection.because, figures)} ${byName}`;
     case 'near-not-named':
       return `En la sesión ${objection.session} no se nombró a nadie cerca. ¿Quién más hay? Toque quién salió o quién se queda, o escriba: cerca lia fuera. ${byName}`;
     case 'dates-not-known':

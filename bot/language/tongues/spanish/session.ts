@@ -6,8 +6,10 @@ import type { BriefLineId } from '../../../../core/session/brief-lines.ts';
 import type { Qualification, Work } from '../../../../core/session/session-commands.ts';
 import type { Figures } from '../../figures.ts';
 import type { englishSession } from '../english/session.ts';
+import { spanishBreathing } from './breathing.ts';
 import { spanishMonitor } from './gas.ts';
 import { spanishGears } from './gears.ts';
+import { spanishMask } from './mask.ts';
 import {
   atTime,
   capital,
@@ -205,6 +207,8 @@ export function spanishSession(say: Spoken): typeof englishSession {
     flushNow: (until, figures) =>
       told`Ahora, en la cabina y con la extracción en marcha, que sigue al menos hasta ${theTime(figures, until, 'up')}. Avisa hasta que alguien anote el lavado.`,
     asAt: (at, answered, figures) => `Como ${atTime(figures, at)}, sin cambios: ${answered.join('; ')}`,
+    breathing: spanishBreathing,
+    mask: spanishMask(say),
     monitor: spanishMonitor(say),
     briefsOff: (by, at, figures) =>
       `Antes de pintar a pistola no se pide ${say.one('brief')}: lo quitó ${by} ${atTime(figures, at)}.`,
@@ -284,8 +288,7 @@ export function spanishSession(say: Spoken): typeof englishSession {
     goes,
     daySession: (session, people, solvent, open, figures) =>
       `Sesión ${session}: ${people.length === 1 ? 'persona expuesta' : 'personas expuestas'}, ${figures.list(people)}${solvent === undefined ? '' : `; lavado con ${figures.volume(solvent)}`}${open.length === 0 ? '' : `; falta: ${figures.list(open.map((each) => todo[each]))}`}`,
-    daySprayed: (person, parts, figures) =>
-      `${person === undefined ? 'Sin decir quién pintó' : `Pintó ${person}`}: ${figures.list(parts)}`,
+    daySprayed: (by, parts, { list }) => `${by === undefined ? 'Nadie dijo quién' : `Pintó ${by}`}: ${list(parts)}`,
     dayTold: (at, who, what, figures) => `${figures.timeDown(at)} ${spanishWho(who)}: ${what}`,
     settings: {
       on: 'sí',

@@ -2,9 +2,7 @@
 // Written as they are spelt; the reader takes them with their accents or without. The first word is the one printed.
 
 import { done, type VerbsTyped, verbWords } from '../typed.ts';
-import { begins, ends } from './begun-and-ended.ts';
-
-const monitorWords = 'medidor, detector, gas, lectura, marca, nivel';
+import { begins, ends, monitorWords } from './begun-and-ended.ts';
 
 export const spanishVerbs: VerbsTyped = {
   mix: verbWords(
@@ -262,6 +260,7 @@ export const spanishVerbs: VerbsTyped = {
     'que, está, es, lo, limpio, limpia, líquidos, inflamables, recipientes, fichas, hojas, hoja, datos, seguridad, fds, hds, sds, leídas, leídos, admite, técnica, curar, lavado, tan, puro, como, pide',
     { equipment: 'equipo', 'clean-room': 'sitio', alcohol: 'disolvente solvente' },
   ),
+  'breathing-check': verbWords('calidad aire, prueba aire', 'calidad aire oxígeno 20,9% aceite 0,1mg'),
   fit: verbWords('ajuste, prueba ajuste', 'ajuste kari 2026-05-01'),
   medical: verbWords('médico, reconocimiento, reconocimiento médico, examen médico', 'médico kari 2026-09-30'),
   training: verbWords('formación, capacitación, curso', 'formación kari 2027-01-31'),
@@ -295,6 +294,7 @@ export const spanishVerbs: VerbsTyped = {
   bell: verbWords('campana, prueba avisos, prueba aviso, timbre', 'campana'),
   purge: verbWords('purgar, purga, barrer', 'purgar lata 3 5L/min', 'argon, nitrogen, left'),
   vent: verbWords('ventilación, cálculo aire', 'ventilación horno 800g 90C'),
+  mask: verbWords('máscara, mascarilla, respirador, qué máscara, qué mascarilla', 'máscara media filtro'),
   hazards: verbWords('peligros, riesgos, peligro', 'peligros inmersión', '', { mix: 'mezclar mezcla' }),
   help: verbWords('ayuda, ayúdame, comandos, hola', 'ayuda mezclar'),
 };
