@@ -18,16 +18,17 @@ import { calledInNeed, callLine, toTellLine } from './whom-to-call.ts';
 export function monitorCard({ telling, command, request, outcome }: Act<CommandOf<Gas>>): Card {
   const { session: words } = telling.words;
   const { verb: gas, value } = command;
-  const [read] = outcome.envelopes;
-  const place = read === undefined ? '' : nameIn(read.stream);
-  const verdict = gasVerdict(gas, value);
+  const [told] = outcome.envelopes;
+  const place = told === undefined ? '' : nameIn(told.stream);
+  const read = { gas, value, law: telling.shop.crew.spray.law.frame };
+  const verdict = gasVerdict(read);
   const title = words.monitor.title(place, { gas, value }, telling.figures);
   const limit = words.monitor.limit({ gas, value }, verdict, telling.figures);
   const isOn = alarmIn(telling.shop.crew.alarms, place, telling.now) !== undefined;
   const untilClear = isOn ? [words.untilClear(place)] : [];
-  const unproved = unprovedLines(telling, read?.happenedAt ?? telling.now);
-  const undo = read === undefined ? [] : [undoTap(telling, read.seq)];
-  if (!isBeyond(gas, value)) {
+  const unproved = unprovedLines(telling, told?.happenedAt ?? telling.now);
+  const undo = told === undefined ? [] : [undoTap(telling, told.seq)];
+  if (!isBeyond(read)) {
     const lines = [limit, ...unproved, ...untilClear, words.monitor.oneMoment];
     const isPlain = verdict.is === 'within' && !isOn && unproved.length === 0;
     return makeCard(title, isPlain ? 'plain' : 'warn', { lines, actions: undo });

@@ -1,7 +1,7 @@
 // A gas monitor's reading as people say it: the number alone, since of each gas it shows one unit (`o2 19.1`, `LEL at 12`), and
 // the gas behind the number or the monitor (`monitor 12% lel booth`). Put as its reader takes it.
 
-import { type Gas, gases, gasRows } from '../../core/calc/monitor-limits.ts';
+import { type Gas, gases, unitOfGas } from '../../core/calc/monitor-limits.ts';
 import type { Hearing } from './hearing.ts';
 import { fillers, places } from './tongues/english/line-words.ts';
 import { type Token, wordIn } from './typed/token.ts';
@@ -13,7 +13,7 @@ export function gasSaid(line: string, tokens: readonly Token[], hearing: Hearing
   const token = tokens[index];
   const gas = token && gasOf(token, hearing);
   if (token === undefined || gas === undefined) return undefined;
-  if (index === 0) return withUnit(line, tokens.slice(1), gasRows[gas].unit);
+  if (index === 0) return withUnit(line, tokens.slice(1), unitOfGas[gas]);
   const rounds = (each: Token): boolean =>
     each.kind !== 'word' || /\d/.test(each.word) || fillers.has(each.word) || isIgnoredOn(gas, each.word, hearing);
   const isReading = tokens.every((each, i) => i === index || rounds(each) || (i > index && places.has(wordIn(each))));

@@ -1,6 +1,7 @@
 // What a line came to, and what one that did not read is answered with: where the reading stopped, what is needed, an example,
 // and lines that may have been meant. Each is tried on the reader before it is offered.
 
+import { gases } from '../../core/calc/monitor-limits.ts';
 import type { Question } from '../../core/commands.ts';
 import { type Alarm, alarmNamed } from '../../core/session/session-commands.ts';
 import { type SettingName, settingRows } from '../../core/settings.ts';
@@ -15,8 +16,8 @@ import { exampleOfSetting, unitsOfSetting } from './setting-units.ts';
 import { slots } from './slots.ts';
 import { inTypedLanguage } from './suggest-in-typed-language.ts';
 import { nearest, nearestVerbs, thoseThatRead } from './suggestions.ts';
-import { notNames } from './tongues/english/line-words.ts';
-import type { Token } from './typed/token.ts';
+import { notNames, places as usualPlaces } from './tongues/english/line-words.ts';
+import { type Token, wordIn } from './typed/token.ts';
 import { tokenize } from './typed/tokens.ts';
 import type { VerbNamed } from './verbs-of-tongues.ts';
 import { verbNamed, verbOfWord } from './verbs-typed.ts';
@@ -132,6 +133,8 @@ function usualTries(
   if (code === 'in-the-future') return [instead(`${token.text} yesterday`)];
   if (code !== 'left-over' || token.start === 0) return [];
   const word = token.text.toLowerCase();
+  // `lel 12% booth because of a leak`: what was read matters more than the words behind it.
+  if (gases.some((gas) => gas === verb?.row.name)) return [readingAlone(line, context)];
   // `not` is one letter from `now`, and the opposite.
   if (notNames.has(word)) return [];
   const [, figure, unit = ''] = /^(\d+[.,]?\d*)(\p{L}{2,4})$/u.exec(word) ?? [];
@@ -140,6 +143,15 @@ function usualTries(
   return [...nearest(word, wordsOfLines), ...nearestVerbs(word, context.hearing).map(({ printed }) => printed)].map(
     instead,
   );
+}
+
+/** As far as its last figure or place. */
+function readingAlone(line: string, { hearing, places }: LineContext): string {
+  const isPlace = (word: string): boolean => usualPlaces.has(word) || places.some((place) => place === word);
+  const last = tokenize(line, hearing).findLast(
+    (token) => token.kind !== 'word' || /\d/.test(token.text) || isPlace(wordIn(token)),
+  );
+  return line.slice(0, last?.end ?? line.length);
 }
 
 /** `60uwn`: the units of what the act takes that begin as the slip does. */

@@ -22,7 +22,7 @@ export function thoseThatRead(
   return good;
 }
 
-/** One tap more and everybody is called: only the nearest slip of such a word is one. */
+/** One tap more and everybody is called: only the nearest slip of such a word is one, and where no act is as near. */
 const alarmWords: ReadonlySet<string> = new Set(alarms);
 
 /** Verbs near a slip of the thumb, nearest first: a letter wrong, missing, doubled, two swapped, or only the beginning. */
@@ -35,13 +35,14 @@ export function nearestVerbs(typed: string, hearing: Hearing): readonly VerbName
     .filter(([word]) => word.length > 1 && !word.includes(' ') && Math.abs(word.length - slip.length) <= furthest(slip))
     .map(([word, verb]) => ({ verb, far: slipsBetween(slip, word) }))
     .filter(({ verb, far }) => far <= (isAlarm(verb) ? furthest(slip) - 1 : furthest(slip)));
+  const nearestAct = Math.min(...near.filter(({ verb }) => !isAlarm(verb)).map(({ far }) => far));
   const begun = verbWords
     .filter(([word, verb]) => word.startsWith(slip) && !isAlarm(verb) && (slip.length > 2 || !word.includes(' ')))
     .map(([, verb]) => ({ verb, far: 1.5 }));
   // `gas` begins one act in two tongues: it is offered once, in the speaker's own.
   const own = new Set(begun.filter(({ verb }) => verb.tongue === hearing.tongues.at(-1)).map(({ verb }) => verb.row));
   const ranked = [
-    ...near,
+    ...near.filter(({ verb, far }) => !isAlarm(verb) || far < nearestAct),
     ...begun.filter(({ verb }) => verb.tongue === hearing.tongues.at(-1) || !own.has(verb.row)),
   ].sort((one, other) => one.far - other.far);
   const verbs: VerbNamed[] = [];

@@ -1,7 +1,7 @@
 // A gas monitor's reading: recorded whatever it says, under the place and the sessions that spray there. Beyond its limit it is an
 // emergency there until a lead says that all is clear.
 
-import { type Gas, gasRows, isBeyond } from '../calc/monitor-limits.ts';
+import { type Gas, isBeyond, unitOfGas } from '../calc/monitor-limits.ts';
 import type { CommandOf } from '../commands.ts';
 import { accepted, type Decision, type Said } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
@@ -16,14 +16,15 @@ export function decideGas(shop: Shop, said: Said<CommandOf<Gas>>): Decision {
   const [session, other] = openSessions(shop);
   const sprayed = other === undefined ? session?.place : undefined;
   const place = said.command.place ?? sprayed ?? placeOf(shop, undefined);
+  const law = shop.crew.spray.law.frame;
   const there = openSessions(shop).filter((session) => session.place === place);
   const read: NewEvent = {
     streams: [placeStream(place), ...there.map(({ number }) => sessionStream(number))],
     happenedAt: said.at,
-    body: { type: 'GasRead', gas, value },
+    body: { type: 'GasRead', gas, value, ...(law !== 'us' && { law }) },
   };
-  if (!isBeyond(gas, value) || isKnown(shop, place, gas, said.at)) return accepted(read);
-  const note = `${gas.toUpperCase()} ${value} ${gasRows[gas].unit}`;
+  if (!isBeyond({ gas, value, law }) || isKnown(shop, place, gas, said.at)) return accepted(read);
+  const note = `${gas.toUpperCase()} ${value} ${unitOfGas[gas]}`;
   const raised: EventBody = { type: 'AlarmRaised', what: 'emergency', note, place };
   return accepted(read, { streams: [crewStream], happenedAt: said.at, body: raised });
 }
@@ -33,5 +34,5 @@ function isKnown({ crew, places }: Shop, place: PlaceName, gas: Gas, at: EpochMs
   const read = (places.get(place)?.gas ?? []).filter((reading) => reading.gas === gas);
   const last = read.at(-1);
   if (last === undefined) return false;
-  return last.at > at || (isBeyond(gas, last.value) && alarmIn(crew.alarms, place, at) !== undefined);
+  return last.at > at || (isBeyond(last) && alarmIn(crew.alarms, place, at) !== undefined);
 }

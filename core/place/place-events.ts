@@ -1,6 +1,7 @@
 // What was read at a place: its air and surfaces outlive midnight and every batch.
 
 import { z } from 'zod';
+import { legalFrames } from '../calc/legal-frame.ts';
 import { gases } from '../calc/monitor-limits.ts';
 import { event } from '../event.ts';
 import { Celsius, EpochMs, Percent } from '../unit-schemas.ts';
@@ -13,8 +14,8 @@ export const PlaceEvent = z.discriminatedUnion('type', [
     wetBulbCelsius: Celsius.optional(),
   }),
   event('SurfaceRead', { celsius: Celsius }),
-  /** Off a gas monitor: in per cent, or parts per million. */
-  event('GasRead', { gas: z.enum(gases), value: z.number() }),
+  /** Off a gas monitor: in per cent, or parts per million. `law`: whose limits held; of the United States where it is left out. */
+  event('GasRead', { gas: z.enum(gases), value: z.number(), law: z.enum(legalFrames).optional() }),
   /** The lowest of a time that nobody read, from a minimum thermometer or a log. */
   event('LowestRead', { lowestCelsius: Celsius, since: EpochMs }),
 ]);

@@ -1,7 +1,7 @@
 // A place (the room, a booth) as the fold of its readings.
 
 import type { TemperatureLog, TemperatureReading } from '../calc/clock.ts';
-import { type Gas, gases, isBeyond } from '../calc/monitor-limits.ts';
+import { type GasRead, gases, isBeyond } from '../calc/monitor-limits.ts';
 import { type FactFor, isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import type { PersonName, PlaceName } from '../ids.ts';
@@ -17,11 +17,9 @@ export interface AirReading {
 }
 
 /** Off a gas monitor: in per cent, or parts per million. */
-export interface GasReading {
+export interface GasReading extends GasRead {
   readonly at: EpochMs;
   readonly by: PersonName;
-  readonly gas: Gas;
-  readonly value: number;
 }
 
 export interface Place {
@@ -52,7 +50,7 @@ export function foldPlace(name: PlaceName, entries: readonly Entry[]): Place {
       case 'LowestRead':
         return lowest.push({ from: fact.since, to: at, celsius: fact.lowestCelsius });
       case 'GasRead':
-        return gas.push({ at, by, gas: fact.gas, value: fact.value });
+        return gas.push({ at, by, gas: fact.gas, value: fact.value, law: fact.law ?? 'us' });
     }
   };
   for (const entry of entries) {
@@ -70,9 +68,7 @@ export function foldPlace(name: PlaceName, entries: readonly Entry[]): Place {
 /** Of each gas the last reading by `at`, where that was beyond its limit: nobody has read it within since. */
 export function gasesBeyond(place: Place | undefined, at: EpochMs): readonly GasReading[] {
   const read = (place?.gas ?? []).filter((reading) => reading.at <= at);
-  return gases
-    .flatMap((gas) => read.findLast((reading) => reading.gas === gas) ?? [])
-    .filter(({ gas, value }) => isBeyond(gas, value));
+  return gases.flatMap((gas) => read.findLast((reading) => reading.gas === gas) ?? []).filter(isBeyond);
 }
 
 /** The latest reading of each figure at or before `at`. */

@@ -26,6 +26,24 @@ describe('a reading beyond its limit', () => {
     },
   );
 
+  it('given a crew under the law of the European Union, then its limit counts, and no advice of another country', async () => {
+    const { say } = await talkAfter('@rosa: set law eu');
+    const { card, text, to } = await say('@kari: co 25ppm in booth');
+    expect([card.tone, to]).toEqual(['stop', ['kari', 'omar', 'rosa', 'lia']]);
+    expect(text).toContain('The limit is 20 ppm (Directive (EU) 2017/164, from memory): 1.25 times it.');
+    await say('alarm over');
+    expect((await say('brief in booth spray kari')).code).toBe('gas-beyond');
+    await say('@lia: co 20 in booth');
+    expect((await say('brief in booth spray kari')).recorded).toBe(true);
+  });
+
+  it('given words behind it that nobody reads, then the reading is one tap', async () => {
+    const { say } = await talkAfter();
+    const asked = await say('@kari: lel 12% in booth because of a leak');
+    expect(asked.card.actions.map(({ line }) => line)).toEqual(['lel 12% in booth', 'spill']);
+    expect((await say('@kari: tap meant-1')).card.tone).toBe('stop');
+  });
+
   it('given it is on, when it is read beyond again, then nobody is rung twice, and another gas rings', async () => {
     const { say } = await talkAfter('@kari: lel 12% in booth');
     expect((await say('@kari: lel 15% in booth')).to).toEqual(['kari']);
@@ -88,7 +106,7 @@ describe('a reading within it', () => {
     const { card, to } = await (await talkAfter()).say('@kari: co 40ppm');
     expect([card.tone, to]).toEqual(['warn', ['kari']]);
     expect(card.lines[0]).toBe(
-      '1.14 times what is advised, 35 ppm (NIOSH). The law’s limit: 50 ppm (29 CFR 1910.1000 Table Z-1).',
+      '1.14 times what is advised, 35 ppm (NIOSH, from memory). The law’s limit: 50 ppm (29 CFR 1910.1000 Table Z-1, from memory).',
     );
   });
 

@@ -239,7 +239,7 @@ describe('a line of need that does not say what for', () => {
     },
   );
 
-  it.each(['112 plates in the rack', 'help yourself to cake', 'quedan 112 g en el bote'])(
+  it.each(['112 plates in the rack', 'help yourself to cake', 'quedan 112 g en el bote', 'aire 24 48', 'aire'])(
     'given "%s", then no call is offered',
     (line) => {
       const read = readLine(line, tallerALasDiez);

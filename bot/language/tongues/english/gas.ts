@@ -1,6 +1,6 @@
 // What a gas monitor shows, and what follows from it, in English.
 
-import { type Gas, type GasVerdict, gasRows } from '../../../../core/calc/monitor-limits.ts';
+import { type Gas, type GasVerdict, unitOfGas } from '../../../../core/calc/monitor-limits.ts';
 import type { PlaceName } from '../../../../core/ids.ts';
 import type { GasReading } from '../../../../core/place/place.ts';
 import { partsPerMillion } from '../../../../core/units.ts';
@@ -25,7 +25,7 @@ const now = {
 };
 
 const amount = (gas: Gas, value: number, figures: Figures): string =>
-  gasRows[gas].unit === '%' ? figures.percent(value, 1) : figures.ppm(partsPerMillion(value));
+  unitOfGas[gas] === '%' ? figures.percent(value, 1) : figures.ppm(partsPerMillion(value));
 
 export const englishGas = ({ gas, value }: Shown, figures: Figures): string =>
   `${names[gas]} ${amount(gas, value, figures)}`;
@@ -36,7 +36,7 @@ const sourced = (gas: Gas, { value, source }: GasVerdict['limit'], figures: Figu
 export const englishMonitor = {
   title: (place: PlaceName, shown: Shown, figures: Figures) => `Gas monitor, ${place}: ${englishGas(shown, figures)}`,
   now: (gas: Gas, is: GasVerdict['is']) => now[gas === 'o2' && is === 'over' ? 'o2-over' : gas],
-  limit: ({ gas, value }: Shown, { is, limit }: GasVerdict, figures: Figures) => {
+  limit: ({ gas, value }: Shown, { is, limit, highest }: GasVerdict, figures: Figures) => {
     const told = sourced(gas, limit, figures);
     switch (is) {
       case 'over':
@@ -44,7 +44,7 @@ export const englishMonitor = {
       case 'under':
         return `At least ${told} is asked for.`;
       case 'advised':
-        return `${figures.ratio(value / limit.value)} times what is advised, ${told}. The law’s limit: ${sourced(gas, gasRows[gas].highest, figures)}.`;
+        return `${figures.ratio(value / limit.value)} times what is advised, ${told}. The law’s limit: ${sourced(gas, highest, figures)}.`;
       case 'within':
         return gas === 'o2' ? `At least ${told} is asked for.` : `The limit is ${told}.`;
     }

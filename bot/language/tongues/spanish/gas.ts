@@ -1,6 +1,6 @@
 // What a gas monitor shows, and what follows from it, in Spanish.
 
-import { type Gas, type GasVerdict, gasRows } from '../../../../core/calc/monitor-limits.ts';
+import { type Gas, type GasVerdict, unitOfGas } from '../../../../core/calc/monitor-limits.ts';
 import type { GasReading } from '../../../../core/place/place.ts';
 import { partsPerMillion } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
@@ -24,7 +24,7 @@ const now = {
 };
 
 const amount = (gas: Gas, value: number, figures: Figures): string =>
-  gasRows[gas].unit === '%' ? figures.percent(value, 1) : figures.ppm(partsPerMillion(value));
+  unitOfGas[gas] === '%' ? figures.percent(value, 1) : figures.ppm(partsPerMillion(value));
 
 export const spanishGas = ({ gas, value }: Pick<GasReading, 'gas' | 'value'>, figures: Figures): string =>
   `${names[gas]} ${amount(gas, value, figures)}`;
@@ -35,7 +35,7 @@ export function spanishMonitor(say: Spoken): typeof englishMonitor {
   return {
     title: (place, shown, figures) => `Medidor de gas, ${spanishPlace(place)}: ${spanishGas(shown, figures)}`,
     now: (gas, is) => now[gas === 'o2' && is === 'over' ? 'o2-over' : gas],
-    limit: ({ gas, value }, { is, limit }, figures) => {
+    limit: ({ gas, value }, { is, limit, highest }, figures) => {
       const told = sourced(gas, limit, figures);
       switch (is) {
         case 'over':
@@ -43,7 +43,7 @@ export function spanishMonitor(say: Spoken): typeof englishMonitor {
         case 'under':
           return `Se pide al menos ${told}.`;
         case 'advised':
-          return `${figures.ratio(value / limit.value)} veces lo aconsejado, ${told}. El límite legal: ${sourced(gas, gasRows[gas].highest, figures)}.`;
+          return `${figures.ratio(value / limit.value)} veces lo aconsejado, ${told}. El límite legal: ${sourced(gas, highest, figures)}.`;
         case 'within':
           return gas === 'o2' ? `Se pide al menos ${told}.` : `El límite es ${told}.`;
       }
