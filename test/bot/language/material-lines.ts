@@ -130,6 +130,8 @@ export const materialLines: readonly TypedLine[] = [
   miss('confirm bonding not yet', 'left-over', 'not'),
   miss('confirm bonding later', 'left-over', 'later'),
   miss('confirm bonding tomorrow', 'left-over', 'tomorrow'),
+  act('papers yes', { verb: 'confirm', step: 'papers', kept: true }),
+  act('papers no', { verb: 'confirm', step: 'papers', kept: false }),
   act('bonded yes', { verb: 'confirm', step: 'bonding', kept: true }),
   act('clean oven yes', { verb: 'confirm', step: 'clean-oven', kept: true }),
   act('confirm oven-clean no', { verb: 'confirm', step: 'clean-oven', kept: false }),

@@ -26,6 +26,9 @@ export const englishTyped: Typed = {
       printed: 'ipa',
     },
     { words: 'bonding, bonded, earthed, grounded', verb: 'confirm', step: 'bonding', printed: 'confirm bonding' },
+    // Nothing is asked of papers by yes or no.
+    { words: 'papers yes', verb: 'confirm', step: 'papers', says: 'yes', printed: 'confirm papers yes' },
+    { words: 'papers no', verb: 'confirm', step: 'papers', says: 'no', printed: 'confirm papers no' },
     { words: 'equipment rated, rated', verb: 'confirm', step: 'equipment', printed: 'confirm equipment' },
     { words: 'clean oven, oven clean', verb: 'confirm', step: 'clean-oven', printed: 'confirm clean-oven' },
     { words: 'clean room, room clean', verb: 'confirm', step: 'clean-room', printed: 'confirm clean-room' },

@@ -46,6 +46,8 @@ const openings: readonly Opening[] = [
   },
   { words: 'desengrasada, desengrasado, desengraso', verb: 'prep', removed: ['grease'], printed: 'desengrasada' },
   { words: 'a tierra, tierra, puenteado, puenteados', verb: 'confirm', step: 'bonding', printed: 'confirmo tierra' },
+  { words: 'documentos sí, papeles sí', verb: 'confirm', step: 'papers', says: 'yes', printed: 'confirmo papeles sí' },
+  { words: 'documentos no, papeles no', verb: 'confirm', step: 'papers', says: 'no', printed: 'confirmo papeles no' },
   { words: 'equipo clasificado, clasificado', verb: 'confirm', step: 'equipment', printed: 'confirmo equipo' },
   { words: 'horno limpio', verb: 'confirm', step: 'clean-oven', printed: 'confirmo horno' },
   { words: 'sitio limpio, sala limpia', verb: 'confirm', step: 'clean-room', printed: 'confirmo sitio' },

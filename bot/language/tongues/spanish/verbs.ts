@@ -257,7 +257,7 @@ export const spanishVerbs: VerbsTyped = {
   confirm: verbWords(
     'confirmo, confirmar, confirmado, confirmada',
     'confirmo tierra sí',
-    'que, está, es, lo, limpio, limpia, líquidos, inflamables, recipientes, fichas, hojas, hoja, datos, seguridad, fds, hds, sds, leídas, leídos, admite, técnica, curar, lavado, tan, puro, como, pide',
+    'que, está, es, lo, toma, limpio, limpia, líquidos, inflamables, recipientes, fichas, hojas, hoja, datos, seguridad, fds, hds, sds, leídas, leídos, admite, técnica, curar, lavado, tan, puro, como, pide',
     { equipment: 'equipo', 'clean-room': 'sitio', alcohol: 'disolvente solvente' },
   ),
   'breathing-check': verbWords('calidad aire, prueba aire', 'calidad aire oxígeno 20,9% aceite 0,1mg'),
