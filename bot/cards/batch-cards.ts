@@ -4,7 +4,6 @@ import type { Batch } from '../../core/batch/batch.ts';
 import { type BatchStatus, batchStatus, isRatioOut } from '../../core/batch/batch-status.ts';
 import { speedsTold } from '../../core/batch/stir-speed.ts';
 import { ratioError } from '../../core/calc/mixing.ts';
-import { potLifeFactor } from '../../core/calc/pot-mass.ts';
 import { isOn } from '../../core/calc/runs.ts';
 import { isFailed } from '../../core/failed.ts';
 import { isAct } from '../../core/history.ts';
@@ -12,13 +11,14 @@ import { mixRatio } from '../../core/products/sheet.ts';
 import { airServingIn } from '../../core/shop.ts';
 import type { BatchNow } from '../../core/status.ts';
 import { saidBeforeFiltering, saidBeforeMixing } from '../../core/steps/steps-said.ts';
-import { type Grams, grams, minutes, minutesAfter } from '../../core/units.ts';
+import { grams, minutes, minutesAfter } from '../../core/units.ts';
 import { airFacts } from './air-facts.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
 import { type Telling, tap, undoTap } from './card-context.ts';
 import { clockFacts, timeFact } from './clock-text.ts';
 import { fact, factsOf, readFact } from './facts.ts';
 import { nextTaps } from './next-taps.ts';
+import { massBeforeLines, massLines } from './pot-mass-lines.ts';
 import { speedLines } from './speed-lines.ts';
 import { saidLines, stepAsked } from './step-lines.ts';
 import { toWeighCard } from './to-weigh-card.ts';
@@ -52,12 +52,14 @@ export function openedCard(telling: Telling, status: BatchNow): Card {
   const weigh = toWeighCard(telling, batch);
   const step = stepAsked(telling, batch);
   const taps = batchTaps(telling, status);
+  const { celsius } = airServingIn(telling.shop, batch.place, telling.now);
   return makeCard(replies.opened(batch.number, batch.sheet.name), 'plain', {
     facts: [...weigh.facts, ...blendFacts(telling, status), ...airFacts(telling, batch.place)],
     lines: [
       batch.sheet.blend.way === 'stir' ? replies.weighThese : replies.inducedThese,
       ...weigh.lines,
       ...(wantedMinutes === undefined ? withoutFigureLines(telling, status) : []),
+      ...massBeforeLines(telling, batch.sheet, batch.plannedGrams, celsius),
       ...humidityLines(telling, batch),
       ...saidLines(telling, saidBeforeMixing(batch.sheet)),
       ...step.lines,
@@ -151,7 +153,7 @@ export function weighedCard(telling: Telling, status: BatchNow): Card {
         : replies.ratioWithin(tolerance, telling.figures),
       ...(unplanned ? [replies.notThePlan(total, batch.plannedGrams, telling.figures)] : []),
       ...withoutFigureLines(telling, status),
-      ...massLines(telling, batch, total),
+      ...massLines(telling, batch.sheet, total),
       ...pastPotLines(telling, status),
       replies.countsSince(weighing.at, telling.figures),
     ],
@@ -164,15 +166,6 @@ export function weighedCard(telling: Telling, status: BatchNow): Card {
       ),
     ],
   });
-}
-
-/** Where the sheet shortens the pot life with what is in the pot. */
-function massLines(telling: Telling, { sheet }: Batch, mass: Grams): readonly string[] {
-  const points = sheet.potLife.byMass?.points;
-  const found = points && potLifeFactor(points, mass);
-  if (found === undefined || isFailed(found) || found.factor === 1) return [];
-  const { potLifeByMass, potLifeBeyondMass } = telling.words.material;
-  return [potLifeByMass(found.factor * 100, telling.figures), ...(found.withinPoints ? [] : [potLifeBeyondMass])];
 }
 
 /** Earlier than a can that it was poured from was opened or stirred, it would be marked for what was done. */

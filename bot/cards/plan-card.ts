@@ -13,6 +13,7 @@ import { airFacts } from './air-facts.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
 import { lineOf, type Telling } from './card-context.ts';
 import { factsOf } from './facts.ts';
+import { massBeforeLines } from './pot-mass-lines.ts';
 import { sheetTaps } from './sheet-taps.ts';
 
 /** `line`: as it was asked, for the taps that ask it again by a sheet. */
@@ -30,7 +31,12 @@ export function planCard(telling: Telling, asked: PlanAsked, line: string): Card
     stock.short || isLate || plan.filmOutside ? 'warn' : 'plain',
     {
       facts: planFacts(telling, plan),
-      lines: [...batchLines(telling, plan), ...stock.lines, ...groundLines(telling, plan)],
+      lines: [
+        ...batchLines(telling, plan),
+        ...massOfEach(telling, plan),
+        ...stock.lines,
+        ...groundLines(telling, plan),
+      ],
       actions: plan.batches.slice(0, mostTaps).map((batch, i) => mixTap(telling, plan, batch.grams, i)),
     },
   );
@@ -79,6 +85,10 @@ function batchLines(telling: Telling, { batches, sheet }: CoatingPlan): readonly
       : material.planStart(i + 1, batch.weighAt, batch.readyAt, telling.figures),
   ]);
 }
+
+/** All pots of a plan are of one size. */
+const massOfEach = (telling: Telling, { sheet, batches, celsius }: CoatingPlan): readonly string[] =>
+  batches.slice(0, 1).flatMap((batch) => massBeforeLines(telling, sheet, batch.grams, celsius));
 
 function weighLines(
   { words, figures }: Telling,

@@ -17,7 +17,7 @@ import type { Objection } from '../../core/objections.ts';
 import { mixRatio } from '../../core/products/sheet.ts';
 import { editionOfToday } from '../../core/rule-editions.ts';
 import { objectionsTo } from '../../core/rules.ts';
-import { airLog } from '../../core/shop.ts';
+import { airLog, airServingIn } from '../../core/shop.ts';
 import type { BatchNow } from '../../core/status.ts';
 import { type Grams, grams, litres, minutesAfter } from '../../core/units.ts';
 import { written } from '../language/write-quantities.ts';
@@ -25,6 +25,7 @@ import { batchTaps } from './batch-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { readFact, weighFact } from './facts.ts';
+import { massBeforeLines } from './pot-mass-lines.ts';
 
 /** One part is in, the other is still to come. */
 export function partInCard(telling: Telling, status: BatchNow, component: Component, from: readonly FromCan[]): Card {
@@ -36,8 +37,9 @@ export function partInCard(telling: Telling, status: BatchNow, component: Compon
       ? partBFor(mixRatio(batch.sheet.ratio), toleranceOf(batch.sheet), inVessel.grams)
       : undefined;
   const wanted = pour === undefined || isFailed(pour) ? undefined : pour;
-  const tooMuch =
-    wanted === undefined ? undefined : beyondMost(batch, grams((inVessel?.grams ?? 0) + wanted.exactGrams));
+  const mixed = wanted === undefined ? batch.plannedGrams : grams((inVessel?.grams ?? 0) + wanted.exactGrams);
+  const tooMuch = wanted === undefined ? undefined : beyondMost(batch, mixed);
+  const { celsius } = airServingIn(telling.shop, batch.place, telling.now);
   const shown = wanted && pourShown(wanted, scalesAt(telling.shop.crew, telling.now));
   const next = shown === undefined ? material.nextA : material.nextB(shown, telling.figures);
   return makeCard(material.partIn(batch.number, component), tooMuch === undefined ? 'plain' : 'warn', {
@@ -48,6 +50,7 @@ export function partInCard(telling: Telling, status: BatchNow, component: Compon
     lines: [
       tooMuch === undefined ? next : telling.words.objection(tooMuch, telling.figures),
       ...(shown === undefined || tooMuch !== undefined ? [] : coarseLines(telling, shown)),
+      ...(tooMuch === undefined ? massBeforeLines(telling, batch.sheet, mixed, celsius) : []),
       ...fromCanLines(telling, from),
     ],
     actions: [...blanketTaps(telling, from), ...batchTaps(telling, status)],

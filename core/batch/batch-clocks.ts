@@ -7,7 +7,16 @@ import { lawTimes, potLifeFactor } from '../calc/pot-mass.ts';
 import type { RateLaw } from '../calc/rate-law.ts';
 import { isFailed } from '../failed.ts';
 import { rateLaw, type Sheet } from '../products/sheet.ts';
-import { type EpochMs, epochMs, type Grams, grams, type Minutes, minutes, minutesAfter } from '../units.ts';
+import {
+  type Celsius,
+  type EpochMs,
+  epochMs,
+  type Grams,
+  grams,
+  type Minutes,
+  minutes,
+  minutesAfter,
+} from '../units.ts';
 import type { Batch } from './batch.ts';
 import { openTooLongFrom } from './lid.ts';
 import { speedsOutside } from './stir-speed.ts';
@@ -29,6 +38,12 @@ export function potLifeLaw(sheet: Sheet, mass: Grams): RateLaw {
   if (sheet.potLife.byMass === undefined) return law;
   const found = potLifeFactor(sheet.potLife.byMass.points, mass);
   return isFailed(found) ? law : lawTimes(law, found.factor);
+}
+
+/** From first contact to its end, for so much in one pot in air that stays as it is; at the sheet's fastest where it has no figure. */
+export function potLifeMinutes(sheet: Sheet, mass: Grams, celsius: Celsius | undefined): Minutes {
+  const rules: DoseRules = { law: potLifeLaw(sheet, mass), caution: 'at-most', withoutFigure: 'nothing' };
+  return minutes(1 / paceAt(rules, celsius).perMinute);
 }
 
 /** What counts for the blend by `at`: nothing from before the last addition, since the whole must be made one again. */

@@ -37,7 +37,7 @@ import {
   minutesAfter,
   type SquareMetres,
 } from '../units.ts';
-import { potLifeLaw } from './batch-clocks.ts';
+import { potLifeMinutes } from './batch-clocks.ts';
 
 export interface PlannedBatch {
   readonly grams: Grams;
@@ -169,7 +169,7 @@ function usableMinutes(shop: Shop, sheet: Sheet, mass: Grams, celsius: Celsius |
   if (lastSaid(shop.crew, 'rate')?.squareMetresPerHour === undefined) return undefined;
   // By the mass of the whole job: smaller pots live longer, so the count errs on the side of one pot more.
   const onePot = grams(Math.min(mass, sheet.mostMixGrams?.value ?? mass));
-  const life = wholeMinutes({ law: potLifeLaw(sheet, onePot), caution: 'at-most', withoutFigure: 'nothing' }, celsius);
+  const life = potLifeMinutes(sheet, onePot, celsius);
   return minutes(Math.max(0, life - blendMinutes(sheet, celsius) - sheet.potLife.marginMinutes));
 }
 

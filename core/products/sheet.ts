@@ -72,6 +72,8 @@ export const Sheet = z.strictObject({
     /** Left at the end to empty the pot and flush the gear. */
     marginMinutes: minutes,
     byMass: ByMass.optional(),
+    /** What was in the pot when the maker took that time: a bigger one warms itself more and lives shorter. */
+    testedWith: z.strictObject({ grams: above0.transform((value) => units.grams(value)), source }).optional(),
   }),
   preStir: PreStir.optional(),
   blanket: Blanket.optional(),

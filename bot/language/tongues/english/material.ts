@@ -202,6 +202,10 @@ export const englishMaterial = {
   setAside: 'Left-over mix may heat. Set it aside as the sheet says.',
   potLifeByMass: (percent: number, figures: Figures) =>
     `So much in one pot: the sheet gives it ${figures.percent(percent)} of the usual pot life.`,
+  potLifeAhead: (life: Minutes, isAirKnown: boolean, figures: Figures) =>
+    `Once B is in, such a pot lives ${figures.minutesDown(life)}${isAirKnown ? ' in this air' : ' at worst: no air is read'}.`,
+  potLifeTested: (tested: Grams, figures: Figures) =>
+    `The sheet's pot life is for ${figures.mass(tested)}. A bigger pot lives shorter; the sheet gives no figure.`,
   potLifeBeyondMass: 'More than the sheet speaks of: its shortest pot life stands.',
   stock: 'Stock',
   noStock: (figures: Figures) =>
