@@ -200,13 +200,6 @@ export const englishMaterial = {
   setAsideVented: 'Left-over mix may heat and give off gas: vented, never under a tight lid, as the sheet says.',
   setAsideLoose: 'It may react with moisture: never under a tight lid, it can swell and burst.',
   setAside: 'Left-over mix may heat. Set it aside as the sheet says.',
-  potLifeByMass: (percent: number, figures: Figures) =>
-    `So much in one pot: the sheet gives it ${figures.percent(percent)} of the usual pot life.`,
-  potLifeAhead: (life: Minutes, isAirKnown: boolean, figures: Figures) =>
-    `Once B is in, such a pot lives ${figures.minutesDown(life)}${isAirKnown ? ' in this air' : ' at worst: no air is read'}.`,
-  potLifeTested: (tested: Grams, figures: Figures) =>
-    `The sheet's pot life is for ${figures.mass(tested)}. A bigger pot lives shorter; the sheet gives no figure.`,
-  potLifeBeyondMass: 'More than the sheet speaks of: its shortest pot life stands.',
   stock: 'Stock',
   noStock: (figures: Figures) =>
     `No can is open by the record. Say, for example, ${exampleIn('open A lot 7731 5kg exp 2026-12 gas', figures.units)}.`,

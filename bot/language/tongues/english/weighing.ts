@@ -1,4 +1,4 @@
-// What to weigh of each part, on which scale, and why a scale will not do, in English.
+// What to weigh of each part, on which scale, why a scale will not do, and what so much in one pot does to its life, in English.
 
 import {
   endOf,
@@ -12,7 +12,7 @@ import type { MaterialObjection } from '../../../../core/can/can-objections.ts';
 import type { Component } from '../../../../core/components.ts';
 import type { Scale } from '../../../../core/crew/scales.ts';
 import { usualScale } from '../../../../core/setting-kinds.ts';
-import type { EpochMs, Grams } from '../../../../core/units.ts';
+import type { EpochMs, Grams, Minutes } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
 
 export const englishComponents: Readonly<Record<Component, string>> = { 'part-a': 'Part A', 'part-b': 'Part B' };
@@ -38,6 +38,13 @@ export const englishWeighing = {
     `Batch ${n}: mix ${figures.mass(total)}: A ${figures.toWeigh(partOf(pair, 'partA'))}, B ${figures.toWeigh(partOf(pair, 'partB'))}`,
   repairAdd: (amount: InBothUnits<Shown>, component: Component, until: EpochMs, figures: Figures) =>
     `To bring it back: add ${figures.toWeigh(amount)} of ${englishComponents[component]}, until ${figures.timeDown(until)}. Stirring starts again for the whole, pot life does not.`,
+  potLifeByMass: (percent: number, figures: Figures) =>
+    `So much in one pot: the sheet gives it ${figures.percent(percent)} of the usual pot life.`,
+  potLifeAhead: (life: Minutes, isAirKnown: boolean, figures: Figures) =>
+    `Once B is in, such a pot lives ${figures.minutesDown(life)}${isAirKnown ? ' in this air' : ' at worst: no air is read'}.`,
+  potLifeTested: (tested: Grams, figures: Figures) =>
+    `The sheet's pot life is for ${figures.mass(tested)}. A bigger pot lives shorter; the sheet gives no figure.`,
+  potLifeBeyondMass: 'More than the sheet speaks of: its shortest pot life stands.',
 };
 
 export type ScaleTooCoarse = Extract<MaterialObjection, { code: 'scale-too-coarse' }>;

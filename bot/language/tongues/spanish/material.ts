@@ -187,13 +187,6 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   setAsideVented: `La mezcla sobrante puede calentarse y soltar gas: en envase con respiradero, nunca con tapa hermética, como dice ${say.the('sheet')}.`,
   setAsideLoose: 'Puede reaccionar con la humedad: nunca con tapa hermética, puede hincharse y reventar.',
   setAside: `La mezcla sobrante puede calentarse. Apártela como dice ${say.the('sheet')}.`,
-  potLifeByMass: (percent, figures) =>
-    `Con tanta cantidad junta, ${say.the('sheet')} le da el ${figures.percent(percent)} de la vida normal de la mezcla.`,
-  potLifeAhead: (life, isAirKnown, figures) =>
-    `Con la Parte B dentro dura ${figures.minutesDown(life)}${isAirKnown ? ' con este aire' : ' en el peor caso: no consta el aire'}.`,
-  potLifeTested: (tested, figures) =>
-    `La vida de la mezcla que da ${say.the('sheet')} es para ${figures.mass(tested)}. Más cantidad junta dura menos; no da cifra.`,
-  potLifeBeyondMass: `Es más de lo que contempla ${say.the('sheet')}: vale la vida de la mezcla más corta que da.`,
   stock: 'Existencias',
   noStock: (figures) => `Según el registro no hay latas abiertas. Escriba, por ejemplo: ${exampleOf(figures)}.`,
   stockRow: (can, component, lot, sheet, left, details, figures) =>

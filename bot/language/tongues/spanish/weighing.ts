@@ -1,4 +1,4 @@
-// What to weigh of each part, on which scale, and why a scale will not do, in Spanish.
+// What to weigh of each part, on which scale, why a scale will not do, and what so much in one pot does to its life, in Spanish.
 
 import { endOf, partOf } from '../../../../core/calc/weighable.ts';
 import type { Component } from '../../../../core/components.ts';
@@ -31,6 +31,13 @@ export const spanishWeighing = (say: Spoken): typeof englishWeighing => ({
     `Mezcla ${n}: mezclar ${figures.mass(total)}: A ${figures.toWeigh(partOf(pair, 'partA'))}, B ${figures.toWeigh(partOf(pair, 'partB'))}`,
   repairAdd: (amount, component, until, figures) =>
     told`Para recuperarla: añada ${figures.toWeigh(amount)} de ${spanishComponents[component]}, hasta ${theTime(figures, until)}. La agitación vuelve a empezar para todo; la vida de la mezcla no.`,
+  potLifeByMass: (percent, figures) =>
+    `Con tanta cantidad junta, ${say.the('sheet')} le da el ${figures.percent(percent)} de la vida normal de la mezcla.`,
+  potLifeAhead: (life, isAirKnown, figures) =>
+    `Con la Parte B dentro dura ${figures.minutesDown(life)}${isAirKnown ? ' con este aire' : ' en el peor caso: no consta el aire'}.`,
+  potLifeTested: (tested, figures) =>
+    `La vida de la mezcla que da ${say.the('sheet')} es para ${figures.mass(tested)}. Más cantidad junta dura menos; no da cifra.`,
+  potLifeBeyondMass: `Es más de lo que contempla ${say.the('sheet')}: vale la vida de la mezcla más corta que da.`,
 });
 
 export function spanishScaleTooCoarse(say: Spoken, objection: ScaleTooCoarse, figures: Figures): string {
