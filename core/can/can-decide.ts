@@ -131,7 +131,8 @@ export const canActs: Deciders<Exclude<keyof typeof canVerbs, 'open' | 'received
     const nobodyLeads = role === 'crew' && missing === undefined;
     const who = missing === undefined ? [] : peopleFrom(shop.crew, missing);
     const body = { type: 'CanChecked' as const, role, ...(nobodyLeads && { nobodyLeads }) };
-    return judge(shop, said, checkRules, [{ can, role, nobodyLeads, who }], (saidWith) => [
+    const asked = { can: canAsOf(can, said.at), at: said.at };
+    return judge(shop, said, checkRules, [{ ...asked, role, nobodyLeads, who }], (saidWith) => [
       { streams: [canStream(can.number)], happenedAt: said.at, body, saidWith },
     ]);
   },

@@ -29,7 +29,7 @@ const noGas: Rule<Pick<OpenCase, 'sheet' | 'component' | 'handling'>> = {
     can.handling === undefined && isGasSensitive(can) ? { code: 'no-gas', component: can.component } : undefined,
 };
 
-/** Nobody opens, closes, stirs or pours one that was cried hot, smoking or swelling: not that day, and not later. */
+/** Nobody opens, closes, stirs, pours or admits one that was cried hot, smoking or swelling: not that day, and not later. */
 const reacts: Rule<Pick<PourCase, 'can' | 'at'>> = {
   code: 'can-reacts',
   source: 'common practice, no source',
@@ -212,8 +212,10 @@ export const pourRules: readonly Rule<PourCase>[] = [
   ...openedFirstRules,
 ];
 
+/** `can`: as it was before. */
 export interface CheckCase {
   readonly can: Can;
+  readonly at: EpochMs;
   readonly role: Role;
   readonly nobodyLeads: boolean;
   /** Who may. */
@@ -221,6 +223,7 @@ export interface CheckCase {
 }
 
 export const checkRules: readonly Rule<CheckCase>[] = [
+  reacts,
   {
     code: 'check-by-lead',
     source: 'the order of the work',

@@ -26,7 +26,8 @@ export function againstCan(shop: Shop, can: Can, entry: Entry): readonly Objecti
     }
     case 'CanChecked': {
       const { role, nobodyLeads = false } = fact;
-      return objectionsTo(checkRules, { can, role, nobodyLeads, who: [] }, entry.edition);
+      const found = { can: canBefore(can, entry), at };
+      return objectionsTo(checkRules, { ...found, role, nobodyLeads, who: [] }, entry.edition);
     }
     case 'LidOff': {
       const { sheet, component } = can;

@@ -1,4 +1,4 @@
-// A can that was cried hot, smoking or swollen: nobody opens, closes, stirs or pours it any more, and it rings nothing. What
+// A can that was cried hot, smoking or swollen: nobody opens, closes, stirs, pours or admits it any more, and it rings nothing. What
 // has stood open too long is not closed tight. Minutes by Demo Clear, which is invented.
 
 import { describe, expect, it } from 'vitest';
@@ -32,8 +32,20 @@ describe('a can that is cried', () => {
     expect(shift.rung().filter(({ key }) => key.startsWith('can/'))).toEqual([]);
   });
 
-  it('given a check by a lead, then it stays what it is; thrown away it is told no more', async () => {
-    const shift = await given([...open, '08:01 can 1 smoking', '08:02 @omar: check 1 already']);
+  it('given it, when a lead looks at it, then no check admits it: not as already done either', async () => {
+    const shift = await given([...open, '08:01 can 1 bulging']);
+    for (const act of ['check 1', 'check 1 already'])
+      expect(await shift.when(`08:25 @omar: ${act}`)).toEqual({ objected: ['can-reacts'] });
+    expect((await shift.shop()).cans.get(1)?.checkedAt).toEqual([]);
+  });
+
+  it('given a check before it was cried, said late, then it is taken as it was then', async () => {
+    const shift = await given([...open, '08:25 can 1 bulging']);
+    expect(await shift.when('08:26 @omar: check 1 at 08:23')).toEqual({ recorded: ['CanChecked'] });
+  });
+
+  it('given a check that the supervisor permits, then it stays what it is; thrown away it is told no more', async () => {
+    const shift = await given([...open, '08:01 can 1 smoking', '08:02 @rosa: check 1 permit "cold since Friday"']);
     expect(await shift.when('08:05 blanket 1')).toEqual({ objected: ['can-reacts'] });
     expect(await shift.when('08:06 discard 1 swollen, taken away')).toHaveProperty('recorded');
   });

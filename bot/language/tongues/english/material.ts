@@ -34,7 +34,7 @@ export function englishMaterialObjection(objection: MaterialObjection, figures: 
       return `Can ${objection.can} ${why} (in doubt since ${figures.timeDown(objection.since)}). A lead looks at it and says check ${objection.can}.`;
     }
     case 'can-reacts':
-      return `Can ${objection.can} was ${englishReacts[objection.seen]} at ${figures.timeDown(objection.at)}: nobody opens, closes, stirs or pours it any more. Stand off; throw it away only once it is cold and no longer swollen: discard ${objection.can}, and why.`;
+      return `Can ${objection.can} was ${englishReacts[objection.seen]} at ${figures.timeDown(objection.at)}: nobody opens, closes, stirs or pours it any more, and no check admits it. Stand off; throw it away, as the employer’s programme says, only once it is cold and no longer swollen: discard ${objection.can}, and why.`;
     case 'shut-without-gas':
       return `A can that is shut over air is lost: gas into can ${objection.can} first, then say blanket ${objection.can}. If it was used whole, say so: shut ${objection.can} whole.`;
     case 'whole-left-over':

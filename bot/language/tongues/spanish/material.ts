@@ -41,7 +41,7 @@ export function spanishMaterialObjection(say: Spoken, objection: MaterialObjecti
       return `La lata ${objection.can} ${why} (en duda desde ${theTime(figures, objection.since)}). La mira ${say.a('lead')} y escribe: revisar ${objection.can}.`;
     }
     case 'can-reacts':
-      return `La lata ${objection.can} estaba ${spanishReacts[objection.seen]} (${figures.timeDown(objection.at)}): que nadie la abra, la tape, la agite ni vierta de ella. Apártese; se tira solo cuando esté fría y ya no hinchada: desechar ${objection.can} y el motivo.`;
+      return `La lata ${objection.can} estaba ${spanishReacts[objection.seen]} (${figures.timeDown(objection.at)}): que nadie la abra, la tape, la agite ni vierta de ella, y no se admite al revisarla. Apártese; se tira, como diga el programa de la empresa, solo cuando esté fría y ya no hinchada: desechar ${objection.can} y el motivo.`;
     case 'shut-without-gas':
       return `Una lata tapada con aire se pierde: meta gas primero y escriba gas puesto ${objection.can}. Si se gastó entera, dígalo: tapar lata ${objection.can} entera.`;
     case 'whole-left-over':
