@@ -89,6 +89,13 @@ describe('a line as it is shown', () => {
     ['what is asked for', 'es', 'metric', 'air {air-temperature}C {humidity}%', 'aire {air-temperature}C {humidity}%'],
     ['somebody’s own words', 'es', 'metric', 'hold a-7 "out of the oven 9.5C"', 'retener a-7 "out of the oven 9.5C"'],
     ['readings of a gauge', 'en', 'us', 'film a-7 25.4 50.8um', 'film a-7 1 2mil'],
+    [
+      'a filtering',
+      'es',
+      'metric',
+      'filter 1 1um glass-fibre second-vessel',
+      'filtrar 1 1um fibra de vidrio otro recipiente',
+    ],
   ] as const)('given %s, in %s with %s units, then %s is shown as %s', (_, language, units, line, shown) => {
     const figures = figuresFor({ profile: shipped.profileOf(language, units), units, zone, now });
     expect(shipped.wordsIn(language, units).lineShown(line, figures)).toBe(shown);

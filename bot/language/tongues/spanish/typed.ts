@@ -101,6 +101,8 @@ export const spanishTyped: Typed = {
     yesterday: 'ayer',
     permit: 'permiso',
     batch: 'mezcla',
+    'glass-fibre': 'fibra de vidrio',
+    'second-vessel': 'otro recipiente',
     '5m': '5min',
     '10m': '10min',
   },
