@@ -73,6 +73,8 @@ test('a whole shift: every line gets its answer, and every bell rings at its own
     // Half the pot: 51 of 288 min at 24 degC, then 480 at 15 degC: 0.5 - 51/288 of 480 is 155 min.
     '11:31 batch/1/pot-half',
     '11:42 part/impeller-7/cure-done',
+    // The demo sheet lets it serve an hour after its cure.
+    '12:42 part/impeller-7/after-service',
     // Air is read again when the last reading is 4 h old.
     '12:56 place/room/air-due',
     // From there the pot runs at the sheet's fastest (200 min at 30 degC): 0.323 of it left is 64.6 min.

@@ -49,7 +49,12 @@ describe('a batch, straight through', () => {
     expect(await shift.when('11:30 release impeller-7')).toEqual({ recorded: ['PartReleased'] });
     expect(await shift.when('11:35 empty 1 60g')).toEqual({ recorded: ['PotEmptied'] });
 
-    expect(await shift.plan()).toEqual({ 'crew/digest/2026-03-02': '17:00' });
+    // What the sheet promises of a cured part rings though it was released: service an hour after its cure, best after a week.
+    expect(await shift.plan()).toEqual({
+      'crew/digest/2026-03-02': '17:00',
+      'part/impeller-7/after-service': '12:25',
+      'part/impeller-7/after-improves': '2026-03-09 11:25',
+    });
     expect(await shift.deviations()).toEqual([]);
   });
 

@@ -15,7 +15,9 @@ describe('a sum that passes', () => {
   it('given no assessment, then it objects: that sum knows neither mist nor isocyanate', async () => {
     const shift = await given(noAir);
     expect(await shift.when('09:45 spray on')).toEqual({ objected: ['no-assessment'] });
-    expect(shift.objections()).toEqual([{ code: 'no-assessment', session: 2, place: 'booth', sheet: 'demo-clear' }]);
+    expect(shift.objections()).toEqual([
+      { code: 'no-assessment', session: 2, place: 'booth', sheet: 'demo-clear', product: 'Demo Clear' },
+    ]);
   });
 
   it('given the supervisor’s, then nothing is asked until its last day is over', async () => {

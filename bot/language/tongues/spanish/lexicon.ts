@@ -105,7 +105,7 @@ export const spanishMeanings: Meanings = {
   half: 'media medio',
   full: 'integral',
   hood: 'capucha casco',
-  cartridge: 'filtro filtros cartucho cartuchos',
+  cartridge: 'filtro cartucho cartuchos',
   o2: 'oxigeno',
   co: 'monoxido',
   co2: 'dioxido',
