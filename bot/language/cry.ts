@@ -36,9 +36,7 @@ export function criesIn(line: string, { people = [], hearing }: LineContext): re
 function criesOf(sentence: string, context: CryContext): readonly Alarm[] {
   const { cries, whole } = context;
   const all = wordsOf(sentence);
-  const [first = '', second = ''] = all;
-  if (cries.askings.has(first) && !(cries.askingOrCan.has(first) && (cries.ofCan.has(second) || /^\d+$/.test(second))))
-    return [];
+  if (beginsToAsk(all, cries)) return [];
   const isDrill = sentence.endsWith('?') || all.some((word) => cries.drills.has(word));
   const clauses = sentence
     .replace(cries.patterns.shoutedOn, ' ')
@@ -54,6 +52,10 @@ function criesOf(sentence: string, context: CryContext): readonly Alarm[] {
       .map(({ alarm }) => alarm);
   });
 }
+
+/** `can 3 is hot` is said of a can. */
+const beginsToAsk = ([first = '', second = '']: readonly string[], cries: CryTable): boolean =>
+  cries.askings.has(first) && !(cries.askingOrCan.has(first) && (cries.ofCan.has(second) || /^\d+$/.test(second)));
 
 /** `fire in booth???`, `fire in week old rags`: where it is and that help is wanted outweigh a question or another day. */
 function outweighsDoubt({ alarm, before, after }: Called, context: CryContext): boolean {
@@ -85,7 +87,7 @@ export const criedWords = (line: string, cries: CryTable): readonly string[] =>
 export function saysNow(line: string, cries: CryTable): boolean {
   const all = criedWords(line, cries);
   const isDoubted = all.some((word) => cries.anotherTime.has(word) || cries.drills.has(word));
-  return !(line.trimEnd().endsWith('?') || cries.askings.has(all[0] ?? '') || isDoubted);
+  return !(line.trimEnd().endsWith('?') || beginsToAsk(all, cries) || isDoubted);
 }
 
 const oneWord = (name: readonly string[]): string => name.join('_');

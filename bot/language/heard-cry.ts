@@ -10,6 +10,7 @@ import { criedWords, criesIn } from './cry.ts';
 import type { Hearing } from './hearing.ts';
 import { aboutAlarms, type Read } from './misread-line.ts';
 import { type Need, needIn } from './need.ts';
+import { reactingIn } from './reacting.ts';
 import type { Fault, LineContext } from './reading.ts';
 import { mannerOf } from './time-and-permission.ts';
 import { isPlaceRoot } from './trade-words.ts';
@@ -58,6 +59,12 @@ export function orCried(read: Read, line: string, typed: string, context: LineCo
   const saysTooLittle = need?.is === 'bare' && need.likely.includes('hot');
   const [alarm]: readonly Alarm[] = saysTooLittle ? [] : criesIn(line, context);
   if (alarm !== undefined) return withNamed({ act: { command: { verb: alarm, note: line } }, line }, line, context);
+  const reacting = isFailed(read) ? reactingIn(line, context) : undefined;
+  if (reacting?.is === 'bare') return { ...whichCry(line, read, ['hot'], context.hearing), line };
+  if (reacting !== undefined) {
+    const { batch } = reacting;
+    return withNamed({ act: { command: { verb: 'hot', note: line, ...known({ batch }) } }, line }, line, context);
+  }
   return inNeed(read, need, { line, typed }, context);
 }
 
@@ -74,8 +81,7 @@ function inNeed(
   const isOnly = need.is === 'open' && new Set(criedWords(line, context.hearing.cries)).size === 1;
   if (!isFailed(read) && need.is !== 'certain' && !isOnly && !/[!¡]/.test(typed)) return read;
   if (need.is === 'bare') {
-    const token = isFailed(read) ? read.failed.token : undefined;
-    return { ...whichCry(line, token, need.likely, context.hearing), line };
+    return { ...whichCry(line, read, need.likely, context.hearing), line };
   }
   const unsure = need.is === 'open' ? { unsure: true } : {};
   return withNamed({ act: { command: { verb: need.alarm, note: line, ...unsure } }, line }, line, context);
@@ -87,13 +93,16 @@ function inNeed(
  */
 function whichCry(
   line: string,
-  token: Fault['token'],
+  read: Read,
   likely: readonly Alarm[],
   hearing: Hearing,
 ): Failed<Fault> & { readonly verb?: VerbNamed } {
+  const token = isFailed(read) ? read.failed.token : undefined;
   const said = criedWords(line, hearing.cries).filter((word) => !/^\d+$/.test(word));
   const cried = hearing.every.tongues.findLast(({ cries }) =>
-    [cries.shouts, cries.saysLittle].some((set) => set.split(/\s+/).some((word) => word !== '' && said.includes(word))),
+    [cries.shouts, cries.saysLittle, cries.gels, cries.reacts].some((set) =>
+      set.split(/\s+/).some((word) => word !== '' && said.includes(word)),
+    ),
   );
   const tongue = cried ?? hearing.tongues.at(-1);
   const verb = verbNamed(tongue?.verbs.fire.words[0] ?? '', hearing.every);

@@ -18,7 +18,7 @@ export const cried: Readonly<Record<'en' | 'es', readonly Cried[]>> = {
     {
       comes: 'asks',
       lines: `
-    burn / hot / help! / helppp / hlep`,
+    burn / hot / help! / helppp / hlep / exotherm / runaway / gelled and hot`,
     },
     {
       comes: 'help',
@@ -73,13 +73,15 @@ export const cried: Readonly<Record<'en' | 'es', readonly Cried[]>> = {
       of: 'bulging',
       lines: `
     can bulging / can 3 bulging / lid bulges / lid of can 3 is bulging / the can is swelling / can 3 is swollen /
-    can 3 is hissing / can about to burst`,
+    can 3 is hissing / can about to burst / can 1 is warm and hissing`,
     },
     {
       comes: 'rings',
       of: 'hot',
       lines: `
-    pot 1 is hot / hot pot 1 / hot 1 / batch 1 too hot to hold / pot too hot to touch`,
+    pot 1 is hot / hot pot 1 / hot 1 / batch 1 too hot to hold / pot too hot to touch / pot 2 is gelled
+    and hot / pot 2 gelled, hot / batch 1 gelled and is hot / the mix gelled and it is hot / the pot has set hard and
+    it's hot / gelled 2 hot / batch 1 exotherm`,
     },
     {
       comes: 'rings',
@@ -177,12 +179,13 @@ export const cried: Readonly<Record<'en' | 'es', readonly Cried[]>> = {
       comes: 'rings',
       of: 'hot',
       lines: `
-    la mezcla está hirviendo / mezcla 1 caliente / caliente 1`,
+    la mezcla está hirviendo / mezcla 1 caliente / caliente 1 / la mezcla se ha gelificado y quema / el cubo quema /
+    mezcla 1 gelificada y muy caliente`,
     },
     {
       comes: 'asks',
       lines: `
-    caliente / aiuda`,
+    caliente / aiuda / está hirviendo / se ha gelificado y está caliente`,
     },
     {
       comes: 'rings',
@@ -243,14 +246,15 @@ export const quiet: Readonly<Record<'en' | 'es', string>> = {
     pot is on the floor / kari drank coffee / kari drank all the paint coffee / kari cut the tape by hand / kari
     cut masks for the right hand impeller / how do I help / help mix / help filter / smoke test passed / smoke
     break / smoke from the pot was yesterday / no smoke from pot 1 / electric shock sign on the panel / finger
-    guard cut off to length / acetone all over the price list / spil=ok / heart attack leaflet on the board / frie
+    guard cut off to length / pot 1 gelled and was hot / batch 1 is not gelled, just warm / pot set hard hat rule by the
+    hot plate / acetone all over the price list / spil=ok / heart attack leaflet on the board / frie
     the sensor? ok`,
   es: `
     no hay fuga de gas / sin salpicadura en la cara / la tapa hinchada se cambió ayer / ninguna lata hinchada /
     revisar latas hinchadas / curso de reacción alérgica el lunes / plan para evacuar revisado / el cable quedó
     atrapado en la tapa / kari cortó la cinta a mano / la pieza está en el suelo / no hay humo de la mezcla / kari
     bebió café / ataque de asma: formulario firmado / se desplomó el precio / bolsa hinchada de aire / bote de
-    pintura abombado devuelto ayer / descarga eléctrica: cartel puesto`,
+    pintura abombado devuelto ayer / la mezcla no se ha gelificado ni quema / descarga eléctrica: cartel puesto`,
 };
 
 /** Several languages in one line, whoever types it. */

@@ -86,6 +86,13 @@ export const englishCries = {
   soon: 'about going',
   swells: 'swelling swells swollen bulging bulges bulged hissing burst bursting',
   fumesOf: 'smoke smoking smokes fuming',
+  /** With heat, of a pot or a can: it reacts. */
+  gels: 'gel gels gelled gelling set sets setting hard hardened hardening solid',
+  heats: 'hot hotter warm warming heating burning burns boiling steaming',
+  /** They say both by themselves. */
+  reacts: 'exotherm exotherms exotherming exothermic runaway boiling boils',
+  /** What may stand round them. */
+  rounding: 'and or its has gone getting went very too really so also',
   lids: 'lid lids',
   cans: 'can cans tin tins drum drums',
   /** `kari fell behind with the sheets`. */

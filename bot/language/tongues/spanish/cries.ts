@@ -54,6 +54,12 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   soon: 'va',
   swells: 'hinchada hinchado hinchadas hincha hinchan abombada abombado abomba infla reventar revento silbando',
   fumesOf: 'humo humea',
+  gels: `
+    gelificada gelificado gelificadas gelifica gelifico gelada gelado gelo cuajada cuajado cuaja cuajo endurecida
+    endurecido endurece endurecio dura duro solida solido`,
+  heats: 'caliente calientes calienta calentando quema queman quemando arde ardiendo hierve hirviendo templada',
+  reacts: 'exotermia exotermica exotermico hierve hirviendo quema',
+  rounding: 'y o se ha muy tan demasiado esta estan puesto',
   lids: 'tapa tapas',
   cans: 'lata latas bote botes bidon bidones',
   fallsOfWork: '',
