@@ -1,13 +1,16 @@
 // What the sheet and the job ask of a part's steel, on cards and paper: said before it is prepared, asked where less was named,
 // and told with what nobody gave.
 
+import type { PartName } from '../../core/ids.ts';
 import type { Part } from '../../core/part/part.ts';
 import { sheetsAtHand } from '../../core/part/surface-life.ts';
 import { figuresAsked, surfaceAsked } from '../../core/part/surface-limits.ts';
-import { removalAsked, removalToSay, stillOn } from '../../core/part/surface-removed.ts';
+import { isFirstWiping, removalAsked, removalToSay, stillOn } from '../../core/part/surface-removed.ts';
 import { batchOf, liveBatches } from '../../core/shop.ts';
+import { saidBeforeCleaning } from '../../core/steps/steps-said.ts';
 import type { CardAction } from './card.ts';
 import type { Telling } from './card-context.ts';
+import { saidLines } from './step-lines.ts';
 
 /** That of the pot in use, else the usual one. */
 const sheetLikely = ({ shop }: Telling) => liveBatches(shop).at(-1)?.sheet ?? sheetsAtHand(shop)[0];
@@ -16,7 +19,17 @@ export function toRemoveLines(telling: Telling, parts: readonly Part[]): readonl
   const sheet = sheetLikely(telling);
   const what = sheet === undefined ? [] : removalToSay(telling.shop, parts, sheet);
   if (sheet === undefined || what.length === 0) return [];
-  return [telling.words.parts.toRemove(what, sheet.name, telling.figures)];
+  return [
+    telling.words.parts.toRemove(what, sheet.name, telling.figures),
+    ...saidLines(telling, saidBeforeCleaning(sheet)),
+  ];
+}
+
+/** What to wear for the wiping, where no card of a part that was noted has said it. */
+export function wipingLines(telling: Telling, named: readonly PartName[]): readonly string[] {
+  const sheet = sheetLikely(telling);
+  const isUnsaid = sheet !== undefined && isFirstWiping(telling.shop, named);
+  return isUnsaid ? saidLines(telling, saidBeforeCleaning(sheet)) : [];
 }
 
 /** One question with its tap, or nothing. */

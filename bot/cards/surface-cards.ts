@@ -23,7 +23,7 @@ import { partInHand } from './example-here.ts';
 import { factsOf } from './facts.ts';
 import { nextTaps } from './next-taps.ts';
 import type { Act } from './recorded-act.ts';
-import { removalQuestion, toRemoveLines } from './surface-asked.ts';
+import { removalQuestion, toRemoveLines, wipingLines } from './surface-asked.ts';
 
 export const surfaceTap = (telling: Telling, part: string): CardAction =>
   tap(telling, 'surface', `surface ${part} {surface-temperature}C`);
@@ -120,6 +120,7 @@ export function preparedCard(
       lines: [
         ...new Set(breaches),
         ...patchLines(telling, part),
+        ...wipingLines(telling, command.parts),
         ...question.lines,
         surface === undefined
           ? parts.noSurfaceLife(

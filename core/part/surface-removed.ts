@@ -44,6 +44,21 @@ export function removalToSay(
   return stillOn(sheet, {}).filter((each) => still.has(each));
 }
 
+/** Whether a part that nobody noted before it was prepared is the first, from one batch to the next, that is wiped with solvent. */
+export function isFirstWiping(
+  { batches, parts }: Pick<Shop, 'batches' | 'parts'>,
+  named: readonly PartName[],
+): boolean {
+  const since = batches.get(Math.max(0, ...batches.keys()))?.entries[0]?.seq ?? 0;
+  const wiped = ({ fact, seq }: Entry): boolean =>
+    seq > since && fact.type === 'SurfacePrepared' && fact.solvents !== undefined;
+  const last = named.map((name) => parts.get(name)?.entries.findLast(wiped)?.seq ?? Number.POSITIVE_INFINITY);
+  const said = Math.min(...last);
+  const isBefore = (entry: Entry): boolean =>
+    entry.seq < said && (wiped(entry) || (entry.fact.type === 'PartReceived' && entry.seq > since));
+  return Number.isFinite(said) && ![...parts.values()].some(({ entries }) => entries.some(isBefore));
+}
+
 const notedAt = (entries: readonly Entry[], since: number): readonly number[] =>
   entries.flatMap(({ fact, seq }) => (fact.type === 'PartReceived' && seq > since ? [seq] : []));
 
