@@ -158,7 +158,12 @@ export function sprayOnCard(telling: Telling, session: Session): Card {
 
 export function sprayOffCard(telling: Telling, session: Session): Card {
   const words = telling.words.session;
-  return makeCard(words.titled(session.number, words.stops), 'warn', {
+  const { stayOut } = sessionStatus(telling, session);
+  const title = words.titled(session.number, words.stops);
+  if (stayOut !== undefined) {
+    return makeCard(title, 'stop', { lines: [words.monitor.stayOut(stayOut)], actions: sessionTaps(telling, session) });
+  }
+  return makeCard(title, 'warn', {
     lines: [
       words.stopped,
       ...fanStaysLines(telling, session),

@@ -28,6 +28,7 @@ import { movedMs, type Ring, type RingLog } from '../ring-log.ts';
 import { sessionReminders } from '../session/session-reminders.ts';
 import { standing } from '../settled.ts';
 import { airLog, batchOf, byName, liveBatches, liveParts, type Shop } from '../shop.ts';
+import { stayOutOf } from '../stay-out.ts';
 import { type EpochMs, epochMs, minutesAfter } from '../units.ts';
 import { keepsItsBells } from '../unread.ts';
 import { byDueTime, numberedKey, type PlannedReminder, type Reminder } from '../wanted-reminder.ts';
@@ -86,7 +87,10 @@ export function planReminders(
   }
   for (const session of shop.sessions.values()) {
     const reminders = () =>
-      sessionReminders(session, leads, standing(shop.crew, 'brief-ahead').minutes, vesselsFreeAt(shop, session));
+      sessionReminders(session, leads, standing(shop.crew, 'brief-ahead').minutes, {
+        vesselsFreeAt: vesselsFreeAt(shop, session),
+        isOut: stayOutOf(shop, session.place) !== undefined,
+      });
     // Its vessels are free once a pot is over.
     put(sessionStream(session.number), session.rings, session.entries, reminders, nouns.has('batch'));
   }

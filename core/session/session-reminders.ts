@@ -16,20 +16,30 @@ const ringsAlone = 3;
 const ringsClose = 12;
 const laterEvery = minutes(30);
 
-/** `vesselsFreeAt`: when the first of its pots is over. */
+interface Around {
+  /** When the first of its pots is over. */
+  readonly vesselsFreeAt: EpochMs | undefined;
+  /** Everybody is to stay out of its place: nobody is called in to flush. */
+  readonly isOut: boolean;
+}
+
 export function sessionReminders(
   session: Session,
   leads: readonly PersonName[],
   ahead: Minutes,
-  vesselsFreeAt: EpochMs | undefined,
+  { vesselsFreeAt, isOut }: Around,
 ): readonly Reminder[] {
   const watchers = watchersOf(session, leads);
   if (session.closedAt !== undefined) return fanReminders(session, watchers);
   return [
     ...briefReminders(session, ahead),
     ...duringReminders(session, watchers),
-    ...flushReminders(session, 'gun', [...session.sprayers, ...watchers], leads),
-    ...flushReminders(session, 'vessels', [...session.sprayers, ...watchers], leads, vesselsFreeAt),
+    ...(isOut
+      ? []
+      : [
+          ...flushReminders(session, 'gun', [...session.sprayers, ...watchers], leads),
+          ...flushReminders(session, 'vessels', [...session.sprayers, ...watchers], leads, vesselsFreeAt),
+        ]),
   ];
 }
 

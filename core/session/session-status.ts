@@ -7,6 +7,7 @@ import { type AtLeastClock, type AtMostClock, lasts, mayLast } from '../noun-clo
 import type { Objection, ObjectionCode } from '../objections.ts';
 import { editionOfToday } from '../rule-editions.ts';
 import { objectionsTo } from '../rules.ts';
+import { type StayOut, stayOutOf } from '../stay-out.ts';
 import { type EpochMs, litres, metresPerSecond, minutesAfter } from '../units.ts';
 import { exposedIn, fanUntil, flushState, type Session, unacknowledged } from './session.ts';
 import type { Gear } from './session-commands.ts';
@@ -24,6 +25,8 @@ export interface SessionStatus {
   readonly clocks: readonly (AtMostClock<'spell'> | AtLeastClock<'fan'>)[];
   /** Why nobody sprays now; empty too once it is closed. */
   readonly heldBy: readonly Objection[];
+  /** What keeps everybody out of its place. */
+  readonly stayOut: StayOut | undefined;
 }
 
 export function sessionPhase({ closedAt, spraying }: Session): SessionPhase {
@@ -45,7 +48,7 @@ export function sessionStatus({ shop, now }: Moment, session: Session): SessionS
   const fan = phase.is !== 'closed' || until === undefined ? [] : [lasts('fan', now, phase.at, until)];
   const heldBy =
     phase.is === 'closed' ? [] : objectionsTo(sprayRules, sprayCase(shop, session, now, {}), editionOfToday);
-  return { session, phase, clocks: [...spell, ...fan], heldBy };
+  return { session, phase, clocks: [...spell, ...fan], heldBy, stayOut: stayOutOf(shop, session.place, now) };
 }
 
 export type SessionActId =
@@ -69,7 +72,7 @@ export type SessionActId =
 /** Everything has been said, so that the gun is next: what still speaks against it is told on the tap. */
 const saidOfSpraying: readonly ObjectionCode[] = sprayRules.map(({ code }) => code);
 
-export function sessionActs({ session, phase }: SessionStatus): readonly Candidate<SessionActId>[] {
+export function sessionActs({ session, phase, stayOut }: SessionStatus): readonly Candidate<SessionActId>[] {
   const { number, extraction, suppliedAir } = session;
   const act = actsOf<SessionActId>(String(number));
   const left = unacknowledged(session);
@@ -108,7 +111,7 @@ export function sessionActs({ session, phase }: SessionStatus): readonly Candida
     case 'still':
       return [
         ...acks,
-        ...flushing(session),
+        ...(stayOut === undefined ? flushing(session) : []),
         act('spray-on', sprayOn),
         act('close', { verb: 'close', session: number }),
       ];

@@ -3,6 +3,7 @@
 import { type Gas, type GasVerdict, unitOfGas } from '../../../../core/calc/monitor-limits.ts';
 import type { PlaceName } from '../../../../core/ids.ts';
 import type { GasReading } from '../../../../core/place/place.ts';
+import type { StayOut } from '../../../../core/stay-out.ts';
 import { partsPerMillion } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
 
@@ -61,4 +62,7 @@ export const englishMonitor = {
   /** Nothing begins there, and what would end that. */
   beyond: ({ reading: { at, by, ...shown }, place }: { reading: GasReading; place: PlaceName }, figures: Figures) =>
     `The gas monitor last showed ${englishGas(shown, figures)} in ${place}, read by ${by} at ${figures.timeDown(at)}. Nothing new begins there until somebody reads it within its limit.`,
+  /** The gun has stopped, and nobody goes in there. */
+  stayOut: ({ alarm, beyond }: StayOut) =>
+    `Stay out; flush after ${[alarm === undefined ? [] : 'alarm over', beyond.length === 0 ? [] : 'a gas reading within the limit'].flat().join(' and ')}.`,
 };

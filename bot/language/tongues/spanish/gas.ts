@@ -59,5 +59,7 @@ export function spanishMonitor(say: Spoken): typeof englishMonitor {
     read: (place, reading) => `${reading}, ${spanishPlace(place)}`,
     beyond: ({ reading: { at, by, ...shown }, place }, figures) =>
       `Lo último que marcó el medidor de gas en ${spanishPlace(place)}: ${spanishGas(shown, figures)}, leído por ${by} ${atTime(figures, at)}. Ahí no empieza nada nuevo hasta que alguien lo lea dentro de su límite.`,
+    stayOut: ({ alarm, beyond }) =>
+      `Quédense fuera; laven después ${[alarm === undefined ? [] : 'del fin de alarma', beyond.length === 0 ? [] : 'de leer el gas dentro del límite'].flat().join(' y ')}.`,
   };
 }

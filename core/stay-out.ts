@@ -1,0 +1,27 @@
+// What keeps everybody out of a place for now: an alarm there, or a gas that was last read beyond its limit. Nothing is asked
+// for in there until both are over.
+
+import { alarmIn, type OpenAlarm } from './crew/open-alarms.ts';
+import type { PlaceName } from './ids.ts';
+import { type GasReading, gasesBeyond } from './place/place.ts';
+import type { Shop } from './shop.ts';
+import { type EpochMs, epochMs } from './units.ts';
+
+export interface StayOut {
+  readonly alarm: OpenAlarm | undefined;
+  readonly beyond: readonly GasReading[];
+}
+
+/** A plan holds until something is said: by then a countdown has rung, unless somebody called it off. */
+const untilSaid = epochMs(Number.MAX_SAFE_INTEGER);
+
+/** `undefined` where nothing does. */
+export function stayOutOf(
+  { crew, places }: Pick<Shop, 'crew' | 'places'>,
+  place: PlaceName,
+  at: EpochMs = untilSaid,
+): StayOut | undefined {
+  const alarm = alarmIn(crew.alarms, place, at);
+  const beyond = gasesBeyond(places.get(place), at);
+  return alarm === undefined && beyond.length === 0 ? undefined : { alarm, beyond };
+}

@@ -1,0 +1,46 @@
+// An alarm, or gas beyond its limit, in the place of a spray session: everybody stays out, nothing is asked for in there, and
+// what waits for hands in there waits until it is over.
+
+import { describe, expect, it } from 'vitest';
+import { talkAfter, taps } from './session-talk.ts';
+
+// Stirred and filtered; the temperatures invented.
+const ready = ['air 24C 48%', 'set booth 4m2', 'mix 2.4kg', 'weigh 1 1200g 1200g', 'wait 102m', 'filter 1'];
+const briefed = [...ready, '@kari: brief 1 in booth spray kari outside lia', '@kari: ack'];
+const sprays = [...briefed, 'fan on 0.6m/s', 'supplied yes', 'spray on', 'wait 5m'];
+
+const flushBells = ({ heard }: Awaited<ReturnType<typeof talkAfter>>) =>
+  heard.filter(({ key }) => key?.startsWith('session/2/flush'));
+
+describe('the gun stops while an alarm is on there', () => {
+  it('given gas beyond its limit, then nobody is sent in to flush, by card, tap or bell, until both are over', async () => {
+    const talk = await talkAfter(...sprays, '@kari: lel 14%');
+    const off = await talk.say('spray off');
+    expect(off.card.lines).toEqual(['Stay out; flush after alarm over and a gas reading within the limit.']);
+    expect(off.card.tone).toBe('stop');
+    for (const id of ['flush', 'flush-step', 'vessels', 'rags']) expect(Object.keys(taps(off))).not.toContain(id);
+    await talk.say('wait 20m');
+    expect(flushBells(talk)).toEqual([]);
+    await talk.say('alarm over');
+    await talk.say('wait 10m');
+    expect(flushBells(talk)).toEqual([]);
+    await talk.say('lel 2%');
+    await talk.say('wait 1m');
+    expect(flushBells(talk)[0]?.card.actions.map(({ id }) => id)).toContain('flush');
+  });
+
+  it('given a cry there, then after alarm over it is flushed; said in Spanish too', async () => {
+    const talk = await talkAfter(...sprays, 'set language es', '@kari: spill in booth');
+    expect((await talk.say('spray off')).card.lines).toEqual(['Quédense fuera; laven después del fin de alarma.']);
+    await talk.say('alarm over');
+    await talk.say('wait 1m');
+    expect(flushBells(talk).length).toBeGreaterThan(0);
+  });
+
+  it('given an alarm elsewhere, then it is flushed now', async () => {
+    const { say } = await talkAfter(...sprays, '@kari: spill in hall');
+    const off = await say('spray off');
+    expect(off.card.lines[0]).toBe('Spraying stops. Flush the gun now, in the booth with the fan on.');
+    expect(Object.keys(taps(off))).toContain('flush');
+  });
+});
