@@ -22,7 +22,7 @@ import {
   decideNoAlarm,
   decideQualification,
 } from './crew/alarm-decide.ts';
-import { heldByAlarm } from './crew/alarm-rules.ts';
+import { heldByAlarm, nameAlarmFirst } from './crew/alarm-rules.ts';
 import { decideOk, decideSet, decideUsed } from './crew/crew-decide.ts';
 import { decideGas } from './crew/gas-decide.ts';
 import { decideHandover, decideShift, decideTakeover } from './crew/shift-decide.ts';
@@ -117,7 +117,9 @@ const deciders: Deciders<Verb> = {
 
 export function decide(shop: Shop, said: Said): Decision {
   if (said.at > said.now) return unclear({ code: 'in-the-future', at: said.at, now: said.now });
-  const decision = heldByAlarm(shop, said, decideVerb(shop, said.command.verb, said));
+  const asHappened = () => decideVerb(shop, said.command.verb, { ...said, stance: { is: 'happened' } });
+  const decided = decideVerb(shop, said.command.verb, said);
+  const decision = nameAlarmFirst(shop, said, heldByAlarm(shop, said, decided), asHappened);
   if (decision.kind !== 'accepted') return decision;
   const figures = said.stance.is === 'asked' ? farFigures(shop, said.command, said.by) : [];
   if (figures.length > 0) return unclear({ code: 'far-reading', from: 'usual', figures });

@@ -2,6 +2,7 @@
 // anyway; else an answer to what was asked.
 
 import { type Command, type CommandOf, takesBatch } from '../../core/commands.ts';
+import { isOfAlarm } from '../../core/crew/alarm-rules.ts';
 import type { Request } from '../../core/execute.ts';
 import type { BatchNumber, CanNumber } from '../../core/ids.ts';
 import type { Objection } from '../../core/objections.ts';
@@ -25,7 +26,8 @@ export function insteadTaps(
     ...objections.flatMap((objection) => insteadOf(telling, request, objection)),
     ...heatTaps(telling, objections),
   ];
-  return taps.filter((each, i) => taps.findIndex((other) => other.id === each.id) === i);
+  const shown = isOfAlarm(objections) ? taps.filter(({ id }) => id !== 'fan-on') : taps;
+  return shown.filter((each, i) => shown.findIndex((other) => other.id === each.id) === i);
 }
 
 /** One tap for all parts of which it is asked. */

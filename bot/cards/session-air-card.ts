@@ -4,6 +4,7 @@ import { leastFaceVelocityOf } from '../../core/calc/booth.ts';
 import type { Session } from '../../core/session/session.ts';
 import { fanGives } from '../../core/session/session-air.ts';
 import { gramsSprayed, needOf } from '../../core/session/spray-case.ts';
+import { stayOutOf } from '../../core/stay-out.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { cautionLines } from './caution.ts';
@@ -78,6 +79,9 @@ export function sessionAirCard(telling: Telling, session: Session): Card {
     facts,
     lines: [...lines, ...limitLines(telling, session.sheet), ...cautionLines(telling)],
     hazards: sumSources(telling),
-    actions: [tap(telling, 'fan-on', `fan ${session.number} on {face-velocity}mps`)],
+    actions:
+      stayOutOf(telling.shop, session.place, telling.now) === undefined
+        ? [tap(telling, 'fan-on', `fan ${session.number} on {face-velocity}mps`)]
+        : [],
   });
 }

@@ -56,6 +56,18 @@ export function heldByAlarm(shop: Shop, said: Said, decision: Decision): Decisio
   );
 }
 
+/** What keeps people out of a place is named before whatever else speaks against the act. `asHappened`: what the act would leave. */
+export function nameAlarmFirst(shop: Shop, said: Said, decision: Decision, asHappened: () => Decision): Decision {
+  const isQuiet = shop.crew.alarms.length === 0 && [...shop.places.values()].every(({ gas }) => gas === undefined);
+  if (decision.kind !== 'objected' || isQuiet || isOfAlarm(decision.objections)) return decision;
+  const held = heldByAlarm(shop, { ...said, stance: { is: 'asked' } }, asHappened());
+  return held.kind === 'objected' ? { ...held, objections: [...held.objections, ...decision.objections] } : decision;
+}
+
+/** Nobody goes in there, be it to switch on a fan. */
+export const isOfAlarm = (objections: readonly Objection[]): boolean =>
+  objections.some(({ code }) => code === 'alarm-on' || code === 'gas-beyond');
+
 /** The same of what had begun there all the same. */
 export function againstBegun(shop: Shop, entry: Entry): readonly Objection[] {
   const { alarmEntries } = shop.crew;

@@ -98,8 +98,9 @@ export function sessionActs({ session, phase, stayOut }: SessionStatus): readonl
         ...acks,
         ...(extraction === undefined
           ? [
-              act('fan-on', { ...fan, faceMetresPerSecond: metresPerSecond(0.6) }),
-              act('fan-unmeasured', fan),
+              ...(stayOut === undefined
+                ? [act('fan-on', { ...fan, faceMetresPerSecond: metresPerSecond(0.6) }), act('fan-unmeasured', fan)]
+                : []),
               act('fan-off', { ...fan, running: false }),
             ]
           : []),

@@ -44,3 +44,24 @@ describe('the gun stops while an alarm is on there', () => {
     expect(Object.keys(taps(off))).toContain('flush');
   });
 });
+
+describe('work is asked about while an alarm is on there', () => {
+  it('given gas beyond its limit and the fan off, then the alarm is named before the fan, and no tap switches the fan on', async () => {
+    const { say } = await talkAfter(...briefed, 'fan off', 'part bracket-3', '@kari: lel 14%');
+    const asked = await say('coat bracket-3 1 spray');
+    expect([asked.code, asked.recorded]).toEqual(['alarm-on', false]);
+    expect(asked.text.indexOf('alarm')).toBeLessThan(asked.text.indexOf('xtraction'));
+    expect(Object.keys(taps(asked))).not.toContain('fan-on');
+    await say('alarm over');
+    const beyond = await say('coat bracket-3 1 spray');
+    expect(beyond.code).toBe('gas-beyond');
+    expect(Object.keys(taps(beyond))).not.toContain('fan-on');
+    await say('lel 2%');
+    expect(Object.keys(taps(await say('coat bracket-3 1 spray')))).toContain('fan-on');
+  });
+
+  it('given nobody has said anything of the fan, then no card of the session taps it on', async () => {
+    const { say } = await talkAfter(...briefed, '@kari: spill in booth');
+    for (const line of ['supplied yes', 'vent 2']) expect(Object.keys(taps(await say(line)))).not.toContain('fan-on');
+  });
+});
