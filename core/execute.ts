@@ -131,7 +131,8 @@ export function createExecutor(deps: WriteQueueDeps): Executor {
 
 async function decided(deps: WriteQueueDeps, request: Request, answering: Answering): Promise<Draft<string>> {
   const named = await streamsOf(deps.store, deps.crew, request);
-  const before = await deps.keeper.openMore([...named, ...(await justUsed(deps, request))]);
+  const besides = [...(await justUsed(deps, request)), ...(await briefedBefore(deps, request))];
+  const before = await deps.keeper.openMore([...named, ...besides]);
   mustReadNamed(before, request, named);
   return oursAlone(request.command.verb, () => draftOf(deps, before, request, answering));
 }
@@ -232,6 +233,13 @@ function mustReadNamed(shop: Shop, { command }: Request, named: readonly StreamI
 /** Nothing is to be recorded. */
 function nothingNew<T>(result: T, now: EpochMs): Draft<T> {
   return { result, envelopes: [], plan: new Map(), answer: undefined, now };
+}
+
+/** A brief is told with what was answered in the one before it. */
+async function briefedBefore({ store, crew }: WriteQueueDeps, { command, at }: Request): Promise<readonly StreamId[]> {
+  if (command.verb !== 'brief') return [];
+  const touched = await store.streamsBetween(crew, minutesAfter(at, minutes(-24 * 60)), at);
+  return touched.filter((stream) => nounOf(stream) === 'session');
 }
 
 /** What is cleaned may be of a pot that was emptied since, a fan of a session that was closed, which nobody waits for any more. */

@@ -9,7 +9,7 @@ import { components } from './components.ts';
 import { type Crew, type CrewFile, foldCrew } from './crew/crew.ts';
 import { isFor } from './event-readers.ts';
 import { type Entry, type Envelope, type EventBody, isAct, isActType } from './history.ts';
-import { batchStream, crewStream, nameIn, nounOf, type StreamId } from './ids.ts';
+import { batchStream, crewStream, nameIn, nounOf, type StreamId, sessionStream } from './ids.ts';
 import { waitsForAfterCure } from './part/after-reminders.ts';
 import { foldPart, isPartLive, type Part } from './part/part.ts';
 import { foldPlace, type Place } from './place/place.ts';
@@ -221,7 +221,7 @@ function referencesOf(noun: Noun): readonly StreamId[] {
         ...new Set(noun.part.coats.map(({ batch }) => batchStream(batch))),
       ];
     case 'session':
-      return potsOf(noun.session).map(batchStream);
+      return [...potsOf(noun.session).map(batchStream), ...sessionBefore(noun.session)];
     case 'batch':
       return alsoUnder(noun.batch.entries, 'can');
     case 'can':
@@ -231,6 +231,9 @@ function referencesOf(noun: Noun): readonly StreamId[] {
       return [];
   }
 }
+
+/** What was answered in it may still stand. */
+const sessionBefore = ({ after }: Session): readonly StreamId[] => (after === undefined ? [] : [sessionStream(after)]);
 
 export function missingReferences({ streams }: Pick<Memory, 'streams'>): readonly StreamId[] {
   const missing: StreamId[] = [];

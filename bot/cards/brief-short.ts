@@ -1,7 +1,7 @@
 // A brief that is read: what nobody knows is never cut; of what is known the lines that matter most here, chemistry, place and
 // people, fill up to five; what was answered this shift in this booth and has not changed is one line.
 
-import { localDay } from '../../core/crew/local-day.ts';
+import { answeredBefore, areSame } from '../../core/session/answered-before.ts';
 import { type Session, unacknowledged } from '../../core/session/session.ts';
 import { notSummed } from '../../core/session/unknown-rules.ts';
 import { potLines } from './before-spraying.ts';
@@ -29,7 +29,8 @@ export function briefParts(telling: Telling, session: Session, rest: BriefParts)
   const isOpen = (line: string) => line === words.sensitisersOpen;
   const breathing = breathingLines(telling, session);
   const fed = breathingAirLines(telling, session);
-  const asBefore = isFanKnown && suppliedAir !== undefined ? answeredBefore(telling, session) : undefined;
+  const before = answeredBefore(telling.shop, session, telling.now);
+  const asBefore = before !== undefined && areSame(before, session) ? before : undefined;
   const air = [...(isFanKnown ? [fan] : []), ...(suppliedAir === undefined ? [] : [supplied])];
   const left = unacknowledged(session).length;
   const acknowledged = acknowledgedLines(telling, session);
@@ -49,7 +50,9 @@ export function briefParts(telling: Telling, session: Session, rest: BriefParts)
     ],
     known: [
       ...breathing.filter((line) => !isOpen(line)),
-      ...(asBefore === undefined ? air : [words.asAt(asBefore, air, telling.figures)]),
+      ...(asBefore === undefined
+        ? air
+        : [words.asAt(asBefore.extraction.at, airLines(telling, asBefore), telling.figures)]),
       ...people.slice(0, 1),
       ...fed.known,
       ...read,
@@ -64,20 +67,3 @@ export const briefLinesShown = ({ unknown, known }: BriefParts): readonly string
   ...unknown,
   ...known.slice(0, mostKnown),
 ];
-
-/**
- * When the same was answered in the session before this one, in this booth on this day, as long as that one is remembered: it is
- * open, or its fan still runs.
- */
-function answeredBefore({ shop }: Telling, { number, place, briefedAt, extraction, suppliedAir }: Session) {
-  const { zone } = shop.crew;
-  const before = [...shop.sessions.values()]
-    .filter((other) => other.number !== number && other.place === place && other.briefedAt <= briefedAt)
-    .filter((other) => localDay(zone, other.briefedAt) === localDay(zone, briefedAt))
-    .at(-1);
-  const isSame =
-    before?.extraction?.running === extraction?.running &&
-    before?.extraction?.faceMetresPerSecond === extraction?.faceMetresPerSecond &&
-    before?.suppliedAir?.supplied === suppliedAir?.supplied;
-  return isSame ? before?.extraction?.at : undefined;
-}

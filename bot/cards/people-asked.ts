@@ -2,6 +2,7 @@
 // what it records on it.
 
 import type { PersonName } from '../../core/ids.ts';
+import { answeredBefore } from '../../core/session/answered-before.ts';
 import { isNearUnknown, undatedOf } from '../../core/session/people-rules.ts';
 import { exposedIn, type Session } from '../../core/session/session.ts';
 import type { Qualification, Whereabouts } from '../../core/session/session-commands.ts';
@@ -22,6 +23,18 @@ export function peopleAskedTaps(telling: Telling, session: Session): readonly Ca
     ...(isNearUnknown(session) ? nearTaps(telling, session) : []),
     ...dateTaps(telling, undated),
   ];
+}
+
+/** The fan as it was measured before in this booth, as long as it is not said anew: one tap says that it is so now. */
+export function fanAsBeforeTap(telling: Telling, session: Session): readonly CardAction[] {
+  const before = answeredBefore(telling.shop, session, telling.now);
+  const { faceMetresPerSecond, at } = before?.extraction ?? {};
+  if (session.extraction !== undefined || faceMetresPerSecond === undefined || at === undefined) return [];
+  const command = { verb: 'fan' as const, session: session.number, running: true, faceMetresPerSecond };
+  const line = lineOf(telling, { command, stance: { is: 'asked' } });
+  const { words, figures } = telling;
+  const label = words.session.asAt(at, [figures.speed(faceMetresPerSecond)], figures);
+  return [{ id: 'fan-as-before', label, line }];
 }
 
 /** Nobody was named: whoever posted the brief was taken for the sprayer, and has not read it yet. */

@@ -22,7 +22,7 @@ import { clockFacts } from './clock-text.ts';
 import { confinedLines, confinedTaps } from './confined-lines.ts';
 import { factsOf } from './facts.ts';
 import { figureSource } from './figure-source.ts';
-import { peopleAskedTaps } from './people-asked.ts';
+import { fanAsBeforeTap, peopleAskedTaps } from './people-asked.ts';
 import { sessionSums, sumSources } from './session-air-card.ts';
 import { acknowledgedLines, airLines, hasPastDate, peopleLines, sessionTaps, stillOpen } from './session-lines.ts';
 import { saidLines, strengthQuestion, weakLines } from './step-lines.ts';
@@ -52,6 +52,7 @@ export function briefCard(telling: Telling, session: Session): Card {
         ...(spraying.length > 0
           ? []
           : [tap(telling, 'brief-rest', 'hazards spray'), tap(telling, 'vent', `vent ${number}`)]),
+        ...fanAsBeforeTap(telling, session),
         ...peopleAskedTaps(telling, session),
       ],
       fields: [{ id: 'face-velocity', label: telling.words.facts['face-velocity'], unit: 'm/s' }],

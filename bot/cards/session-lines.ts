@@ -30,7 +30,10 @@ export function peopleLines(telling: Telling, session: Session): readonly string
 }
 
 /** What was said, by whom and when; what was not said, as such. */
-export function airLines(telling: Telling, { extraction, suppliedAir }: Session): readonly string[] {
+export function airLines(
+  telling: Telling,
+  { extraction, suppliedAir }: Pick<Session, 'extraction' | 'suppliedAir'>,
+): readonly string[] {
   const words = telling.words.session;
   const fan =
     extraction === undefined

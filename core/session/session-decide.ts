@@ -1,10 +1,18 @@
 // What follows from a command about a spray session: its events, or why not.
 
+import { DateTime } from 'luxon';
 import type { CommandOf } from '../commands.ts';
 import { accepted, type Deciders, type Decision, type Said, unclear } from '../decision.ts';
 import { type Failed, failed, isFailed } from '../failed.ts';
 import type { EventBody, NewEvent } from '../history.ts';
-import { type BatchNumber, crewStream, type PersonName, type SessionNumber, sessionStream } from '../ids.ts';
+import {
+  type BatchNumber,
+  crewStream,
+  type PersonName,
+  type PlaceName,
+  type SessionNumber,
+  sessionStream,
+} from '../ids.ts';
 import { known } from '../known.ts';
 import type { Unclear } from '../objections.ts';
 import { judge, type Rule } from '../rules.ts';
@@ -49,18 +57,31 @@ export function decideBrief(shop: Shop, said: Said<CommandOf<'brief'>>): Decisio
   const sprayers = command.sprayers === undefined ? [said.by] : filed(command.sprayers);
   const attendant = command.attendant === undefined ? undefined : asFiled(command.attendant);
   const session = shop.nextNumber;
+  const place = placeOf(shop, command.place);
+  const after = briefBefore(shop, place, at);
   const body: EventBody = {
     type: 'SessionBriefed',
     session,
     sheet,
-    place: placeOf(shop, command.place),
+    place,
     sprayers,
     stays,
     out,
     insideVessel: command.insideVessel === true,
-    ...known({ batch, attendant, gramsPerHour: command.gramsPerHour, startsAt: command.startsAt }),
+    ...known({ batch, attendant, gramsPerHour: command.gramsPerHour, startsAt: command.startsAt, after }),
   };
   return accepted({ streams: [sessionStream(session), crewStream], happenedAt: at, body });
+}
+
+/** The latest brief in this booth on this day, closed by now or not. */
+function briefBefore({ crew }: Shop, place: PlaceName, at: EpochMs): SessionNumber | undefined {
+  const dayOf = (time: EpochMs) => DateTime.fromMillis(time, { zone: crew.zone }).toISODate();
+  const numbers = crew.entries.flatMap(({ fact, happenedAt }) =>
+    fact.type === 'SessionBriefed' && fact.place === place && happenedAt <= at && dayOf(happenedAt) === dayOf(at)
+      ? [fact.session]
+      : [],
+  );
+  return numbers.at(-1);
 }
 
 /** The one named, or the only live one; none yet where the mix is still to come. */

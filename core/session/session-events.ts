@@ -25,6 +25,8 @@ export const SessionEvent = z.discriminatedUnion('type', [
     insideVessel: z.boolean(),
     gramsPerHour: Grams.optional(),
     startsAt: EpochMs.optional(),
+    /** The one before it in this booth on this day. */
+    after: z.number().int().positive().optional(),
   }),
   event('PeoplePlaced', { people: people.min(1), goes: z.enum(whereabouts) }),
   /** Without a velocity: not measured. */

@@ -45,6 +45,8 @@ export interface Session {
   readonly fromOutside: { readonly at: EpochMs; readonly by: PersonName } | undefined;
   readonly gramsPerHour: Grams | undefined;
   readonly startsAt: EpochMs | undefined;
+  /** The one before it in this booth on this day: what was answered in it may still stand. */
+  readonly after: SessionNumber | undefined;
   readonly briefedAt: EpochMs;
   readonly briefedBy: PersonName;
   readonly extraction: Extraction | undefined;
@@ -83,6 +85,7 @@ export function foldSession(entries: readonly Entry[]): Session | undefined {
     fromOutside: undefined,
     gramsPerHour: fact.gramsPerHour,
     startsAt: fact.startsAt,
+    after: fact.after,
     briefedAt: happenedAt,
     briefedBy: by,
     extraction: undefined,

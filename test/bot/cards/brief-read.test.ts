@@ -50,4 +50,40 @@ describe('the brief', () => {
     await say('fan on 0.55m/s');
     expect((await say('hazards spray')).text).not.toContain('As at');
   });
+
+  const first = ['@kari: brief 1 in booth-2 spray kari out lia', '@kari: ack', 'fan on 0.6m/s', 'supplied yes'];
+  const closed = ['spray on', 'spray off', 'flush', 'flush vessels', 'rags', 'close', 'wait 90m'];
+
+  it('given that session long closed, then the same answers are still one line, with who gave them and when', async () => {
+    const { say } = await talkAfter(...filtered, ...known, ...first, ...closed);
+    const brief = await say('brief 1 in booth-2 spray kari out lia');
+    const before = brief.card.actions.find(({ id }) => id === 'fan-as-before');
+    expect(before).toMatchObject({ label: 'As at 09:42, unchanged: 0.6 m/s', line: 'fan 3 on 0.6m/s' });
+    for (const line of ['tap fan-as-before', '@kari: supplied yes']) await say(line);
+    expect((await say('hazards spray')).text).toContain(
+      'As at 09:42, unchanged: Extraction: running, 0.6 m/s, by omar at 09:42; Supplied air: yes, by omar at 09:42',
+    );
+  });
+
+  it.each([
+    ['other people', 'brief 1 in booth-2 spray lia out kari', []],
+    ['another booth', 'brief 1 in booth-3 spray kari out lia', []],
+    ['a shift that began since', 'brief 1 in booth-2 spray kari out lia', ['@kari: shift on', 'wait 1m']],
+    ['a fan read too long ago', 'brief 1 in booth-2 spray kari out lia', ['set air-limit 1h']],
+  ])('given %s, then nothing stands as it was', async (_, brief, between) => {
+    const { say } = await talkAfter(...filtered, ...known, ...first, ...closed, ...between);
+    expect((await say(brief)).card.actions.map(({ id }) => id)).not.toContain('fan-as-before');
+    for (const line of ['fan on 0.6m/s', 'supplied yes']) await say(line);
+    expect((await say('hazards spray')).text).not.toContain('As at');
+  });
+
+  it('given a tank, then whether nobody is in it is asked at every session, whatever was answered before', async () => {
+    const tank = ['set booth tank-3 4m2', '@kari: brief 1 in tank-3 spray kari out lia', 'from-outside', '@kari: ack'];
+    const aired = ['fan on 0.6m/s', 'supplied yes'];
+    const { say } = await talkAfter(...filtered, ...known, ...tank, ...aired, ...closed);
+    const brief = await say('brief 1 in tank-3 spray kari out lia');
+    expect(brief.text).toContain('its name says that people are closed in there');
+    for (const line of ['fan on 0.6m/s', 'supplied yes', '@kari: ack']) await say(line);
+    expect((await say('spray on')).text).toContain('is by its name a place that people are closed in');
+  });
 });
