@@ -86,7 +86,10 @@ export function allLinesCard(telling: Telling, asked: Parameters<typeof hazardsC
   const session = asked.work === 'spray' ? openSessions(telling.shop).at(-1) : undefined;
   if (session === undefined) return card;
   const { unknown, known } = partsOf(telling, session);
-  return { ...card, lines: [...unknown, ...known, ...card.lines] };
+  // That everybody exposed has supplied air is said above, by whom and when.
+  const answered = session.suppliedAir?.supplied === true ? telling.words.session.lines['supplied-air'] : undefined;
+  const hazards = card.hazards.filter(({ text }) => text !== answered);
+  return { ...card, lines: [...unknown, ...known, ...card.lines], hazards };
 }
 
 function spellLines(telling: Telling, { sheet }: Session): readonly string[] {

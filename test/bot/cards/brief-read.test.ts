@@ -86,4 +86,12 @@ describe('the brief', () => {
     for (const line of ['fan on 0.6m/s', 'supplied yes', '@kari: ack']) await say(line);
     expect((await say('spray on')).text).toContain('is by its name a place that people are closed in');
   });
+
+  it('given that there is supplied air, then all lines say it once', async () => {
+    const { say } = await talkAfter(...filtered, ...known, 'brief 1 in booth-2 spray kari out lia outside rosa');
+    const line = 'supplied air at the least for everybody';
+    expect((await say('hazards spray')).text).toContain(line);
+    await say('supplied yes');
+    expect((await say('hazards spray')).text).not.toContain(line);
+  });
 });
