@@ -118,9 +118,13 @@ export function repairTold(telling: Telling, batch: Batch): RepairTold {
   };
   const [against] = objectionsTo(addRules, added, editionOfToday);
   if (against !== undefined || sheet.repair === undefined) {
-    return { ...nothing, lines: against === undefined ? [] : [telling.words.objection(against, telling.figures)] };
+    const why = against === undefined ? [] : [telling.words.objection(against, telling.figures)];
+    return { ...nothing, lines: [...why, ...(against?.code === 'vessel-too-small' ? [material.repairNoRoom] : [])] };
   }
-  if (vesselLitres === undefined && exact.mixedGrams > batch.plannedGrams * mostOfPlan) {
+  if (
+    (vesselLitres === undefined || exact.mixedLitres === undefined) &&
+    exact.mixedGrams > batch.plannedGrams * mostOfPlan
+  ) {
     return { ...nothing, lines: [material.repairBeyondPlan(exact.mixedGrams, batch.plannedGrams, telling.figures)] };
   }
   const untilAt = minutesAfter(weighing.at, sheet.repair.withinMinutes);
@@ -132,9 +136,11 @@ export function repairTold(telling: Telling, batch: Batch): RepairTold {
     lines: [
       material.repairAdd(amount, component, untilAt, telling.figures),
       ...coarseLines(telling, shown),
-      ...(vesselLitres === undefined && needed !== undefined
-        ? [material.repairVesselUnknown(needed, telling.figures)]
-        : []),
+      ...(needed === undefined
+        ? [material.repairRoomUnknown(exact.mixedGrams, telling.figures)]
+        : vesselLitres === undefined
+          ? [material.repairVesselUnknown(needed, telling.figures)]
+          : []),
     ],
     taps: [tap(telling, 'add', `add ${batch.number} ${component === 'part-a' ? 'a' : 'b'} ${weight}`)],
   };
@@ -143,7 +149,7 @@ export function repairTold(telling: Telling, batch: Batch): RepairTold {
 /** Nobody said how big the vessel is. */
 const unbounded = 1e6;
 
-/** Then the plan is all that tells its size: half as much again is the most that is offered. Our own figure, no source. */
+/** Where its size or that of the mix is not known, the plan is all that tells: half as much again is the most that is offered. Our own figure, no source. */
 const mostOfPlan = 1.5;
 
 /** What is still to go in, from the least to the most that brings it within the tolerance. */

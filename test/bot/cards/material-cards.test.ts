@@ -111,6 +111,9 @@ it('given a small pot, then the repair is told in as many digits as bring it wit
 it('given a vessel that the repair would overfill, or a sheet without repair, then the card says so and offers no tap', async () => {
   const full = await (await after('air 24C 48%', 'mix 2.4kg in 2.6l already')).say('weigh 1 1300g 1140g');
   expect(full.card.lines.join()).toContain('would not leave room to stir');
+  expect(full.card.lines).toContain(
+    'No repair in this vessel: ask a lead. This mix is waste, unless a bigger vessel takes it.',
+  );
   const build = await (await after('air 20C 48%', 'mix 6.5kg build')).say('weigh 1 5400g 900g');
   expect(build.card.lines).toContain(
     'The sheet says nothing of adding to bring a mix back. An off-ratio mix is waste: mix a new batch.',
@@ -132,6 +135,19 @@ it('given twice the B that was planned in a vessel that nobody named, then no re
   // Where the vessel is named, its size tells.
   const named = await (await after('air 24C 48%', 'mix 2.4kg in 10l')).say('weigh 1 1200g 2400g');
   expect(taps(named)).toMatchObject({ add: 'add 1 a 1200g' });
+});
+
+it('given a sheet without densities, then the vessel is to be looked at, and no more than half the plan again is offered', async () => {
+  const { say } = talk(walkShelf);
+  await say('air 24C 48%');
+  await say('mix 2.4kg no-litres in 2.6l');
+  const short = await say('weigh 1 1300g 1140g');
+  expect(short.card.lines).toContain(
+    'The sheet gives no densities: look whether the vessel holds 2600 g, with room to stir.',
+  );
+  await say('mix 2.4kg no-litres in 2.6l');
+  const over = await say('weigh 2 1200g 2400g');
+  expect(over.card.actions.map(({ id }) => id)).not.toContain('add');
 });
 
 it('given A alone that with its B would pass the sheet’s most, then no B is asked for', async () => {

@@ -38,6 +38,9 @@ export const englishWeighing = {
     `Batch ${n}: mix ${figures.mass(total)}: A ${figures.toWeigh(partOf(pair, 'partA'))}, B ${figures.toWeigh(partOf(pair, 'partB'))}`,
   repairAdd: (amount: InBothUnits<Shown>, component: Component, until: EpochMs, figures: Figures) =>
     `To bring it back: add ${figures.toWeigh(amount)} of ${englishComponents[component]}, until ${figures.timeDown(until)}. Stirring starts again for the whole, pot life does not.`,
+  repairNoRoom: 'No repair in this vessel: ask a lead. This mix is waste, unless a bigger vessel takes it.',
+  repairRoomUnknown: (needed: Grams, figures: Figures) =>
+    `The sheet gives no densities: look whether the vessel holds ${figures.mass(needed)}, with room to stir.`,
   potLifeByMass: (percent: number, figures: Figures) =>
     `So much in one pot: the sheet gives it ${figures.percent(percent)} of the usual pot life.`,
   potLifeAhead: (life: Minutes, isAirKnown: boolean, figures: Figures) =>

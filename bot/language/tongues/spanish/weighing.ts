@@ -31,6 +31,9 @@ export const spanishWeighing = (say: Spoken): typeof englishWeighing => ({
     `Mezcla ${n}: mezclar ${figures.mass(total)}: A ${figures.toWeigh(partOf(pair, 'partA'))}, B ${figures.toWeigh(partOf(pair, 'partB'))}`,
   repairAdd: (amount, component, until, figures) =>
     told`Para recuperarla: añada ${figures.toWeigh(amount)} de ${spanishComponents[component]}, hasta ${theTime(figures, until)}. La agitación vuelve a empezar para todo; la vida de la mezcla no.`,
+  repairNoRoom: `En este recipiente no se recupera: pregunte ${say.toThe('lead')}. Esta mezcla es residuo, salvo que quepa en uno mayor.`,
+  repairRoomUnknown: (needed, figures) =>
+    `Sin densidades en ${say.the('sheet')}: mire si en el recipiente caben ${figures.mass(needed)}, con sitio para agitar.`,
   potLifeByMass: (percent, figures) =>
     `Con tanta cantidad junta, ${say.the('sheet')} le da el ${figures.percent(percent)} de la vida normal de la mezcla.`,
   potLifeAhead: (life, isAirKnown, figures) =>
