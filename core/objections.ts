@@ -52,6 +52,14 @@ export type Objection =
   | { readonly code: 'stirrer-off' }
   | { readonly code: 'not-filtered' }
   | { readonly code: 'past-pot-life'; readonly endedAt: EpochMs }
+  /** Only ever a deviation: the air was read again, warmer. */
+  | {
+      readonly code: 'past-pot-life-at-worst';
+      readonly endAt: EpochMs;
+      /** The last two readings that made it sooner. */
+      readonly readAt: EpochMs;
+      readonly againAt: EpochMs;
+    }
   | { readonly code: 'pot-dead'; readonly batch: BatchNumber; readonly seen: SeenOfPot; readonly at: EpochMs }
   | { readonly code: 'pot-empty'; readonly at: EpochMs }
   | { readonly code: 'method-not-on-sheet'; readonly method: Method; readonly methods: readonly Method[] }

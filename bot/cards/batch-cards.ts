@@ -1,5 +1,6 @@
 // A batch's answers: opened, weighed, stirring, filtered, ended.
 
+import { potAtWorst } from '../../core/batch/at-worst.ts';
 import type { Batch } from '../../core/batch/batch.ts';
 import { type BatchStatus, batchStatus, isRatioOut } from '../../core/batch/batch-status.ts';
 import { speedsTold } from '../../core/batch/stir-speed.ts';
@@ -8,7 +9,7 @@ import { isOn } from '../../core/calc/runs.ts';
 import { isFailed } from '../../core/failed.ts';
 import { isAct } from '../../core/history.ts';
 import { mixRatio } from '../../core/products/sheet.ts';
-import { airServingIn } from '../../core/shop.ts';
+import { airLog, airServingIn } from '../../core/shop.ts';
 import type { BatchNow } from '../../core/status.ts';
 import { saidBeforeFiltering, saidBeforeMixing } from '../../core/steps/steps-said.ts';
 import { grams, minutes, minutesAfter } from '../../core/units.ts';
@@ -37,8 +38,17 @@ export const potState = ({ words }: Telling, { phase }: BatchStatus): string =>
   phase.is === 'over' ? words.replies.potOver : words.phases[phase.is];
 
 /** One of a list of what runs. */
-export const batchLine = (telling: Telling, batch: Batch): string =>
-  telling.words.replies.batchStands(batch.number, batch.sheet.name, potState(telling, batchStatus(telling, batch)));
+export function batchLine(telling: Telling, batch: Batch): string {
+  const state = [potState(telling, batchStatus(telling, batch)), ...atWorstLines(telling, batch)].join('. ');
+  return telling.words.replies.batchStands(batch.number, batch.sheet.name, state);
+}
+
+/** That its life may have ended sooner than its clock says, while that is of use: not of waste, nor of an empty pot. */
+export function atWorstLines({ shop, now, words, figures }: Telling, batch: Batch): readonly string[] {
+  if (batch.thickened !== undefined || batch.emptied !== undefined) return [];
+  const worst = potAtWorst(batch, airLog(shop, batch.place));
+  return worst === undefined ? [] : [words.steps.potAtWorst(worst, worst.endAt <= now, figures)];
+}
 
 /** Where the pot dies before it is stirred enough, as things stand. */
 export function pastPotLines(telling: Telling, { blend, pot }: BatchStatus): readonly string[] {
@@ -154,6 +164,7 @@ export function weighedCard(telling: Telling, status: BatchNow): Card {
       ...(unplanned ? [replies.notThePlan(total, batch.plannedGrams, telling.figures)] : []),
       ...withoutFigureLines(telling, status),
       ...massLines(telling, batch.sheet, total),
+      ...atWorstLines(telling, batch),
       ...pastPotLines(telling, status),
       replies.countsSince(weighing.at, telling.figures),
     ],
@@ -207,6 +218,7 @@ export function stirringCard(telling: Telling, status: BatchNow, title: string):
     lines: [
       ...speedLines(telling, status.batch, speedsTold(status.batch).slice(-1)),
       ...pastPotLines(telling, status),
+      ...atWorstLines(telling, status.batch),
       ...(done
         ? isRatioOut(status)
           ? [replies.ratioOffUse]
@@ -231,7 +243,7 @@ export function batchCard(
   const dead = thickened !== undefined || emptied !== undefined;
   return makeCard(title, tone, {
     facts: [...(dead ? [] : batchFacts(telling, status)), ...factsOf(telling, { 'left-over': emptied?.leftGrams })],
-    lines,
+    lines: [...atWorstLines(telling, status.batch), ...lines],
     actions: batchTaps(telling, status),
   });
 }

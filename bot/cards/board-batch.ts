@@ -3,7 +3,7 @@
 import type { Batch } from '../../core/batch/batch.ts';
 import { batchStream } from '../../core/ids.ts';
 import { type BatchNow, statusOf } from '../../core/status.ts';
-import { batchTaps, potState } from './batch-cards.ts';
+import { atWorstLines, batchTaps, potState } from './batch-cards.ts';
 import { type BoardItem, clockOnBoard } from './board-item.ts';
 import type { Telling } from './card-context.ts';
 import { mostUrgent, toneOf, type Urgency } from './urgency.ts';
@@ -16,7 +16,7 @@ export function batchOnBoard(telling: Telling, batch: Batch): BoardItem {
     id: batchStream(batch.number),
     name: telling.words.page.batch(batch.number),
     what: `${batch.sheet.name}, ${telling.figures.mass(batch.plannedGrams)}`,
-    phase: potState(telling, status),
+    phase: [potState(telling, status), ...atWorstLines(telling, batch)].join('. '),
     tone: toneOf(urgency),
     urgency,
     clocks,

@@ -8,7 +8,7 @@ import { partStatus } from '../../core/part/part-status.ts';
 import { humiditySince } from '../../core/products/sheet-air.ts';
 import { airServingIn, batchOf, byName, liveBatches, liveParts } from '../../core/shop.ts';
 import { airFacts, limitsBroken } from './air-facts.ts';
-import { pastPotLines } from './batch-cards.ts';
+import { atWorstLines, batchLine, pastPotLines } from './batch-cards.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { factsOf } from './facts.ts';
@@ -62,12 +62,15 @@ function movedClocks(telling: Telling, place: PlaceName): readonly string[] {
     .flatMap((batch) => {
       const status = batchStatus(telling, batch);
       const { phase, blend, pot } = status;
-      if (phase.is === 'over') return [];
+      const worst = atWorstLines(telling, batch);
+      if (phase.is === 'over') return worst.length === 0 ? [] : [batchLine(telling, batch)];
       const stirs =
         phase.is === 'blending' && blend?.dueAt !== undefined ? { ...blend, dueAt: blend.dueAt } : undefined;
       return [
         ...(stirs === undefined ? [] : [replies.batchMoves(batch.number, stirs.dueAt, telling.figures)]),
-        ...(pot === undefined ? [] : [replies.batchPotEnds(batch.number, pot.dueAt, telling.figures)]),
+        ...(pot === undefined
+          ? []
+          : [[replies.batchPotEnds(batch.number, pot.dueAt, telling.figures), ...worst].join(' ')]),
         ...(stirs === undefined ? [] : pastPotLines(telling, status)),
       ];
     });

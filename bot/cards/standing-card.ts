@@ -7,7 +7,7 @@ import { type BatchNumber, batchStream, nameIn, nounOf } from '../../core/ids.ts
 import { isPartLive, type Part } from '../../core/part/part.ts';
 import { type BatchNow, type PartNow, statusOf } from '../../core/status.ts';
 import { unreadUnder } from '../../core/unread.ts';
-import { batchFacts, batchTaps, openedCard, potState } from './batch-cards.ts';
+import { atWorstLines, batchFacts, batchTaps, openedCard, potState } from './batch-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { partFacts, partLine, partTaps } from './part-cards.ts';
@@ -54,7 +54,7 @@ export function standingOf(telling: Telling, number: BatchNumber, batch: Batch |
     ].filter(({ id }) => !growing.includes(id)),
     lines: [
       ...unreadLines(telling.words, unreadUnder(telling.shop, batchStream(number))),
-      ...(opened?.lines ?? []),
+      ...(opened?.lines ?? atWorstLines(telling, batch)),
       ...parts.filter((part) => part !== alone).map((part) => partLine(telling, part)),
       ...(shown.length < acts.length ? [chat.earlierActs(acts.length - shown.length)] : []),
       ...shown.map((act) => chat.act(act.happenedAt, act.by, actSaid(telling, act), telling.figures)),

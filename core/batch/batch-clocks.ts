@@ -26,7 +26,7 @@ function blendRules(batch: Batch): DoseRules {
   return { law: rateLaw(time), caution: 'at-least', withoutFigure };
 }
 
-function potLifeRules(batch: Batch): DoseRules {
+export function potLifeRules(batch: Batch): DoseRules {
   const { weighing, sheet, plannedGrams } = batch;
   const mass = weighing === undefined ? plannedGrams : grams(weighing.partAGrams + weighing.partBGrams);
   return { law: potLifeLaw(sheet, mass), caution: 'at-most', withoutFigure: 'nothing' };

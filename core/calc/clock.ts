@@ -90,7 +90,7 @@ function lastReading({ readings }: TemperatureLog, at: EpochMs): TemperatureRead
 }
 
 /** How many had been read by then. Halving: a place's log may hold years. */
-function readUntil(readings: TemperatureLog['readings'], at: EpochMs): number {
+export function readUntil(readings: TemperatureLog['readings'], at: EpochMs): number {
   let low = 0;
   let high = readings.length;
   while (low < high) {

@@ -2,6 +2,7 @@
 // over every act, so that a correction makes and unmakes deviations by itself.
 
 import { before } from '../as-it-stands.ts';
+import { coatAtWorstRules } from '../batch/at-worst.ts';
 import { type Batch, foldBatch } from '../batch/batch.ts';
 import { catchRules, coatFromBatchRules, filterRules, mixRules, stirRules, stopRules } from '../batch/batch-rules.ts';
 import { firstCleaning } from '../batch/gear-to-clean.ts';
@@ -170,9 +171,11 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
     const { method, pass } = fact;
     const read = coatClimate(shop, batch.place, found, at);
     const air = airLog(shop, batch.place);
+    const pot = batchBefore(batch, entry);
     const asked = surfaceAsked(shop, found, batch.sheet, at);
     return [
-      ...against(coatFromBatchRules, { batch: batchBefore(batch, entry), air, at, method }),
+      ...against(coatFromBatchRules, { batch: pot, air, at, method }),
+      ...against(coatAtWorstRules, { batch: pot, air, at }),
       ...againstCoatUnderBrief(shop, entry),
       ...against(coatOnPartRules, {
         ...read,

@@ -21,6 +21,7 @@ export interface CoatFaults {
 /** The codes that this file judges. */
 export const judged: readonly ObjectionCode[] = [
   'past-pot-life',
+  'past-pot-life-at-worst',
   'pot-dead',
   'recoat-forbidden',
   'recoat-too-early',

@@ -71,6 +71,7 @@ const unclearCodes = {
 export const neverObjected: readonly ObjectionCode[] = [
   'ratio-out',
   'uncovered-too-long',
+  'past-pot-life-at-worst',
   'gear-cleaned-late',
   'film-outside',
   'adhesion-failed',

@@ -93,6 +93,8 @@ export function englishObjection(objection: Objection, figures: Figures): string
       return 'The sheet asks for filtering before the first coat, and nobody has said filter.';
     case 'past-pot-life':
       return `Pot life ended at ${figures.timeDown(objection.endedAt)}. This mix is waste; mix a new batch.`;
+    case 'past-pot-life-at-worst':
+      return englishSteps(figures.profile.locale).potAtWorst(objection, true, figures);
     case 'pot-dead':
       return `The mix was ${objection.seen} at ${figures.timeDown(objection.at)}. It is waste whatever the clock says${potInstead(objection)}`;
     case 'pot-empty':

@@ -1,5 +1,6 @@
 // The steps of the maker's paper, in English: asked once, answered with a tap, and said before the act that they are of.
 
+import type { AtWorst } from '../../../../core/batch/at-worst.ts';
 import type { SpeedOutside } from '../../../../core/batch/stir-speed.ts';
 import type { FilteredInto, FilterMaterial, FilterTold } from '../../../../core/filters.ts';
 import type { AfterDue } from '../../../../core/part/after-cure.ts';
@@ -212,6 +213,8 @@ const stepsWith = (rows: Readonly<Record<AskedStep, StepWords>>) => ({
   },
   noted: (step: AskedStep, kept: boolean): string =>
     kept ? `Noted: ${rows[step].name}` : `Lacking: ${rows[step].name}`,
+  potAtWorst: ({ endAt, readAt, againAt }: AtWorst, isPast: boolean, figures: Figures) =>
+    `At worst the pot life ${isPast ? 'ended' : 'ends'} at ${figures.timeDown(endAt)}: the air was read at ${figures.timeDown(readAt)} and again, warmer, at ${figures.timeDown(againAt)}.`,
   uncoveredTooLong: ({ openMinutes, mostMinutes }: UncoveredTooLong, figures: Figures): string =>
     `Since B met A it stood uncovered for ${figures.minutesUp(openMinutes)}; the sheet allows ${figures.minutesDown(mostMinutes)} in all.`,
   speedOutside: ({ is, revolutionsPerMinute, ...speed }: SpeedOutside, cutTo: number | undefined, figures: Figures) => {

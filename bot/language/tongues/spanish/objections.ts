@@ -123,6 +123,8 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
       return `${capital(say.the('sheet'))} pide filtrar antes de la primera capa, y nadie ha dicho que se filtró.`;
     case 'past-pot-life':
       return told`La vida de la mezcla terminó ${atTime(figures, objection.endedAt)}. Ya no sirve, es residuo; haga otra.`;
+    case 'past-pot-life-at-worst':
+      return spanishSteps(say).potAtWorst(objection, true, figures);
     case 'pot-dead':
       return told`La mezcla estaba ${seenAs[objection.seen]} ${atTime(figures, objection.at)}. Ya no sirve, es residuo, diga lo que diga el reloj${potInstead(objection)}`;
     case 'pot-empty':

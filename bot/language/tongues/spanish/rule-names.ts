@@ -17,6 +17,7 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'stirrer-off': 'agitador parado',
   'blend-not-done': 'agitación o inducción sin terminar',
   'not-filtered': 'sin filtrar',
+  'past-pot-life-at-worst': 'vida de la mezcla quizá terminada',
   'past-pot-life': 'vida de la mezcla terminada',
   'pot-dead': 'mezcla espesa, gelificada o caliente',
   'pot-empty': 'mezcla vaciada',

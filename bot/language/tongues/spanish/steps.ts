@@ -8,7 +8,7 @@ import type { VesselMaterial } from '../../../../core/vessels.ts';
 import type { Figures } from '../../figures.ts';
 import type { StepsWords } from '../english/steps.ts';
 import { spanishGears } from './gears.ts';
-import { capital, methodName, spanishSolvents, theTime } from './names.ts';
+import { atTime, capital, methodName, spanishSolvents, theTime, told } from './names.ts';
 import { papersRevisionSaid } from './papers.ts';
 import type { Spoken } from './spoken.ts';
 
@@ -185,6 +185,8 @@ export function spanishSteps(say: Spoken): StepsWords {
       return `${kept ? '' : 'falta: '}${rows[step].name}${bottle}`;
     },
     noted: (step, kept) => `${kept ? 'Anotado' : 'Falta'}: ${rows[step].name}`,
+    potAtWorst: ({ endAt, readAt, againAt }, isPast, figures) =>
+      told`En el peor caso la vida de la mezcla ${isPast ? 'terminó' : 'termina'} ${atTime(figures, endAt)}: el aire se leyó ${atTime(figures, readAt)} y otra vez, más cálido, ${atTime(figures, againAt)}.`,
     uncoveredTooLong: ({ openMinutes, mostMinutes }, figures) =>
       `Desde que B tocó A estuvo destapada ${figures.minutesUp(openMinutes)}; ${say.the('sheet')} admite ${figures.minutesDown(mostMinutes)} en total.`,
     speedOutside: ({ is, revolutionsPerMinute, lowest, highest }, cutTo, figures) => {
