@@ -40,20 +40,19 @@ export function coatFaults(envelopes: readonly Envelope[], airLimitMinutes: numb
     const codes = new Set<ObjectionCode>();
     const poured = ofBatch.filter((one) => before(one, coat)).sort((a, b) => (before(a, b) ? -1 : 1));
     const contact = Math.max(firstOf(poured, 'part-a'), firstOf(poured, 'part-b'));
-    const died = potEnd(
-      opened.sheet,
-      contact,
-      facts,
-      airLimitMinutes * 60_000,
-      shareByMass(opened.sheet, massIn(poured)),
-    );
+    const share = shareByMass(opened.sheet, massIn(poured));
+    const ends = (readings: readonly Read[]) =>
+      potEnd(opened.sheet, contact, readings, airLimitMinutes * 60_000, share);
+    const died = ends(readIn(facts));
+    const worst = ends(asWarmAsNext(opened.sheet, readIn(facts)));
     if (Number.isFinite(contact) && died <= coat.at) codes.add('past-pot-life');
+    else if (Number.isFinite(contact) && worst <= coat.at && worst + 60_000 < died) codes.add('past-pot-life-at-worst');
     const opens = coat.fact.batch;
-    const ends = ({ fact }: Standing) =>
+    const ruins = ({ fact }: Standing) =>
       fact.type === 'AlarmRaised'
         ? fact.batch === opens
         : fact.type === 'MixThickened' && ofBatch.some((one) => one.fact === fact);
-    if (facts.some((one) => ends(one) && before(one, coat))) codes.add('pot-dead');
+    if (facts.some((one) => ruins(one) && before(one, coat))) codes.add('pot-dead');
     const earlier = facts.filter(
       (one) => one.fact.type === 'CoatApplied' && one.stream === coat.stream && before(one, coat),
     );
@@ -67,7 +66,13 @@ export function coatFaults(envelopes: readonly Envelope[], airLimitMinutes: numb
       else if ((coat.at - last) / 60_000 < recoat.opensMinutes) codes.add('recoat-too-early');
       else if ((coat.at - began) / 60_000 > recoat.closesMinutes) codes.add('recoat-too-late');
     }
-    return [{ seq: coat.seq, codes, onTheEdge: Math.abs(died - coat.at - 0.5) < 0.51 }];
+    return [
+      {
+        seq: coat.seq,
+        codes,
+        onTheEdge: [died - coat.at, worst - coat.at, died - worst - 60_000].some((by) => Math.abs(by - 0.5) < 1.01),
+      },
+    ];
   });
 }
 
@@ -107,21 +112,40 @@ function shareByMass({ id }: FactOf<'BatchOpened'>['sheet'], mass: number): numb
   return id === 'own-build' ? 1 - 0.4 * Math.min(1, Math.max(0, (mass - 10_000) / 20_000)) : 1;
 }
 
-/** Minute after minute of the pot's life, from reading to reading. */
-function potEnd(
-  sheet: FactOf<'BatchOpened'>['sheet'],
-  contact: number,
-  facts: readonly Standing[],
-  limitMs: number,
-  share: number,
-): number {
-  const readings = facts
+interface Read {
+  readonly at: number;
+  readonly celsius: number;
+}
+
+function readIn(facts: readonly Standing[]): readonly Read[] {
+  return facts
     .flatMap(({ at, seq, stream, fact }) =>
       fact.type === 'AirRead' && stream === 'place/room' && fact.celsius !== undefined
         ? [{ at, seq, celsius: Number(fact.celsius) }]
         : [],
     )
     .sort((a, b) => a.at - b.at || a.seq - b.seq);
+}
+
+/** At worst it was as warm as it was read next, since the reading before. */
+function asWarmAsNext(sheet: FactOf<'BatchOpened'>['sheet'], readings: readonly Read[]): readonly Read[] {
+  return readings.map((reading) => {
+    const laterAt = readings.find(({ at }) => at > reading.at)?.at;
+    const next = readings.findLast(({ at }) => at === laterAt);
+    if (next === undefined || next.celsius <= reading.celsius) return reading;
+    const isQuicker = potMinutes(sheet, next.celsius) < potMinutes(sheet, reading.celsius);
+    return isQuicker ? { at: reading.at, celsius: next.celsius } : reading;
+  });
+}
+
+/** Minute after minute of the pot's life, from reading to reading. */
+function potEnd(
+  sheet: FactOf<'BatchOpened'>['sheet'],
+  contact: number,
+  readings: readonly Read[],
+  limitMs: number,
+  share: number,
+): number {
   const turns = [contact, ...readings.flatMap(({ at }) => [at, at + limitMs])]
     .filter((at) => at >= contact)
     .sort((a, b) => a - b);
