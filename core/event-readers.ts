@@ -17,7 +17,7 @@ export type Reader =
   | 'session'
   | 'shifts'
   | 'rings'
-  /** Begins something in a place: not where an alarm is on. */
+  /** Begins something in a place, or goes on with it: not where an alarm is on. */
   | 'begins'
   /** What is on of the alarms. */
   | 'alarms'
@@ -52,25 +52,25 @@ export type Reader =
 
 export const readersOf = {
   BatchOpened: ['opening', 'batch-rules', 'air', 'night', 'clock', 'export', 'begins'],
-  PartsWeighed: ['batch', 'can', 'batch-rules', 'air', 'night', 'export'],
-  PartWeighed: ['batch', 'can', 'batch-rules', 'air', 'night', 'export'],
-  PartAdded: ['batch', 'can', 'batch-rules', 'air', 'night', 'export'],
+  PartsWeighed: ['batch', 'can', 'batch-rules', 'air', 'night', 'export', 'begins'],
+  PartWeighed: ['batch', 'can', 'batch-rules', 'air', 'night', 'export', 'begins'],
+  PartAdded: ['batch', 'can', 'batch-rules', 'air', 'night', 'export', 'begins'],
   CanNamed: ['can', 'batch-rules'],
-  StirrerStarted: ['batch', 'batch-rules'],
+  StirrerStarted: ['batch', 'batch-rules', 'begins'],
   StirrerStopped: ['batch', 'batch-rules'],
   PotUncovered: ['batch', 'batch-rules'],
   PotCovered: ['batch'],
-  MixFiltered: ['batch', 'batch-rules'],
+  MixFiltered: ['batch', 'batch-rules', 'begins'],
   MixCaught: ['batch', 'batch-rules', 'export'],
   MixThickened: ['batch', 'timeline', 'export'],
   PotEmptied: ['batch', 'export'],
   JudgedAnew: [],
-  CanOpened: ['opening', 'can-rules', 'clock', 'export'],
+  CanOpened: ['opening', 'can-rules', 'clock', 'export', 'begins'],
   StockReceived: ['export'],
   LidOff: ['can', 'can-rules'],
   LidOn: ['can', 'can-rules'],
   CanBlanketed: ['can', 'can-rules'],
-  CanStirred: ['can', 'can-rules'],
+  CanStirred: ['can', 'can-rules', 'begins'],
   CanChecked: ['can', 'can-rules'],
   CanDiscarded: ['can', 'export'],
   PartReceived: ['part', 'rewrites', 'export'],

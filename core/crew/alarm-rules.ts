@@ -1,15 +1,16 @@
-// Nothing new begins in a place where an alarm is on, until somebody says that all is clear; nor where a gas monitor last showed
+// Nothing new begins in a place where an alarm is on, and no pot or can is gone on with, until somebody says that all is clear; nor where a gas monitor last showed
 // too much or too little, until it was read within its limit.
 
 import type { Decision, Said } from '../decision.ts';
 import { isFor } from '../event-readers.ts';
-import type { Entry, NewEvent } from '../history.ts';
-import { nameIn, nounOf, type PlaceName } from '../ids.ts';
+import type { Entry, Fact, NewEvent } from '../history.ts';
+import { defaultPlace, nameIn, nounOf, numberIn, type PlaceName } from '../ids.ts';
 import type { Objection } from '../objections.ts';
 import { foldPlace, type GasReading, gasesBeyond } from '../place/place.ts';
+import { editionOfToday } from '../rule-editions.ts';
 import { judge, objectionsTo, type Rule } from '../rules.ts';
 import type { Shop } from '../shop.ts';
-import { alarmIn, foldAlarms, type OpenAlarm } from './open-alarms.ts';
+import { alarmHolding, foldAlarms, isEverywhere, type OpenAlarm } from './open-alarms.ts';
 
 interface PlaceCase {
   readonly place: PlaceName;
@@ -23,10 +24,10 @@ export const alarmRules: readonly Rule<PlaceCase>[] = [
     since: 5,
     source: 'employer',
     liftedBy: 'nobody',
-    check: ({ alarm, place }) => {
+    check: ({ alarm }) => {
       if (alarm === undefined) return undefined;
-      const { what, by, at } = alarm;
-      return { code: 'alarm-on', what, by, at, place };
+      const { what, by, at, place } = alarm;
+      return { code: 'alarm-on', what, by, at, place, isEverywhere: isEverywhere(alarm) };
     },
   },
   {
@@ -44,7 +45,7 @@ export function heldByAlarm(shop: Shop, said: Said, decision: Decision): Decisio
   if (decision.kind !== 'accepted') return decision;
   const { events } = decision;
   const cases = [...new Set(events.flatMap((event) => placesOf(shop, event)))].map((place) => ({
-    ...{ place, alarm: alarmIn(shop.crew.alarms, place, said.at) },
+    ...{ place, alarm: alarmHolding(shop.crew.alarms, place, said.at, editionOfToday) },
     beyond: gasesBeyond(shop.places.get(place), said.at),
   }));
   if (cases.every(({ alarm, beyond }) => alarm === undefined && beyond.length === 0)) return decision;
@@ -71,7 +72,7 @@ export const isOfAlarm = (objections: readonly Objection[]): boolean =>
 /** The same of what had begun there all the same. */
 export function againstBegun(shop: Shop, entry: Entry): readonly Objection[] {
   const { alarmEntries } = shop.crew;
-  if (!isFor('begins', entry.fact)) return [];
+  if (!isFor('begins', entry.fact) || (goesOn(entry.fact) && entry.edition < 6)) return [];
   const open = foldAlarms(earlierThan(entry, alarmEntries));
   const begun = {
     body: entry.fact,
@@ -79,7 +80,7 @@ export function againstBegun(shop: Shop, entry: Entry): readonly Objection[] {
     happenedAt: entry.happenedAt,
   } as const;
   return placesOf(shop, begun).flatMap((place) => {
-    const alarm = alarmIn(open, place, entry.happenedAt);
+    const alarm = alarmHolding(open, place, entry.happenedAt, entry.edition);
     const readings = shop.places.get(place);
     const beyond =
       readings?.gas === undefined
@@ -93,7 +94,14 @@ export function againstBegun(shop: Shop, entry: Entry): readonly Objection[] {
 const earlierThan = ({ happenedAt, seq }: Entry, others: readonly Entry[]): readonly Entry[] =>
   others.filter((other) => other.happenedAt < happenedAt || (other.happenedAt === happenedAt && other.seq < seq));
 
-/** Nowhere for what only goes on, ends or is looked at: to stop a stirrer, to flush or to empty is never held up. */
+/** Work on a pot or can that is there. Before edition 6 nobody was asked about it. */
+const goesOn = ({ type }: Fact): boolean =>
+  [
+    ...['PartsWeighed', 'PartWeighed', 'PartAdded', 'StirrerStarted', 'MixFiltered'],
+    ...['CanOpened', 'CanStirred'],
+  ].includes(type);
+
+/** Nowhere for what ends or is looked at: to stop a stirrer, to flush or to empty is never held up. */
 function placesOf({ batches, sessions }: Shop, { body, streams }: NewEvent): readonly PlaceName[] {
   if (body.type === 'Amended' || !isFor('begins', body)) return [];
   switch (body.type) {
@@ -101,6 +109,16 @@ function placesOf({ batches, sessions }: Shop, { body, streams }: NewEvent): rea
     case 'SessionBriefed':
     case 'SprayStarted':
       return [body.place];
+    case 'PartsWeighed':
+    case 'PartWeighed':
+    case 'PartAdded':
+    case 'StirrerStarted':
+    case 'MixFiltered':
+      return [batches.get(numberIn(streams[0]))?.place ?? defaultPlace];
+    case 'CanOpened':
+    case 'CanStirred':
+      // Nobody says where a can stands.
+      return [defaultPlace];
     case 'CureStarted':
       return [body.way];
     case 'CoatApplied': {

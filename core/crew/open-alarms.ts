@@ -1,9 +1,9 @@
 // Which alarms are still on: from a cry, or the end of its countdown, to its end by a lead. What is on stops new work in the place
-// that it names.
+// that it names; where it names none, or the room that batches and cans stand in, everywhere.
 
 import { type FactFor, isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
-import type { PersonName, PlaceName } from '../ids.ts';
+import { defaultPlace, type PersonName, type PlaceName } from '../ids.ts';
 import type { GasReading } from '../place/place.ts';
 import type { Edition } from '../rule-editions.ts';
 import type { Alarm } from '../session/session-commands.ts';
@@ -22,6 +22,8 @@ export interface OpenAlarm {
   readonly isDrill: boolean;
   readonly note?: string | undefined;
   readonly place?: PlaceName | undefined;
+  /** It is about one pot or can, whose own rules hold that one. */
+  readonly ofThing?: boolean;
 }
 
 /** What speaks against beginning anything there. */
@@ -31,7 +33,10 @@ export type AlarmObjection =
       readonly what: Alarm;
       readonly by: PersonName;
       readonly at: EpochMs;
-      readonly place: PlaceName;
+      /** Where nobody said one, none. */
+      readonly place: PlaceName | undefined;
+      /** It holds all work, not only what is begun there. */
+      readonly isEverywhere: boolean;
     }
   | { readonly code: 'gas-beyond'; readonly reading: GasReading; readonly place: PlaceName };
 
@@ -53,8 +58,9 @@ function withFact(
   const waits = (alarm: OpenAlarm): boolean => alarm.ringsAt > at;
   switch (fact.type) {
     case 'AlarmRaised': {
-      const { what, note, place } = fact;
-      const raised = { seq, what, by, at, ringsAt: at, isDrill: false, note, place };
+      const { what, note, place, batch, can } = fact;
+      const ofThing = batch !== undefined || can !== undefined;
+      const raised = { seq, what, by, at, ringsAt: at, isDrill: false, note, place, ofThing };
       return [...open.filter((alarm) => !waits(alarm)), raised];
     }
     case 'CryHeard': {
@@ -84,3 +90,17 @@ export const countdowns = (open: readonly OpenAlarm[], now: EpochMs): readonly O
 /** What is on in this place, and no drill. */
 export const alarmIn = (open: readonly OpenAlarm[], place: PlaceName, at: EpochMs): OpenAlarm | undefined =>
   alarmsOn(open, at).find((alarm) => !alarm.isDrill && alarm.place === place);
+
+/** Nobody knows that it is elsewhere: of no place that was said, and of no pot or can; or of the room itself. */
+export const isEverywhere = ({ place, ofThing }: OpenAlarm): boolean =>
+  place === undefined ? ofThing !== true : place === defaultPlace;
+
+/** What holds new work in this place. Before edition 6 only what named it. */
+export const alarmHolding = (
+  open: readonly OpenAlarm[],
+  place: PlaceName,
+  at: EpochMs,
+  edition: Edition,
+): OpenAlarm | undefined =>
+  alarmIn(open, place, at) ??
+  (edition < 6 ? undefined : alarmsOn(open, at).find((alarm) => !alarm.isDrill && isEverywhere(alarm)));

@@ -22,7 +22,7 @@ import { englishUndoUnclear } from './undo.ts';
 export function englishObjection(objection: Objection, figures: Figures): string {
   switch (objection.code) {
     case 'alarm-on':
-      return `${englishTroubles[objection.what].title} in ${objection.place}, cried by ${objection.by} at ${figures.timeDown(objection.at)}, and nobody has ended it. Nothing new begins there until a lead or supervisor says: alarm over.`;
+      return `${englishTroubles[objection.what].title}${objection.place === undefined ? '' : ` in ${objection.place}`}, cried by ${objection.by} at ${figures.timeDown(objection.at)}, and nobody has ended it. Nothing new begins ${objection.isEverywhere ? 'anywhere' : 'there'} until a lead or supervisor says: alarm over.`;
     case 'gas-beyond':
       return englishMonitor.beyond(objection, figures);
     case 'step-lacking':

@@ -46,7 +46,7 @@ const wetInOven = (say: Spoken) =>
 export function spanishObjection(say: Spoken, objection: Objection, figures: Figures): string {
   switch (objection.code) {
     case 'alarm-on':
-      return `${spanishTroubles(say)[objection.what].title} en ${spanishPlace(objection.place)}: alarma de ${objection.by}, ${figures.timeDown(objection.at)}, y nadie ha dado el fin de alarma. Ahí no empieza nada nuevo hasta que ${say.a('lead')} o un supervisor escriba: fin de alarma.`;
+      return `${spanishTroubles(say)[objection.what].title}${objection.place === undefined ? '' : ` en ${spanishPlace(objection.place)}`}: alarma de ${objection.by}, ${figures.timeDown(objection.at)}, y nadie ha dado el fin de alarma. ${objection.isEverywhere ? 'En ningún sitio' : 'Ahí no'} empieza nada nuevo hasta que ${say.a('lead')} o un supervisor escriba: fin de alarma.`;
     case 'gas-beyond':
       return spanishMonitor(say).beyond(objection, figures);
     case 'step-lacking':
