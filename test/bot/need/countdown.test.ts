@@ -130,6 +130,21 @@ describe('an alarm that is on', () => {
     expect((await say('brief in booth spray lia')).recorded).toBe(true);
   });
 
+  it.each([
+    ['en', 'Fire, cried by kari at 08:00, and nobody has ended it. Nothing new begins anywhere until a lead'],
+    ['es', 'Fuego: alarma de kari, 8:00, y nadie ha dado el fin de alarma. En ningún sitio empieza nada nuevo hasta'],
+  ] as const)('given no place is said, in %s, then nothing begins or goes on anywhere', async (language, told) => {
+    const { say } = talkOf(':memory:', {
+      ...sprayCrew,
+      people: sprayCrew.people.map((person) => ({ ...person, language })),
+    });
+    await say('air 24C 48%');
+    await say('mix 2.4kg');
+    await say('@kari: fire');
+    const held = await say('weigh 1 1200g 1200g');
+    expect([held.code, held.card.lines.join(' ')]).toEqual(['alarm-on', expect.stringContaining(told)]);
+  });
+
   it('given work had begun there all the same, then it is recorded', async () => {
     const { say } = talkOf();
     await say('air 24C 48%');
