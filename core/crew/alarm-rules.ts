@@ -44,8 +44,10 @@ export const alarmRules: readonly Rule<PlaceCase>[] = [
 export function heldByAlarm(shop: Shop, said: Said, decision: Decision): Decision {
   if (decision.kind !== 'accepted') return decision;
   const { events } = decision;
+  // Told late, what was on then counts, whether or not it is over by now.
+  const onThen = foldAlarms(shop.crew.alarmEntries.filter(({ happenedAt }) => happenedAt <= said.at));
   const cases = [...new Set(events.flatMap((event) => placesOf(shop, event)))].map((place) => ({
-    ...{ place, alarm: alarmHolding(shop.crew.alarms, place, said.at, editionOfToday) },
+    ...{ place, alarm: alarmHolding(onThen, place, said.at, editionOfToday) },
     beyond: gasesBeyond(shop.places.get(place), said.at),
   }));
   if (cases.every(({ alarm, beyond }) => alarm === undefined && beyond.length === 0)) return decision;

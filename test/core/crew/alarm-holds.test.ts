@@ -76,4 +76,11 @@ describe('while an alarm is on', () => {
     const late = await given([...begun, '08:10 add 1 b 10g', '08:15 fire at 08:08']);
     expect(await late.deviations()).toContain('PartAdded 08:10 alarm-on');
   });
+
+  it('given it is over by now, when work of the time in which it was on is told late, then it is recorded despite it, and marked', async () => {
+    const shift = await given([...begun, '08:05 fire', '08:20 @omar: alarm over', '08:20 stop 1']);
+    expect(await shift.when('08:25 open B lot 3390 5kg gas at 08:10')).toEqual({ recorded: ['CanOpened'] });
+    expect((await shift.events()).at(-1)?.saidWith.despite).toEqual(['alarm-on']);
+    expect(await shift.deviations()).toEqual(['CanOpened 08:10 alarm-on']);
+  });
 });
