@@ -304,6 +304,11 @@ it('given a crew at random, then after each thing said the record, its reading a
               const judge = { command: { verb: 'judge', batch }, at: now, stance: { is: 'asked' } } as const;
               await walk.say({ id: `judge-${i}`, by: i === 13 ? 'kari' : 'omar', now, ...judge });
             }
+            if (i % 6 === 5) {
+              // Alarms hold all new work: without an end of them a walk would come to little else.
+              const over = { command: { verb: 'alarm-over' }, at: now, stance: { is: 'asked' } } as const;
+              await walk.say({ id: `over-${i}`, by: 'rosa', now, ...over });
+            }
             if (i === 50) {
               const said = { command: delivery, at: now, stance: { is: 'asked' } } as const;
               await walk.say({ id: `received-${i}`, by: 'rosa', now, ...said });
