@@ -56,6 +56,10 @@ export function decideBrief(shop: Shop, said: Said<CommandOf<'brief'>>): Decisio
   // Whoever posts a brief and names nobody means to spray.
   const sprayers = command.sprayers === undefined ? [said.by] : filed(command.sprayers);
   const attendant = command.attendant === undefined ? undefined : asFiled(command.attendant);
+  // What has happened is recorded as it was.
+  if (attendant !== undefined && sprayers.includes(attendant) && said.stance.is !== 'happened') {
+    return unclear({ code: 'watcher-sprays', person: attendant });
+  }
   const session = shop.nextNumber;
   const place = placeOf(shop, command.place);
   const after = briefBefore(shop, place, at);

@@ -105,6 +105,8 @@ export type SessionObjection =
   | { readonly code: 'rags-not-canned' };
 
 export type SessionUnclear =
+  /** Whoever watches from outside would spray at the same time. */
+  | { readonly code: 'watcher-sprays'; readonly person: PersonName }
   /** A gun stops that nobody has said to run. */
   | { readonly code: 'not-spraying'; readonly session: SessionNumber }
   | { readonly code: 'no-such-session'; readonly session: SessionNumber; readonly live: readonly SessionNumber[] }

@@ -65,6 +65,7 @@ const unclearCodes = {
   'which-session': 0,
   'not-spraying': 0,
   'not-exposed': 0,
+  'watcher-sprays': 0,
 } satisfies Record<Unclear['code'], 0>;
 
 /** Of what a reading or a weighing says by itself. */

@@ -77,3 +77,15 @@ describe('spraying that is objected to', () => {
     expect((await card('spray on')).title).toBe('Session 2: spraying starts');
   });
 });
+
+it('given whoever sprays is named as the watcher outside too, then it is asked who is, in either tongue; what happened is recorded', async () => {
+  const { say } = await talkAfter('air 24C 48%', 'mix 2.4kg');
+  const asked = await say('brief 1 in booth spray kari out lia outside kari');
+  expect([asked.code, asked.recorded]).toEqual(['watcher-sprays', false]);
+  expect(asked.text).toContain('kari sprays, and cannot watch from outside too. Who is outside with the timers?');
+  expect((await say('@kari: brief 1 in booth outside kari')).code).toBe('watcher-sprays');
+  await say('set language es');
+  expect((await say('brief 1 in booth spray kari outside kari')).text).toContain('¿Quién queda afuera con los avisos?');
+  expect((await say('brief 1 in booth spray kari outside lia')).recorded).toBe(true);
+  expect((await say('already brief 1 in booth spray kari outside kari')).recorded).toBe(true);
+});

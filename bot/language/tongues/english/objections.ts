@@ -206,6 +206,7 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
     case 'which-session':
     case 'not-spraying':
     case 'not-exposed':
+    case 'watcher-sprays':
       return englishSessionUnclear(unclear, figures);
     case 'no-such-person':
     case 'may-not-settle':

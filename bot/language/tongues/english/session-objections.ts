@@ -152,6 +152,8 @@ export function englishSessionUnclear(unclear: SessionUnclear, figures: Figures)
         : `Which session? Open: ${open(unclear.live, figures)}.`;
     case 'not-spraying':
       return `Nobody has said that session ${unclear.session} sprays. If it did, say spray on ${unclear.session} with its time, at 9:40, and then spray off.`;
+    case 'watcher-sprays':
+      return `${unclear.person} sprays, and cannot watch from outside too. Who is outside with the timers? Say brief again, with spray and outside.`;
     case 'not-exposed':
       if (unclear.isOut)
         return `${unclear.person} stands outside in session ${unclear.session} and has nothing to acknowledge. Coming in: say near ${unclear.person} sprays, or stays.`;

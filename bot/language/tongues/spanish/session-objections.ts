@@ -153,6 +153,8 @@ export function spanishSessionUnclear(say: Spoken, unclear: SessionUnclear, figu
         : `¿Qué sesión? Abiertas: ${open(unclear.live, figures)}.`;
     case 'not-spraying':
       return `Nadie ha dicho que en la sesión ${unclear.session} se pinte. Si se pintó, escriba: empezar pistola ${unclear.session} con su hora, a las 9:40, y después parar pistola.`;
+    case 'watcher-sprays':
+      return `${unclear.person} pinta, y no puede vigilar desde fuera a la vez. ¿Quién queda afuera con los avisos? Escriba otra vez la ${say.one('brief')}: quién pinta y quién afuera.`;
     case 'not-exposed':
       if (unclear.isOut)
         return `${unclear.person} queda fuera de la zona en la sesión ${unclear.session} y no tiene nada que firmar. Si entra, escriba: cerca ${unclear.person} pinta, o queda.`;

@@ -27,6 +27,7 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
     case 'which-session':
     case 'not-spraying':
     case 'not-exposed':
+    case 'watcher-sprays':
       return spanishSessionUnclear(say, unclear, figures);
     case 'no-such-person':
     case 'may-not-settle':
