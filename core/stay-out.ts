@@ -1,7 +1,8 @@
 // What keeps everybody out of a place for now: an alarm there, or a gas that was last read beyond its limit. Nothing is asked
 // for in there until both are over.
 
-import { alarmIn, type OpenAlarm } from './crew/open-alarms.ts';
+import { alarmIn, countdownMs, type OpenAlarm } from './crew/open-alarms.ts';
+import type { Entry } from './history.ts';
 import type { PlaceName } from './ids.ts';
 import { type GasReading, gasesBeyond } from './place/place.ts';
 import type { Shop } from './shop.ts';
@@ -24,4 +25,22 @@ export function stayOutOf(
   const alarm = alarmIn(crew.alarms, place, at);
   const beyond = gasesBeyond(places.get(place), at);
   return alarm === undefined && beyond.length === 0 ? undefined : { alarm, beyond };
+}
+
+export interface RungAlarm {
+  readonly at: EpochMs;
+  readonly place: PlaceName | undefined;
+}
+
+/** Each that has rung, over or not; no drill, and no cry that was called off in time. */
+export function alarmsRung(entries: readonly Entry[]): readonly RungAlarm[] {
+  return entries.flatMap(({ fact, happenedAt: at }) => {
+    if (fact.type === 'AlarmRaised') return [{ at, place: fact.place }];
+    if (fact.type !== 'CryHeard') return [];
+    const calledOff = entries.some(
+      ({ fact: { type }, happenedAt }) =>
+        type === 'AlarmCalledOff' && happenedAt >= at && happenedAt < at + countdownMs,
+    );
+    return calledOff ? [] : [{ at, place: fact.place }];
+  });
 }

@@ -17,6 +17,7 @@ import { known } from '../known.ts';
 import type { Unclear } from '../objections.ts';
 import { judge, type Rule } from '../rules.ts';
 import { liveBatches, onlyOne, openSessions, type Shop, sheetFor } from '../shop.ts';
+import { alarmsRung } from '../stay-out.ts';
 import type { EpochMs } from '../units.ts';
 import { type AckCase, ackRules } from './ack-rules.ts';
 import { namedIn } from './people-named.ts';
@@ -226,6 +227,7 @@ export function sprayCase(
     session,
     settings: shop.crew.spray,
     zone: shop.crew.zone,
+    alarmsRung: alarmsRung(shop.crew.alarmEntries),
     batch: batch === undefined ? undefined : shop.batches.get(batch),
     place: of.place,
     at,

@@ -8,7 +8,7 @@ import type { BreathingCheck } from './breathing-check.ts';
 import type { Qualification, SessionGear } from './session-commands.ts';
 
 /** Why a brief no longer serves. `later`: it was briefed only after the act. */
-export type LapsedBy = 'later' | 'closed' | 'batch' | 'booth' | 'shift' | 'spell';
+export type LapsedBy = 'later' | 'closed' | 'batch' | 'booth' | 'shift' | 'alarm' | 'spell';
 
 /** What nobody has said of the fan. */
 export type FanUnknown = 'extraction' | 'velocity' | 'booth';

@@ -6,6 +6,7 @@ import type { PersonName } from '../ids.ts';
 import { known } from '../known.ts';
 import { type Method, methodRows } from '../methods.ts';
 import type { Objection } from '../objections.ts';
+import type { Edition } from '../rule-editions.ts';
 import { hadHappened, type Rule } from '../rules.ts';
 import { type EpochMs, minutesAfter } from '../units.ts';
 import { breathingRules } from './breathing-rules.ts';
@@ -31,8 +32,8 @@ export const sprayRules: readonly Rule<SprayCase>[] = [
     code: 'brief-lapsed',
     source: 'employer',
     liftedBy: 'nobody',
-    check: (situation) => {
-      const because = lapsedBy(situation);
+    check: (situation, edition) => {
+      const because = lapsedBy(situation, edition);
       return because === undefined ? undefined : { code: 'brief-lapsed', session: situation.session.number, because };
     },
   },
@@ -99,7 +100,8 @@ function mayNotSpray({ sprayers }: SpraySettings, meant: readonly PersonName[]):
 }
 
 /** What the brief was for has passed; `undefined` while it serves. A new person only has to acknowledge. */
-export function lapsedBy({ session, settings, zone, batch, place, at }: SprayCase): LapsedBy | undefined {
+export function lapsedBy(situation: SprayCase, edition: Edition): LapsedBy | undefined {
+  const { session, settings, zone, batch, place, at } = situation;
   const from = session.startsAt ?? session.briefedAt;
   if (at < session.briefedAt) return 'later';
   if (hadHappened(session.closedAt, at)) return 'closed';
@@ -115,11 +117,16 @@ export function lapsedBy({ session, settings, zone, batch, place, at }: SprayCas
       (shift.by === undefined || exposedIn(session).includes(shift.by)),
   );
   if (changed) return 'shift';
+  if (edition >= 6 && hasHadAlarm(situation)) return 'alarm';
   const startedAt = session.spraying[0]?.from;
   const longest = session.sheet.spray?.longestSpellMinutes;
   if (startedAt !== undefined && longest !== undefined && at > minutesAfter(startedAt, longest)) return 'spell';
   return undefined;
 }
+
+/** In its place, since its brief. */
+const hasHadAlarm = ({ session, alarmsRung, at }: SprayCase): boolean =>
+  alarmsRung.some((alarm) => alarm.place === session.place && alarm.at > session.briefedAt && alarm.at <= at);
 
 /** A coat about to be said, where the crew briefs or has a session. */
 export interface CoatUnderBriefCase {

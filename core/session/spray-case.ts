@@ -5,6 +5,7 @@ import type { Batch } from '../batch/batch.ts';
 import { leastFaceVelocity, leastFaceVelocityOf } from '../calc/booth.ts';
 import type { PlaceName } from '../ids.ts';
 import { type Edition, editionOfToday } from '../rule-editions.ts';
+import type { RungAlarm } from '../stay-out.ts';
 import { type CubicMetresPerHour, cubicMetresPerHour, type EpochMs, type Grams, grams } from '../units.ts';
 import type { Session } from './session.ts';
 import { type AirNeed, airNeed, fanGives } from './session-air.ts';
@@ -16,6 +17,8 @@ export interface SprayCase {
   readonly session: Session;
   readonly settings: SpraySettings;
   readonly zone: string;
+  /** Each that has rung, over or not. */
+  readonly alarmsRung: readonly RungAlarm[];
   /** What is sprayed: of the session's batch, where it is known. */
   readonly batch: Batch | undefined;
   readonly place: PlaceName | undefined;

@@ -65,3 +65,36 @@ describe('work is asked about while an alarm is on there', () => {
     for (const line of ['supplied yes', 'vent 2']) expect(Object.keys(taps(await say(line)))).not.toContain('fan-on');
   });
 });
+
+describe('the brief after an alarm there', () => {
+  it('given alarm over, then nobody sprays by a brief from before it, and a new one serves', async () => {
+    const { say } = await talkAfter(
+      ...sprays,
+      'spray off',
+      'flush gun',
+      '@kari: spill in booth',
+      'wait 2m',
+      'alarm over',
+    );
+    const asked = await say('spray on');
+    expect([asked.code, asked.recorded]).toEqual(['brief-lapsed', false]);
+    expect(asked.text).toContain('no longer serves: there has been an alarm there since. Brief anew.');
+    expect(Object.keys(taps(asked))).toContain('brief');
+    for (const line of ['already close 2', '@kari: brief 1 in booth spray kari outside lia', '@kari: ack'])
+      await say(line);
+    for (const line of ['fan on 0.6m/s', 'supplied yes']) await say(line);
+    expect((await say('spray on')).recorded).toBe(true);
+  });
+
+  it('given a drill, or an alarm elsewhere, then the brief serves on', async () => {
+    const { say } = await talkAfter(
+      ...sprays,
+      'spray off',
+      '@kari: spill in hall',
+      'drill spill',
+      'wait 1m',
+      'alarm over',
+    );
+    expect((await say('spray on')).recorded).toBe(true);
+  });
+});

@@ -22,6 +22,7 @@ const lapsed: Readonly<Record<LapsedBy, string>> = {
   batch: 'it was for another batch',
   booth: 'it was for another booth',
   shift: 'the shift has changed',
+  alarm: 'there has been an alarm there since',
   spell: "the sheet's longest spell is over",
 };
 

@@ -22,6 +22,7 @@ const lapsed = (say: Spoken): Readonly<Record<LapsedBy, string>> => ({
   batch: 'era para otra mezcla',
   booth: 'era para otra cabina',
   shift: 'ha cambiado el turno',
+  alarm: 'después hubo allí una alarma',
   spell: `se cumplió el tiempo máximo de pistola ${say.ofThe('sheet')}`,
 });
 
