@@ -5,7 +5,7 @@ import { isFailed } from '../../../core/failed.ts';
 import type { Fault } from '../reading.ts';
 import { nearestVerbs } from '../suggestions.ts';
 import { withDates } from '../times/date-typed.ts';
-import { verbAt } from '../verbs-typed.ts';
+import { verbAt, verbNamed } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { readMask } from './read-mask.ts';
 import { readPlan } from './read-plan.ts';
@@ -54,8 +54,12 @@ function readHelp({ tokens: typed, context: { hearing } }: ActLine): Question | 
   if (first === undefined) return { ask: 'help' };
   const verb = verbAt(tokens, 0, hearing);
   const stray = tokens[verb?.to ?? 1];
-  if (stray !== undefined) return leftOver(stray);
   const word = first.kind === 'word' ? first.text.toLowerCase() : '';
+  // `help gas leak`: what only stands for a topic and goes on may be a cry.
+  if (stray !== undefined)
+    return verb === undefined || verbNamed(word, hearing) !== undefined || verb.to > 1
+      ? leftOver(stray)
+      : { failed: 'unknown-verb', token: first, needs: ['verb'] };
   if (verb !== undefined) return { ask: 'help', verb: verb.row.name };
   const tries = nearestVerbs(word, hearing).map(({ printed }) => `help ${printed}`);
   return { failed: 'unknown-verb', token: first, needs: ['verb'], tries };

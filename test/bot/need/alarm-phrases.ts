@@ -94,7 +94,7 @@ export const cried: Readonly<Record<'en' | 'es', readonly Cried[]>> = {
       comes: 'rings',
       of: 'spill',
       lines: `
-    spill / spil in the booth / acetone all over the floor / thinner leak in the store / gas leak / nitrogen leak
+    spill / help gas leak / spil in the booth / acetone all over the floor / thinner leak in the store / gas leak / nitrogen leak
     in the can room`,
     },
     {
@@ -191,7 +191,7 @@ export const cried: Readonly<Record<'en' | 'es', readonly Cried[]>> = {
       comes: 'rings',
       of: 'bulging',
       lines: `
-    lata hinchada / la lata 3 está hinchada / tapa abombada / la tapa se abomba / la lata va a reventar / la lata
+    lata hinchada / ayuda lata hinchada / la lata 3 está hinchada / tapa abombada / la tapa se abomba / la lata va a reventar / la lata
     reventó`,
     },
     {
@@ -244,13 +244,13 @@ export const quiet: Readonly<Record<'en' | 'es', string>> = {
     pain course is next week / first aid for chest pain is on the wall / asthma form for lia signed / allergic
     reaction sheet printed / evacuate drill tomorrow / evacuation plan printed / evacuate the vacuum chamber / the
     pot is on the floor / kari drank coffee / kari drank all the paint coffee / kari cut the tape by hand / kari
-    cut masks for the right hand impeller / how do I help / help mix / help filter / smoke test passed / smoke
+    cut masks for the right hand impeller / how do I help / help mix / help gas / help swell / help scale / help respirator / help alarm / help filter / smoke test passed / smoke
     break / smoke from the pot was yesterday / no smoke from pot 1 / electric shock sign on the panel / finger
     guard cut off to length / pot 1 gelled and was hot / batch 1 is not gelled, just warm / pot set hard hat rule by the
     hot plate / acetone all over the price list / spil=ok / heart attack leaflet on the board / frie
     the sensor? ok`,
   es: `
-    no hay fuga de gas / sin salpicadura en la cara / la tapa hinchada se cambió ayer / ninguna lata hinchada /
+    ayuda bote / ayuda lata / ayuda gas / ayuda mezcla / ayuda alarma / no hay fuga de gas / sin salpicadura en la cara / la tapa hinchada se cambió ayer / ninguna lata hinchada /
     revisar latas hinchadas / curso de reacción alérgica el lunes / plan para evacuar revisado / el cable quedó
     atrapado en la tapa / kari cortó la cinta a mano / la pieza está en el suelo / no hay humo de la mezcla / kari
     bebió café / ataque de asma: formulario firmado / se desplomó el precio / bolsa hinchada de aire / bote de

@@ -163,5 +163,8 @@ export const englishVerbs: VerbsTyped = {
     'mask half cartridge kari',
   ),
   hazards: verbWords('hazards, hazard', 'hazards dip'),
-  help: verbWords('help, ?', 'help mix'),
+  help: verbWords('help, ?', 'help mix', '', {
+    ...{ stock: 'can tin', blanket: 'gas nitrogen argon', weigh: 'scale scales', emergency: 'alarm alarms' },
+    'hot-pot': 'swell swells swelling swollen bulging gelled',
+  }),
 };
