@@ -3,6 +3,7 @@
 
 import { done, type VerbsTyped, verbWords } from '../typed.ts';
 import { begins, ends, monitorWords } from './begun-and-ended.ts';
+import { helpTopics } from './help-topics.ts';
 
 export const spanishVerbs: VerbsTyped = {
   mix: verbWords(
@@ -296,13 +297,5 @@ export const spanishVerbs: VerbsTyped = {
   vent: verbWords('ventilación, cálculo aire', 'ventilación horno 800g 90C'),
   mask: verbWords('máscara, mascarilla, respirador, qué máscara, qué mascarilla', 'máscara media filtro'),
   hazards: verbWords('peligros, riesgos, peligro', 'peligros inmersión', '', { mix: 'mezclar mezcla' }),
-  help: verbWords('ayuda, ayúdame, comandos, hola', 'ayuda mezclar', '', {
-    ...{
-      stock: 'lata bote botes',
-      blanket: 'gas nitrogeno argon',
-      weigh: 'bascula balanza',
-      emergency: 'alarma alarmas',
-    },
-    ...{ 'hot-pot': 'hinchada hinchado abombada', respirator: 'mascarilla respirador' },
-  }),
+  help: verbWords('ayuda, ayúdame, comandos, hola', 'ayuda mezclar', '', helpTopics),
 };
