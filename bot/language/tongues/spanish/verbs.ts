@@ -1,5 +1,4 @@
-// What a Spanish speaker types for each row of the vocabulary, besides the English words: both are always understood.
-// Written as they are spelt; the reader takes them with their accents or without. The first word is the one printed.
+// What a Spanish speaker types for each row, besides the English words; with accents or without. The first word is the one printed.
 
 import { done, type VerbsTyped, verbWords } from '../typed.ts';
 import { begins, ends, monitorWords } from './begun-and-ended.ts';
