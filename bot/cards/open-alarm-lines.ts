@@ -12,7 +12,7 @@ export function openAlarmLines({ words, figures, shop, now }: Telling): readonly
   const all = [...shop.crew.alarms].sort((a, b) => alarms.indexOf(a.what) - alarms.indexOf(b.what));
   const on = alarmsOn(all, now);
   return [
-    ...on.filter(({ isDrill }) => !isDrill).map(({ what, at, by }) => session.standsOn(what, at, by, figures)),
+    ...on.filter(({ isDrill }) => !isDrill).map((alarm) => session.standsOn(alarm, alarm.at, alarm.by, figures)),
     ...countdowns(all, now).map(({ what, ringsAt }) => session.countsDown(what, Math.ceil((ringsAt - now) / 1000))),
     ...on.filter(({ isDrill }) => isDrill).map(({ what, at }) => session.drillOn(what, at, figures)),
   ];

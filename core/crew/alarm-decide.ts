@@ -49,7 +49,10 @@ export function decideAlarmOver({ crew }: Shop, said: Said<CommandOf<'alarm-over
   const over = (drill: boolean): Alarm[] => [
     ...new Set(crew.alarms.filter(({ isDrill }) => isDrill === drill).map(({ what }) => what)),
   ];
-  return onCrew(said, { type: 'AlarmsEnded', ends: over(false), drills: over(true) });
+  const of = crew.alarms
+    .filter(({ isDrill }) => !isDrill)
+    .map(({ what, note, batch, can, seen, place }) => ({ what, ...known({ note, batch, can, seen, place }) }));
+  return onCrew(said, { type: 'AlarmsEnded', ends: over(false), drills: over(true), ...(of.length > 0 && { of }) });
 }
 
 export function decideDrill({ crew }: Shop, said: Said<CommandOf<'drill'>>): Decision {

@@ -9,6 +9,17 @@ import { methods } from '../methods.ts';
 import { alarms, qualifications } from '../session/session-commands.ts';
 import { Celsius, MilligramsPerCubicMetre, PartsPerMillion, Percent } from '../unit-schemas.ts';
 
+/** Of an alarm what names it. */
+const AlarmTold = z.object({
+  what: z.enum(alarms),
+  note: z.string().optional(),
+  batch: z.number().int().positive().optional(),
+  can: z.number().int().positive().optional(),
+  seen: z.enum(heatSigns).optional(),
+  place: z.string().optional(),
+});
+export type AlarmTold = z.infer<typeof AlarmTold>;
+
 export const AlarmEvent = z.discriminatedUnion('type', [
   event('AlarmRaised', {
     what: z.enum(alarms),
@@ -28,7 +39,12 @@ export const AlarmEvent = z.discriminatedUnion('type', [
   event('AlarmCalledOff', {}),
   event('DrillBegun', { what: z.enum(alarms) }),
   /** Of what it was the end, drills apart. */
-  event('AlarmsEnded', { ends: z.array(z.enum(alarms)), drills: z.array(z.enum(alarms)) }),
+  event('AlarmsEnded', {
+    ends: z.array(z.enum(alarms)),
+    drills: z.array(z.enum(alarms)),
+    /** Each that was no drill, as it was told. */
+    of: z.array(AlarmTold).optional(),
+  }),
   /** Without an author where that was asked: then the envelope has none either. */
   event('NearMissTold', { text: z.string(), anonymous: z.boolean() }),
   /** Everybody is to answer by name. */

@@ -2,8 +2,9 @@
 // that it names; where it names none, or the room that batches and cans stand in, everywhere.
 
 import { type FactFor, isFor } from '../event-readers.ts';
+import type { HeatSign } from '../heat-care.ts';
 import type { Entry } from '../history.ts';
-import { defaultPlace, type PersonName, type PlaceName } from '../ids.ts';
+import { type BatchNumber, type CanNumber, defaultPlace, type PersonName, type PlaceName } from '../ids.ts';
 import type { GasReading } from '../place/place.ts';
 import type { Edition } from '../rule-editions.ts';
 import type { Alarm } from '../session/session-commands.ts';
@@ -22,8 +23,10 @@ export interface OpenAlarm {
   readonly isDrill: boolean;
   readonly note?: string | undefined;
   readonly place?: PlaceName | undefined;
-  /** It is about one pot or can, whose own rules hold that one. */
-  readonly ofThing?: boolean;
+  /** About one pot or can, whose own rules hold that one. */
+  readonly batch?: BatchNumber | undefined;
+  readonly can?: CanNumber | undefined;
+  readonly seen?: HeatSign | undefined;
 }
 
 /** What speaks against beginning anything there. */
@@ -58,9 +61,8 @@ function withFact(
   const waits = (alarm: OpenAlarm): boolean => alarm.ringsAt > at;
   switch (fact.type) {
     case 'AlarmRaised': {
-      const { what, note, place, batch, can } = fact;
-      const ofThing = batch !== undefined || can !== undefined;
-      const raised = { seq, what, by, at, ringsAt: at, isDrill: false, note, place, ofThing };
+      const { what, note, place, batch, can, seen } = fact;
+      const raised = { seq, what, by, at, ringsAt: at, isDrill: false, note, place, batch, can, seen };
       return [...open.filter((alarm) => !waits(alarm)), raised];
     }
     case 'CryHeard': {
@@ -92,8 +94,8 @@ export const alarmIn = (open: readonly OpenAlarm[], place: PlaceName, at: EpochM
   alarmsOn(open, at).find((alarm) => !alarm.isDrill && alarm.place === place);
 
 /** Nobody knows that it is elsewhere: of no place that was said, and of no pot or can; or of the room itself. */
-export const isEverywhere = ({ place, ofThing }: OpenAlarm): boolean =>
-  place === undefined ? ofThing !== true : place === defaultPlace;
+export const isEverywhere = ({ place, batch, can }: OpenAlarm): boolean =>
+  place === undefined ? batch === undefined && can === undefined : place === defaultPlace;
 
 /** What holds new work in this place. Before edition 6 only what named it. */
 export const alarmHolding = (

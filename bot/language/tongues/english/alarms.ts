@@ -1,5 +1,7 @@
 // What is told of an alarm, in English: who is called, when it rings by itself, until when it is on.
 
+import type { AlarmTold } from '../../../../core/crew/alarm-events.ts';
+import { isGasNote } from '../../../../core/crew/gas-decide.ts';
 import type { PersonName, PlaceName } from '../../../../core/ids.ts';
 import type { Alarm } from '../../../../core/session/session-commands.ts';
 import type { EpochMs } from '../../../../core/units.ts';
@@ -10,6 +12,17 @@ import { englishTroubles } from './troubles.ts';
 export interface AlarmsOver {
   readonly ends: readonly Alarm[];
   readonly drills: readonly Alarm[];
+  readonly of?: readonly AlarmTold[] | undefined;
+}
+
+/** By what was seen, and of what: a can that swells is no pot that heats. */
+export function englishAlarmName({ what, seen, can, batch, note }: AlarmTold): string {
+  if (isGasNote(what, note)) return `gas beyond its limit, ${note}`;
+  if (what !== 'hot') return englishTroubles[what].title.toLowerCase();
+  const thing = can === undefined ? `the pot of batch ${batch}` : `can ${can}`;
+  const does = { hot: 'is heating', smoking: 'smokes', bulging: 'swells' }[seen ?? 'hot'];
+  if (can !== undefined || batch !== undefined) return `${thing} ${does}`;
+  return seen === undefined || seen === 'hot' ? 'a pot is heating' : `a pot or can ${does}`;
 }
 
 export const englishAlarms = {
@@ -17,8 +30,8 @@ export const englishAlarms = {
     alarm === 'emergency' ? 'Ring everybody' : `Call for help: ${englishTroubles[alarm].title}`,
   callUsual: (number: string) => `Call: ${number} (from any mobile phone; the shop’s own numbers are not set)`,
   mayBeCry: 'Does somebody need help?',
-  standsOn: (what: Alarm, at: EpochMs, by: PersonName, figures: Figures) =>
-    `ALARM, ${englishTroubles[what].title.toLowerCase()}: since ${figures.timeDown(at)}, cried by ${by}`,
+  standsOn: (alarm: AlarmTold, at: EpochMs, by: PersonName, figures: Figures) =>
+    `ALARM, ${englishAlarmName(alarm)}: since ${figures.timeDown(at)}, cried by ${by}`,
   countsDown: (what: Alarm, seconds: number) =>
     `May be a cry, ${englishTroubles[what].title.toLowerCase()}: everybody is called in ${seconds} s, unless somebody says no`,
   drillOn: (what: Alarm, at: EpochMs, figures: Figures) =>
@@ -26,11 +39,15 @@ export const englishAlarms = {
   ringsUnless: (seconds: number) => `Everybody is called in ${seconds} s, unless somebody says no.`,
   calledOff: 'No alarm: nobody is called',
   alarmOver: 'The alarm is over',
-  ended: ({ ends, drills }: AlarmsOver, figures: Figures) => {
+  ended: ({ ends, drills, of }: AlarmsOver, figures: Figures) => {
     const listed = (whats: readonly Alarm[]) =>
       figures.list(whats.map((what) => englishTroubles[what].title.toLowerCase()));
     const over = [
-      ...(ends.length > 0 ? [listed(ends)] : []),
+      ...(of !== undefined
+        ? [figures.list([...new Set(of.map(englishAlarmName))])]
+        : ends.length > 0
+          ? [listed(ends)]
+          : []),
       ...(drills.length > 0 ? [`drill (${listed(drills)})`] : []),
     ];
     return `over: ${over.join(', ')}`;

@@ -1,8 +1,10 @@
 // What happened in a spray session or in need, in English, in half a line.
 
 import type { AlarmEvent } from '../../../../core/crew/alarm-events.ts';
+import { isGasNote } from '../../../../core/crew/gas-decide.ts';
 import type { SessionEvent } from '../../../../core/session/session-events.ts';
 import type { Figures } from '../../figures.ts';
+import { englishAlarmName } from './alarms.ts';
 import { englishBreathing } from './breathing.ts';
 import { englishSession } from './session.ts';
 import { englishSolvents } from './solvents.ts';
@@ -38,7 +40,7 @@ export function englishSessionFact(fact: SessionEvent | AlarmEvent, figures: Fig
     case 'SessionClosed':
       return 'session closed';
     case 'AlarmRaised':
-      return `${englishSession.troubles[fact.what].title.toLowerCase()}${fact.batch === undefined ? '' : `, batch ${fact.batch}`}${fact.can === undefined ? '' : `, can ${fact.can}`}${fact.note === undefined ? '' : `: ${fact.note}`}`;
+      return `${englishAlarmName(fact)}${fact.note === undefined || isGasNote(fact.what, fact.note) ? '' : `: ${fact.note}`}`;
     case 'CryHeard':
       return `may be a cry, asked about: ${fact.note}`;
     case 'AlarmCalledOff':

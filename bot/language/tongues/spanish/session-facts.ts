@@ -1,12 +1,14 @@
 // What happened in a spray session or in need, in Spanish, in half a line.
 
 import type { AlarmEvent } from '../../../../core/crew/alarm-events.ts';
+import { isGasNote } from '../../../../core/crew/gas-decide.ts';
 import type { SessionEvent } from '../../../../core/session/session-events.ts';
 import type { Figures } from '../../figures.ts';
 import { spanishBreathing } from './breathing.ts';
 import { spanishNames, spanishPlace } from './names.ts';
 import { spanishSession } from './session.ts';
 import type { Spoken } from './spoken.ts';
+import { spanishAlarmName } from './troubles.ts';
 
 export function spanishSessionFact(say: Spoken, fact: SessionEvent | AlarmEvent, figures: Figures): string {
   const session = spanishSession(say);
@@ -40,7 +42,7 @@ export function spanishSessionFact(say: Spoken, fact: SessionEvent | AlarmEvent,
     case 'SessionClosed':
       return 'sesión cerrada';
     case 'AlarmRaised':
-      return `${session.troubles[fact.what].title.toLowerCase()}${fact.batch === undefined ? '' : `, mezcla ${fact.batch}`}${fact.can === undefined ? '' : `, lata ${fact.can}`}${fact.note === undefined ? '' : `: ${fact.note}`}`;
+      return `${spanishAlarmName(say, fact)}${fact.note === undefined || isGasNote(fact.what, fact.note) ? '' : `: ${fact.note}`}`;
     case 'CryHeard':
       return `quizá una alarma, se preguntó: ${fact.note}`;
     case 'AlarmCalledOff':

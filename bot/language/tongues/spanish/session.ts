@@ -23,7 +23,7 @@ import {
   told,
 } from './names.ts';
 import type { Spoken } from './spoken.ts';
-import { spanishHeats, spanishTroubles } from './troubles.ts';
+import { spanishAlarmName, spanishHeats, spanishTroubles } from './troubles.ts';
 
 function linesOf(say: Spoken): Readonly<Record<BriefLineId, string>> {
   const inUs = say.locale === 'es-US';
@@ -114,8 +114,8 @@ export function spanishSession(say: Spoken): typeof englishSession {
     callForHelp: (alarm) => (alarm === 'emergency' ? 'Llamar a todos' : `Pedir ayuda: ${troubles[alarm].title}`),
     callUsual: (number) => `Llame: ${number} (desde cualquier móvil; faltan los teléfonos del taller)`,
     mayBeCry: '¿Alguien necesita ayuda?',
-    standsOn: (what, at, by, figures) =>
-      told`ALARMA, ${troubles[what].title.toLowerCase()}: desde ${theTime(figures, at)}, avisó ${by}`,
+    standsOn: (alarm, at, by, figures) =>
+      told`ALARMA, ${spanishAlarmName(say, alarm)}: desde ${theTime(figures, at)}, avisó ${by}`,
     countsDown: (what, seconds) =>
       `Puede ser una alarma, ${troubles[what].title.toLowerCase()}: se llama a todos en ${seconds} s, salvo que alguien escriba no`,
     drillOn: (what, at, figures) =>
@@ -123,10 +123,14 @@ export function spanishSession(say: Spoken): typeof englishSession {
     ringsUnless: (seconds) => `Se llama a todos en ${seconds} s, salvo que alguien escriba no.`,
     calledOff: 'Sin alarma: no se llama a nadie',
     alarmOver: 'Fin de alarma',
-    ended: ({ ends, drills }, figures) => {
+    ended: ({ ends, drills, of }, figures) => {
       const listed = (whats: typeof ends) => figures.list(whats.map((what) => troubles[what].title.toLowerCase()));
       const over = [
-        ...(ends.length > 0 ? [listed(ends)] : []),
+        ...(of !== undefined
+          ? [figures.list([...new Set(of.map((each) => spanishAlarmName(say, each)))])]
+          : ends.length > 0
+            ? [listed(ends)]
+            : []),
         ...(drills.length > 0 ? [`simulacro (${listed(drills)})`] : []),
       ];
       return `terminado: ${over.join(', ')}`;

@@ -1,5 +1,7 @@
 // What to do in need, in Spanish: the first thing that is read, and what never to do.
 
+import type { AlarmTold } from '../../../../core/crew/alarm-events.ts';
+import { isGasNote } from '../../../../core/crew/gas-decide.ts';
 import type { Alarm } from '../../../../core/session/session-commands.ts';
 import type { Trouble } from '../english/troubles.ts';
 import type { Spoken } from './spoken.ts';
@@ -118,4 +120,14 @@ export function spanishTroubles(say: Spoken): Readonly<Record<Alarm, Trouble>> {
       never: ['No la cierre hermética. No respire lo que suelta.'],
     },
   };
+}
+
+/** Por lo que se vio, y de qué: una lata que se hincha no es una mezcla que se calienta. */
+export function spanishAlarmName(say: Spoken, { what, seen, can, batch, note }: AlarmTold): string {
+  if (isGasNote(what, note)) return `gas fuera de límite, ${note}`;
+  if (what !== 'hot') return spanishTroubles(say)[what].title.toLowerCase();
+  const thing = can === undefined ? `la mezcla ${batch}` : `la lata ${can}`;
+  const does = { hot: 'se calienta', smoking: 'echa humo', bulging: 'se hincha' }[seen ?? 'hot'];
+  if (can !== undefined || batch !== undefined) return `${thing} ${does}`;
+  return seen === undefined || seen === 'hot' ? 'una mezcla se calienta' : `una mezcla o una lata ${does}`;
 }

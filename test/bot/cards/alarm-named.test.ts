@@ -1,0 +1,24 @@
+// An alarm is called by what was seen, and of what: on now, on the day's card and where it ends.
+
+import { expect, it } from 'vitest';
+import { sessionTalk } from './session-talk.ts';
+
+async function said(...lines: readonly string[]) {
+  const talk = sessionTalk();
+  for (const line of lines) await talk.say(line);
+  return talk;
+}
+
+const cries = ['open A lot 7731 5kg gas', 'can 1 swells', 'lel 12% in booth'];
+
+it('given a can that swells and a monitor beyond its limit, then now, the day and the end name both', async () => {
+  const { say } = await said(...cries);
+  const now = (await say('now')).text;
+  expect(now).toContain('ALARM, can 1 swells: since 08:00');
+  expect(now).toContain('ALARM, gas beyond its limit, LEL 12 %: since 08:00');
+  const over = (await say('alarm over')).text;
+  expect(over).toContain('Over: can 1 swells, gas beyond its limit, LEL 12 %.');
+  const day = (await say('day')).text;
+  expect(day).toContain('can 1 swells');
+  expect(`${now}${over}${day}`).not.toMatch(/pot is heating|needs help/);
+});
