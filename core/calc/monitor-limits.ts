@@ -96,3 +96,7 @@ export function gasVerdict({ gas, value, law }: GasRead): GasVerdict {
 }
 
 export const isBeyond = (read: GasRead): boolean => ['over', 'under'].includes(gasVerdict(read).is);
+
+/** Whether an alarm tells of a reading beyond its limit: by what is noted with it then. */
+export const isGasNote = (what: string, note: string | undefined): note is string =>
+  what === 'emergency' && /^(?:LEL|O2|CO|H2S) [\d.]+ (?:%|ppm)$/.test(note ?? '');

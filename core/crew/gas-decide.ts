@@ -7,7 +7,6 @@ import { accepted, type Decision, type Said } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { crewStream, type PlaceName, placeStream, sessionStream } from '../ids.ts';
 import { placeOf } from '../session/place-meant.ts';
-import type { Alarm } from '../session/session-commands.ts';
 import { openSessions, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
 import { alarmIn } from './open-alarms.ts';
@@ -29,10 +28,6 @@ export function decideGas(shop: Shop, said: Said<CommandOf<Gas>>): Decision {
   const raised: EventBody = { type: 'AlarmRaised', what: 'emergency', note, place };
   return accepted(read, { streams: [crewStream], happenedAt: said.at, body: raised });
 }
-
-/** Whether an alarm tells of a reading beyond its limit, by the note that is written above. */
-export const isGasNote = (what: Alarm, note: string | undefined): note is string =>
-  what === 'emergency' && /^(?:LEL|O2|CO|H2S) [\d.]+ (?:%|ppm)$/.test(note ?? '');
 
 /** Read there again since; or the last reading of it was beyond too, and whoever it called has not been told that it is over. */
 function isKnown({ crew, places }: Shop, place: PlaceName, gas: Gas, at: EpochMs): boolean {

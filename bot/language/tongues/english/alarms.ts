@@ -1,7 +1,7 @@
 // What is told of an alarm, in English: who is called, when it rings by itself, until when it is on.
 
+import { isGasNote } from '../../../../core/calc/monitor-limits.ts';
 import type { AlarmTold } from '../../../../core/crew/alarm-events.ts';
-import { isGasNote } from '../../../../core/crew/gas-decide.ts';
 import type { PersonName, PlaceName } from '../../../../core/ids.ts';
 import type { Alarm } from '../../../../core/session/session-commands.ts';
 import type { EpochMs } from '../../../../core/units.ts';

@@ -1,7 +1,7 @@
 // What happened in a spray session or in need, in English, in half a line.
 
+import { isGasNote } from '../../../../core/calc/monitor-limits.ts';
 import type { AlarmEvent } from '../../../../core/crew/alarm-events.ts';
-import { isGasNote } from '../../../../core/crew/gas-decide.ts';
 import type { SessionEvent } from '../../../../core/session/session-events.ts';
 import type { Figures } from '../../figures.ts';
 import { englishAlarmName } from './alarms.ts';

@@ -23,7 +23,7 @@ import {
   told,
 } from './names.ts';
 import type { Spoken } from './spoken.ts';
-import { spanishAlarmName, spanishHeats, spanishTroubles } from './troubles.ts';
+import { spanishAlarmName, spanishAlarmsOver, spanishHeats, spanishTroubles } from './troubles.ts';
 
 function linesOf(say: Spoken): Readonly<Record<BriefLineId, string>> {
   const inUs = say.locale === 'es-US';
@@ -123,18 +123,7 @@ export function spanishSession(say: Spoken): typeof englishSession {
     ringsUnless: (seconds) => `Se llama a todos en ${seconds} s, salvo que alguien escriba no.`,
     calledOff: 'Sin alarma: no se llama a nadie',
     alarmOver: 'Fin de alarma',
-    ended: ({ ends, drills, of }, figures) => {
-      const listed = (whats: typeof ends) => figures.list(whats.map((what) => troubles[what].title.toLowerCase()));
-      const over = [
-        ...(of !== undefined
-          ? [figures.list([...new Set(of.map((each) => spanishAlarmName(say, each)))])]
-          : ends.length > 0
-            ? [listed(ends)]
-            : []),
-        ...(drills.length > 0 ? [`simulacro (${listed(drills)})`] : []),
-      ];
-      return `terminado: ${over.join(', ')}`;
-    },
+    ended: (over, figures) => spanishAlarmsOver(say, over, figures),
     drill: (what) => `Simulacro: ${troubles[what].title}`,
     drillSaid: 'Es un simulacro: no ha pasado nada. Cada uno hace lo que dice el plan del taller y escribe enterado.',
     untilClear: (place) =>

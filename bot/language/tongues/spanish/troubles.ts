@@ -1,8 +1,10 @@
 // What to do in need, in Spanish: the first thing that is read, and what never to do.
 
+import { isGasNote } from '../../../../core/calc/monitor-limits.ts';
 import type { AlarmTold } from '../../../../core/crew/alarm-events.ts';
-import { isGasNote } from '../../../../core/crew/gas-decide.ts';
 import type { Alarm } from '../../../../core/session/session-commands.ts';
+import type { Figures } from '../../figures.ts';
+import type { AlarmsOver } from '../english/alarms.ts';
 import type { Trouble } from '../english/troubles.ts';
 import type { Spoken } from './spoken.ts';
 
@@ -130,4 +132,14 @@ export function spanishAlarmName(say: Spoken, { what, seen, can, batch, note }: 
   const does = { hot: 'se calienta', smoking: 'echa humo', bulging: 'se hincha' }[seen ?? 'hot'];
   if (can !== undefined || batch !== undefined) return `${thing} ${does}`;
   return seen === undefined || seen === 'hot' ? 'una mezcla se calienta' : `una mezcla o una lata ${does}`;
+}
+
+export function spanishAlarmsOver(say: Spoken, { ends, drills, of }: AlarmsOver, figures: Figures): string {
+  const listed = (whats: typeof ends) => whats.map((what) => spanishTroubles(say)[what].title.toLowerCase());
+  const ended = of === undefined ? listed(ends) : [...new Set(of.map((each) => spanishAlarmName(say, each)))];
+  const over = [
+    ...(ended.length > 0 ? [figures.list(ended)] : []),
+    ...(drills.length > 0 ? [`simulacro (${figures.list(listed(drills))})`] : []),
+  ];
+  return `terminado: ${over.join(', ')}`;
 }
