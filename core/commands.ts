@@ -6,7 +6,7 @@ import type { BatchNumber, PartName, PersonName, SheetId } from './ids.ts';
 import type { Method } from './methods.ts';
 import { isOwnKey, tableOf } from './own-key.ts';
 import type { RecordQuestion } from './records/record-questions.ts';
-import type { Mask } from './session/mask.ts';
+import type { MaskSaid } from './session/mask.ts';
 import type { VapourAsked, Work } from './session/session-commands.ts';
 import type { EpochMs, Micrometres, SquareMetres } from './units.ts';
 import { acts, correctionVerbs } from './verbs/correction-verbs.ts';
@@ -63,7 +63,7 @@ export type Question =
   | { readonly ask: 'vent'; readonly asked: VapourAsked }
   | { readonly ask: 'purge'; readonly asked: PurgeAsked }
   /** Left out: all that sprayers wear; the sheet of the open session, or the usual one. */
-  | { readonly ask: 'mask'; readonly mask?: Mask; readonly person?: PersonName; readonly sheet?: SheetId }
+  | { readonly ask: 'mask'; readonly mask?: MaskSaid; readonly person?: PersonName; readonly sheet?: SheetId }
   | { readonly ask: 'hazards'; readonly work: Work; readonly method?: Method }
   | { readonly ask: 'help'; readonly verb?: string };
 

@@ -9,6 +9,7 @@ import {
   isPurifying,
   judgedMask,
   type Mask,
+  maskOf,
   usesOf,
   usualMasks,
 } from '../../core/session/mask.ts';
@@ -29,7 +30,8 @@ export function maskCard(telling: Telling, asked: Extract<Question, { ask: 'mask
     return makeCard(telling.words.replies.notClear, 'warn', { lines: [telling.words.unclear(found.failed, figures)] });
   }
   const breathed = breathedThere(telling, found);
-  const masks = asked.mask === undefined ? usualMasks : [asked.mask];
+  const mask = maskOf(asked.mask ?? {});
+  const masks = mask === undefined ? usualMasks : [mask];
   const judged = masks.map((mask) => judgedMask(mask, breathed));
   const isNever = judged.every(({ never, enough, factor }) => never !== undefined || enough === false || !factor);
   const isCartridge = judged.some(({ mask, never }) => isPurifying(mask) && never === undefined);
@@ -37,8 +39,8 @@ export function maskCard(telling: Telling, asked: Extract<Question, { ask: 'mask
   return makeCard(words.title(found.name), tone, {
     lines: [
       ...judged.map((each) => words.judged(each, figures)),
-      ...(asked.mask === undefined ? [] : usesLines(telling, asked.mask, judged[0]?.factor, breathed)),
-      ...nioshLine(telling, asked.mask),
+      ...(mask === undefined ? [] : usesLines(telling, mask, judged[0]?.factor, breathed)),
+      ...nioshLine(telling, mask),
       words.concentration(breathed.timesLimit, session?.place, figures),
       ...(isCartridge ? [words.changeOut, words.mist, words.restsOn] : []),
       ...(asked.person === undefined ? [] : [fitLine(telling, asked.person)]),

@@ -27,8 +27,8 @@ export function alarmsOnBoard(telling: Telling): readonly BoardItem[] {
     {
       id: crewStream,
       name: first,
-      what: telling.words.session.untilClear(undefined),
-      phase: others.join('. '),
+      what: '',
+      phase: [...others, telling.words.session.untilClear(undefined)].join('. '),
       tone: isOnlyDrill ? 'warn' : 'stop',
       urgency: { is: isOnlyDrill ? 'waits' : 'over' },
       clocks: [],

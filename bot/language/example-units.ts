@@ -5,6 +5,7 @@ import { ownValue } from '../../core/own-key.ts';
 
 const customary: Readonly<Record<string, readonly [unit: string, perUnit: number, digits: number]>> = {
   kg: ['lb', 2.2046, 0],
+  'L/min': ['cfh', 2.1189, 0],
   L: ['gal', 0.26417, 1],
   um: ['mil', 0.03937, 1],
   m2: ['ft2', 10.764, 0],
@@ -20,7 +21,7 @@ export function exampleIn(example: string, units: UnitSystem): string {
     .replaceAll(/\b1([3-9]):(\d\d)\b/g, (_, hour: string, minute: string) => `${Number(hour) - 2}:${minute}pm`)
     .replaceAll(/(\d+)C\b/g, (_, degrees: string) => `${Math.round(Number(degrees) * 1.8 + 32)}F`)
     .replaceAll(
-      /((?:(?<![\w.,-])\d+ )*\d+(?=um)|\d+(?:[.,]\d+)?)(kg|L|um|m2|mm|ml|m\/s)\b/g,
+      /((?:(?<![\w.,-])\d+ )*\d+(?=um)|\d+(?:[.,]\d+)?)(kg|L\/min|L|um|m2|mm|ml|m\/s)\b/g,
       (said, figures: string, metric: string) => {
         const [unit, perUnit, digits] = ownValue(customary, metric) ?? ['', Number.NaN, 0];
         const shown = figures

@@ -63,7 +63,10 @@ export function heldByAlarm(shop: Shop, said: Said, decision: Decision): Decisio
 export function nameAlarmFirst(shop: Shop, said: Said, decision: Decision, asHappened: () => Decision): Decision {
   const isQuiet = shop.crew.alarms.length === 0 && [...shop.places.values()].every(({ gas }) => gas === undefined);
   if (decision.kind !== 'objected' || isQuiet || isOfAlarm(decision.objections)) return decision;
-  const held = heldByAlarm(shop, { ...said, stance: { is: 'asked' } }, asHappened());
+  const happened = asHappened();
+  // A decision, such as a check of a can, is never told as having happened.
+  if (happened.kind !== 'accepted') return decision;
+  const held = heldByAlarm(shop, { ...said, stance: { is: 'asked' } }, happened);
   return held.kind === 'objected' ? { ...held, objections: [...held.objections, ...decision.objections] } : decision;
 }
 

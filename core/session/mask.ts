@@ -107,3 +107,16 @@ function mostOf(factor: number, id: SolventId): MaximumUse | undefined {
   });
   return isFailed(most) ? undefined : most;
 }
+
+/** As far as it was said. */
+export type MaskSaid = Partial<Mask>;
+
+/** A hood is fed with air, a mask has cartridges, unless it is said otherwise. */
+export function maskOf({ facepiece, type }: MaskSaid): Mask | undefined {
+  if (facepiece === undefined && type === undefined) return undefined;
+  const fed = type ?? (facepiece === 'helmet-or-hood' ? 'supplied-air-continuous-flow' : 'air-purifying');
+  return {
+    facepiece: facepiece ?? (fed === 'self-contained-pressure-demand' ? 'full-facepiece' : 'half-mask'),
+    type: fed,
+  };
+}

@@ -142,7 +142,7 @@ describe('an act that names no part', () => {
     expect(card.actions.map(({ line }) => line)).toEqual([
       'confirmar clasificado sí',
       'confirmar tierra sí',
-      'confirmar papeles sí',
+      'confirmar recipiente sí',
     ]);
   });
 });

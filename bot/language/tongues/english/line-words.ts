@@ -1,6 +1,7 @@
 // Words of a line that are no verb and have a place of their own in it: they round it off, mark a number, name a thing or a
 // place, or choose. The readers know them as they stand here; the small words of every other tongue lead to them.
 
+import type { Mask } from '../../../../core/session/mask.ts';
 import type { EmergencyField } from '../../../../core/session/session-commands.ts';
 import type { SolventUse } from '../../../../core/solvent-uses.ts';
 
@@ -77,3 +78,19 @@ export const usesCalled = saying<SolventUse>(
   ['vessel vessels brush brushes roller rollers', 'vessel-cleaning'],
   ['wipe degrease degreasing', 'wiping'],
 );
+
+/** What is worn over the face. */
+export const maskFaces = saying<Mask['facepiece']>(
+  ['half halfmask half-mask', 'half-mask'],
+  ['full fullface full-face full-mask whole', 'full-facepiece'],
+  ['hood helmet', 'helmet-or-hood'],
+);
+/** Where its air comes from. */
+export const maskTypes = saying<Mask['type']>(
+  ['cartridge cartridges filter filters organic vapour vapor a2', 'air-purifying'],
+  ['powered papr', 'powered-air-purifying'],
+  ['supplied airline', 'supplied-air-continuous-flow'],
+  ['scba self-contained', 'self-contained-pressure-demand'],
+);
+/** Said round it. */
+export const roundMask = words('mask masks respirator respirators what which wear worn is does air face');

@@ -20,5 +20,5 @@ export const spanishPurge = (say: Spoken): typeof englishPurge => ({
   'no-such-can': 'No hay abierta ninguna lata con ese número.',
   'no-gas-asked': `${capital(say.the('sheet'))} no pide gas encima: ni objetivo ni cuenta.`,
   'size-unknown': 'No se sabe la capacidad de la lata o lo que queda. Diga el espacio libre: purgar 4L 5L/min.',
-  'flow-needed': '¿A qué caudal? Dígalo: purgar 3 5L/min; o fíjelo una vez: fijar gas-flow 5L/min.',
+  'flow-needed': '¿A qué caudal? Dígalo: purgar 3 5L/min; o fíjelo una vez: fijar caudal gas 5L/min.',
 });
