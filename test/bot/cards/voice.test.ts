@@ -165,6 +165,7 @@ describe('the cards', () => {
       'fire',
       'down',
       'hot pot',
+      '@rosa: alarm over',
       'near miss hose lay across the walkway',
       'bell',
       'brief vessel',
