@@ -234,12 +234,12 @@ export const sessionLines: readonly TypedLine[] = [
   }),
   ask('what mask for spraying demo-clear', { ask: 'mask', sheet: 'demo-clear' }),
   ask('respirator halfmask kari', {
-    ...{ ask: 'mask', person: 'kari', mask: { facepiece: 'half-mask', type: 'air-purifying' } },
+    ...{ ask: 'mask', person: 'kari', mask: { facepiece: 'half-mask' } },
   }),
   ask('mask kari half organic vapour cartridge', {
     ...{ ask: 'mask', person: 'kari', mask: { facepiece: 'half-mask', type: 'air-purifying' } },
   }),
-  ask('mask hood', { ask: 'mask', mask: { facepiece: 'helmet-or-hood', type: 'supplied-air-continuous-flow' } }),
+  ask('mask hood', { ask: 'mask', mask: { facepiece: 'helmet-or-hood' } }),
   ask('mask full papr', { ask: 'mask', mask: { facepiece: 'full-facepiece', type: 'powered-air-purifying' } }),
   miss('mask 12mm', 'left-over', '12mm'),
   ask('hazards dip', { ask: 'hazards', work: 'dip', method: 'dip' }),
