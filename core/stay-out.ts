@@ -1,10 +1,11 @@
-// What keeps everybody out of a place for now: an alarm there, or a gas that was last read beyond its limit. Nothing is asked
+// What keeps everybody out of a place for now: an alarm that holds new work there, or a gas that was last read beyond its limit. Nothing is asked
 // for in there until both are over.
 
-import { alarmIn, countdownMs, type OpenAlarm } from './crew/open-alarms.ts';
+import { alarmHolding, countdownMs, type OpenAlarm } from './crew/open-alarms.ts';
 import type { Entry } from './history.ts';
 import type { PlaceName } from './ids.ts';
 import { type GasReading, gasesBeyond } from './place/place.ts';
+import { editionOfToday } from './rule-editions.ts';
 import type { Shop } from './shop.ts';
 import { type EpochMs, epochMs } from './units.ts';
 
@@ -22,7 +23,7 @@ export function stayOutOf(
   place: PlaceName,
   at: EpochMs = untilSaid,
 ): StayOut | undefined {
-  const alarm = alarmIn(crew.alarms, place, at);
+  const alarm = alarmHolding(crew.alarms, place, at, editionOfToday);
   const beyond = gasesBeyond(places.get(place), at);
   return alarm === undefined && beyond.length === 0 ? undefined : { alarm, beyond };
 }

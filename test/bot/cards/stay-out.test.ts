@@ -37,6 +37,13 @@ describe('the gun stops while an alarm is on there', () => {
     expect(flushBells(talk).length).toBeGreaterThan(0);
   });
 
+  it('given a cry of no said place, then nobody is sent in either: it may be there', async () => {
+    const talk = await talkAfter(...sprays, '@kari: fire');
+    expect((await talk.say('spray off')).card.lines).toEqual(['Stay out; flush after alarm over.']);
+    await talk.say('wait 20m');
+    expect(flushBells(talk)).toEqual([]);
+  });
+
   it('given an alarm elsewhere, then it is flushed now', async () => {
     const { say } = await talkAfter(...sprays, '@kari: spill in hall');
     const off = await say('spray off');
