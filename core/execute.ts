@@ -138,19 +138,19 @@ async function decided(deps: WriteQueueDeps, request: Request, answering: Answer
 }
 
 function draftOf(deps: WriteQueueDeps, before: Shop, request: Request, answering: Answering): Draft<string> {
-  const { id, now } = request;
+  const { id, by, now } = request;
   const decision = decide(before, request);
   if (decision.kind !== 'accepted') {
     // An objection too is given again to the same delivery, though by then the act might be allowed.
     const text = answering(request, { ...decision, shop: before });
-    return { ...nothingNew(text, now), answer: { request: id, text } };
+    return { ...nothingNew(text, now), answer: { request: id, by, text } };
   }
   mustRead(before, decision.events);
   const envelopes = withHolds(deps, decision.events, before, request);
   const shop = deps.keeper.preview(envelopes);
   const plan = planReminders(shop, streamsTouched(envelopes));
   const text = answering(request, { kind: 'recorded', envelopes, before, shop, plan });
-  return { result: text, envelopes, plan, answer: { request: id, text }, now };
+  return { result: text, envelopes, plan, answer: { request: id, by, text }, now };
 }
 
 function sealed(

@@ -36,6 +36,8 @@ export interface Newest {
 /** What is given again to the same delivery. */
 export interface Answered {
   readonly request: string;
+  /** Who asked, where that may be kept. */
+  readonly by?: PersonName;
   readonly text: string;
 }
 
@@ -97,6 +99,8 @@ export interface Store {
   readonly newest: (crew: CrewId) => Promise<Newest>;
   /** By request, as far as they were answered: of many asked at once each takes a tenth of the time of one asked alone. */
   readonly answersTo: (crew: CrewId, requests: readonly string[]) => Promise<ReadonlyMap<string, string>>;
+  /** What this person's last request was answered with. */
+  readonly lastAnswerTo: (crew: CrewId, person: PersonName) => Promise<string | undefined>;
   readonly commit: (change: Change) => Promise<'committed' | 'conflict'>;
   /** Of one crew where it is named, else of all. */
   readonly nextDueAt: (crew?: CrewId) => Promise<EpochMs | undefined>;

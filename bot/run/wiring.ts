@@ -61,7 +61,12 @@ export function wire({
   const host = createHost({ executor, store, clock, log, crew, crewFile, tongues, recordAnswers });
 
   const messenger: Messenger = {
-    post: async (ringing) => frontEnd.tell(await ringAnswer({ executor, host, recordAnswers, log }, ringing)),
+    post: async (ringing) => {
+      const answer = await ringAnswer({ executor, host, recordAnswers, log }, ringing);
+      const told = await frontEnd.tell(answer);
+      if (told === 'posted') host.saw(answer);
+      return told;
+    },
     wasPosted: (_, numberedKey) => frontEnd.wasTold(numberedKey),
     tellLeads: async (trouble) => frontEnd.tell(troubleAnswer(host, trouble)),
   };

@@ -25,6 +25,7 @@ import { type Answer, answerFrom, makeAnswer } from './answer.ts';
 import { answerQuestion, type Questioned } from './answer-question.ts';
 import type { Delivery } from './front-end.ts';
 import { lineWithPart, withBatchOf, withSessionOf } from './in-thread.ts';
+import { createLastCards } from './last-cards.ts';
 import { hearingOf, lineContext } from './line-context.ts';
 import { lineBroke, restsOnUnread, storeFailed } from './not-recorded.ts';
 import type { Pressed } from './pressed.ts';
@@ -45,12 +46,20 @@ export interface Host {
   readonly telling: (shop: Shop, name: PersonName | undefined) => Telling;
   /** Whether a line said at that time would be an act. Nothing is decided by it. */
   readonly isAct: (shop: Shop, text: string, at: EpochMs, about?: StreamId) => boolean;
+  /** What was told by itself and has reached its people: they may ask back about it. */
+  readonly saw: (answer: Answer) => void;
 }
 
 export function createHost(deps: HostDeps): Host {
   const { clock, log, tongues } = deps;
+  const lastCards = createLastCards(deps.store, deps.crew);
   return {
-    handle: (delivery) => handle(deps, delivery),
+    handle: async (delivery) => {
+      const answer = await handle(deps, delivery);
+      if (answer !== undefined) lastCards.saw(answer);
+      return answer;
+    },
+    saw: lastCards.saw,
     telling: (shop, name) => tellingOf({ tongues, now: clock.now() }, shop, name),
     isAct: (shop, text, at, about) => {
       try {

@@ -131,6 +131,15 @@ const steps: readonly string[] = [
   create table known (ways integer not null) strict;
   insert into known values (0);
   `,
+  // Which answer each person was given last: a bare answer answers it, and `why` asks about it.
+  `
+  create table last_answer (
+    crew text not null,
+    person text not null,
+    request text not null,
+    primary key (crew, person)
+  ) strict, without rowid;
+  `,
 ];
 
 export function migrate(database: Database): void {

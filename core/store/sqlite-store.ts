@@ -48,6 +48,7 @@ export function openSqliteStore(file: string): Store {
       };
     },
     answersTo: async (crew, requests) => new Map(read.answers.all(crew, JSON.stringify(requests))),
+    lastAnswerTo: async (crew, person) => read.lastAnswer.get(crew, person),
     commit: async (change) => write.immediate(change),
     nextDueAt: async (crew) => reminders.nextDueAt(crew),
     claim: async (now, leaseUntil, crew) => reminders.claim(now, leaseUntil, crew),
@@ -113,7 +114,13 @@ function readingStatements(database: Database) {
       'select request, text from answer where crew = ? and request in (select value from json_each(?))',
     )
     .raw();
-  return { head, hashIfLast, rowsAfter, rowsUnder, live, between, touched, number, actedAt, pouredFrom, answers };
+  const lastAnswer = database
+    .prepare<[string, string], string>(
+      'select text from last_answer cross join answer using (crew, request) where last_answer.crew = ? and person = ?',
+    )
+    .pluck();
+  const asked = { answers, lastAnswer };
+  return { head, hashIfLast, rowsAfter, rowsUnder, live, between, touched, number, actedAt, pouredFrom, ...asked };
 }
 
 /** Everything of a change lands, or nothing. */
@@ -131,6 +138,7 @@ function writingTransaction(
   const addLive = database.prepare<[string, string]>('insert or ignore into live values (?, ?)');
   const removeLive = database.prepare<[string, string]>('delete from live where crew = ? and stream = ?');
   const addAnswer = database.prepare<[string, string, string]>('insert into answer values (?, ?, ?)');
+  const isLast = database.prepare<[string, string, string]>('insert or replace into last_answer values (?, ?, ?)');
 
   return database.transaction((change: Change): 'committed' | 'conflict' => {
     const { crew, answers } = change;
@@ -143,7 +151,10 @@ function writingTransaction(
     }
     for (const [stream, isLive] of change.live) (isLive ? addLive : removeLive).run(crew, stream);
     for (const [stream, planned] of change.plan) reminders.reconcile(crew, stream, planned, change.now);
-    for (const { request, text } of answers) addAnswer.run(crew, request, text);
+    for (const { request, by, text } of answers) {
+      addAnswer.run(crew, request, text);
+      if (by !== undefined) isLast.run(crew, by, request);
+    }
     return 'committed';
   });
 }

@@ -104,6 +104,23 @@ function contract(open: () => StoreUnderTest): void {
       expect((await store.answersTo('crew', ['d1'])).get('d1')).toBe('first');
     });
 
+    test('the last answer to a person is that of their last request, and nobody else’s', async () => {
+      expect(await store.lastAnswerTo('crew', 'kari')).toBeUndefined();
+      await store.commit(
+        changeOf(start, {
+          answers: [
+            { request: 'd1', by: 'kari', text: 'first' },
+            { request: 'd2', by: 'kari', text: 'second' },
+            { request: 'd3', by: 'ola', text: 'his' },
+            { request: 'd4', text: 'nobody’s' },
+          ],
+        }),
+      );
+      expect(await store.lastAnswerTo('crew', 'kari')).toBe('second');
+      expect(await store.lastAnswerTo('crew', 'ola')).toBe('his');
+      expect(await store.lastAnswerTo('crew', '')).toBeUndefined();
+    });
+
     test('of several requests those that were answered have their answers', async () => {
       const answers = ['d1', 'd2', 'd,"3'].map((request) => ({ request, text: `to ${request}` }));
       await store.commit(changeOf(start, { answers }));
