@@ -5,6 +5,7 @@ import { byName, liveParts } from '../../core/shop.ts';
 import { statusOf } from '../../core/status.ts';
 import { exampleIn } from '../language/example-units.ts';
 import type { Misread } from '../language/reading.ts';
+import { actMeant } from './act-meant.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { exampleHere, namedHere } from './example-here.ts';
@@ -18,16 +19,20 @@ export function misreadCard(telling: Telling | Pick<Telling, 'words'>, misread: 
   const label = (line: string): string => {
     const alarm = ownValue(misread.calls ?? {}, line);
     if (alarm !== undefined) return session.callForHelp(alarm);
-    return misread.calms === line ? buttons['no-alarm'] : replies.lineMeant(line);
+    if (misread.calms === line) return buttons['no-alarm'];
+    const act = misread.meant?.find((each) => each.line === line);
+    return (act === undefined || !('shop' in telling) ? undefined : actMeant(telling, act)) ?? replies.lineMeant(line);
   };
   const asksForHelp = misread.code === 'which-cry';
+  const asksWhich = misread.code === 'which-act';
+  const title = asksWhich ? replies.whichAct(misread.suggestions.length) : replies.notRead;
   const call = asksForHelp && 'shop' in telling ? telling.shop.crew.spray.emergency.call : undefined;
-  return makeCard(asksForHelp ? replies.notClear : replies.notRead, 'warn', {
+  return makeCard(asksForHelp ? replies.notClear : title, 'warn', {
     lines: [
       // Whatever it is, the shop's own number comes first.
       ...(call === undefined ? [] : [session.callNumber(call)]),
       ...telling.words.misread(misread, exampleOf(telling, misread)),
-      replies.nothingRecorded,
+      ...(asksWhich ? [] : [replies.nothingRecorded]),
     ],
     actions: [
       ...misread.suggestions.map((line, i) => ({ id: `meant-${i + 1}`, label: label(line), line })),

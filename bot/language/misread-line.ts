@@ -3,6 +3,7 @@
 
 import { gases } from '../../core/calc/monitor-limits.ts';
 import type { Question } from '../../core/commands.ts';
+import { known } from '../../core/known.ts';
 import { type Alarm, alarmNamed } from '../../core/session/session-commands.ts';
 import { type SettingName, settingRows } from '../../core/settings.ts';
 import type { ActRead } from './acts/act-line.ts';
@@ -203,6 +204,24 @@ export function tooLong(text: string): Reading {
     suggestions: [],
   };
   return { kind: 'misread', misread, line };
+}
+
+/** What was understood, to be tapped: in place of why the line did not read. */
+export function whichActOf(
+  misread: Misread,
+  meant: readonly Extract<Reading, { kind: 'command' | 'question' }>[],
+): Misread {
+  const { calls: _, calms: __, limits: ___, ...rest } = misread;
+  return {
+    ...rest,
+    ...{ code: 'which-act', token: '', from: 0, to: 0, needs: [], couldBe: [] },
+    suggestions: meant.map(({ line }) => line),
+    meant: meant.flatMap((each) =>
+      each.kind === 'command'
+        ? [{ line: each.line, command: each.command, stance: each.stance, ...known({ at: each.at }) }]
+        : [],
+    ),
+  };
 }
 
 export type Read =

@@ -4,6 +4,7 @@
 import type { Question, Stance, Verb } from '../../core/commands.ts';
 import { isFailed } from '../../core/failed.ts';
 import { known } from '../../core/known.ts';
+import { alarmNamed } from '../../core/session/session-commands.ts';
 import { isQuestion } from '../../core/verbs/question-rows.ts';
 import type { ActLine } from './acts/act-line.ts';
 import { readQuestion } from './acts/read-question.ts';
@@ -11,9 +12,10 @@ import { readAct } from './acts/readers.ts';
 import { breathingSaid } from './breathing-said.ts';
 import { criedWords } from './cry.ts';
 import type { CryTable } from './cry-words.ts';
+import { understood } from './further-readings.ts';
 import { gasSaid } from './gas-said.ts';
 import { isCried, isOnlySpokenOf, onlySpokenOf, orCried } from './heard-cry.ts';
-import { longestLine, misreadOf, type Read, tooLong, unknownVerb } from './misread-line.ts';
+import { longestLine, misreadOf, type Read, tooLong, unknownVerb, whichActOf } from './misread-line.ts';
 import { partLines, readPartList } from './part-list.ts';
 import type { Fault, LineContext, Reading } from './reading.ts';
 import { type How, isHappenedWord } from './time-and-permission.ts';
@@ -26,10 +28,40 @@ import { meantOn, type VerbAt, verbAt, verbNamed, verbOfWord } from './verbs-typ
 import { wetBulbSaid } from './wet-bulb-said.ts';
 
 export function readLine(text: string, context: LineContext): Reading {
+  const read = readStrictly(text, context);
+  if (read.kind !== 'misread' || partLines(text, context.hearing) !== undefined) return read;
+  return readFurther(read, context) ?? read;
+}
+
+/** Verb first, and nothing guessed. */
+export function readStrictly(text: string, context: LineContext): Reading {
   const list = partLines(text, context.hearing);
   return list === undefined
     ? readSingle(text, context)
     : readPartList(list, (line) => readSingle(line, context), context.hearing);
+}
+
+/** As it is said in other words: what is sure is taken, what is likely is offered. A cry is never read as anything else. */
+function readFurther({ misread, line }: Misreading, context: LineContext): Reading | undefined {
+  if (misread.code === 'no-cry' || misread.code === 'which-cry' || misread.calls !== undefined) return undefined;
+  const found = line.length > longestLine ? undefined : understood(line, context);
+  if (found === undefined) return undefined;
+  if (found.is === 'sure') {
+    const taken = readSingle(found.line, context);
+    return isTaken(taken) ? { ...taken, line, takenAs: found.line } : undefined;
+  }
+  const meant = found.lines.flatMap((each) => {
+    const read = readSingle(each, context);
+    return isTaken(read) ? [{ ...read, line: each }] : [];
+  });
+  return meant.length === 0 ? undefined : { kind: 'misread', misread: whichActOf(misread, meant.slice(0, 3)), line };
+}
+
+type Misreading = Extract<Reading, { kind: 'misread' }>;
+
+/** Nothing that calls people is ever made of other words. */
+function isTaken(read: Reading): read is Extract<Reading, { kind: 'command' | 'question' }> {
+  return read.kind === 'question' || (read.kind === 'command' && alarmNamed(read.command.verb) === undefined);
 }
 
 function readSingle(text: string, context: LineContext): Reading {

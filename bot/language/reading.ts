@@ -48,8 +48,10 @@ export type Reading =
       readonly stance: Stance;
       /** The line as read: spaces, quotes and dashes put right, a mention taken off. */
       readonly line: string;
+      /** The strict line that it was taken as, where it was said in other words. */
+      readonly takenAs?: string;
     }
-  | { readonly kind: 'question'; readonly question: Question; readonly line: string }
+  | { readonly kind: 'question'; readonly question: Question; readonly line: string; readonly takenAs?: string }
   /** A blank line or a # comment. */
   | { readonly kind: 'silence' }
   | { readonly kind: 'misread'; readonly misread: Misread; readonly line: string };
@@ -81,6 +83,8 @@ export const misreadCodes = [
   'permit-alone',
   /** A no, where nothing was asked that one word answers. */
   'no-alone',
+  /** It may mean what is offered: a tap each, worded as what it does. */
+  'which-act',
 ] as const;
 export type MisreadCode = (typeof misreadCodes)[number];
 
@@ -117,8 +121,18 @@ export interface Misread {
   readonly calls?: Readonly<Record<string, Alarm>>;
   /** Of the suggestions, the one that says that nobody is to be called. */
   readonly calms?: string;
+  /** Of the suggestions, the acts that were understood. */
+  readonly meant?: readonly Meant[];
   /** Of a pasted list: which of its lines. */
   readonly faulty?: readonly FaultyLine[];
+}
+
+/** An act that a line may mean. */
+export interface Meant {
+  readonly line: string;
+  readonly command: Command;
+  readonly at?: EpochMs;
+  readonly stance: Stance;
 }
 
 export interface FaultyLine {

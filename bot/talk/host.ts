@@ -16,7 +16,7 @@ import { misreadCard } from '../cards/misread-card.ts';
 import { isInDoubt, movedCard } from '../cards/moved-card.ts';
 import { proofCard } from '../cards/proof-cards.ts';
 import { figuresFor } from '../language/figures.ts';
-import { readLine } from '../language/read-line.ts';
+import { readLine, readStrictly } from '../language/read-line.ts';
 import type { Reading } from '../language/reading.ts';
 import type { Tongues } from '../language/tongues/tongues.ts';
 import { proveRecord } from '../records/proving.ts';
@@ -87,8 +87,11 @@ async function handle(deps: HostDeps, given: Delivery): Promise<Answer | undefin
         heard.meant = meaningOf(deps, told, delivery, shop);
         return heard.meant.is === 'act' ? heard.meant.request : undefined;
       },
-      (request, outcome) =>
-        JSON.stringify(wordOutcome(told, withoutTeller(delivery, request.command), request, outcome)),
+      (request, outcome) => {
+        const by = withoutTeller(delivery, request.command);
+        const takenAs = heard.meant?.is === 'act' ? heard.meant.takenAs : undefined;
+        return JSON.stringify(wordOutcome(told, by, request, outcome, takenAs));
+      },
     );
     if (said === undefined) return heard.meant?.is === 'words' ? await heard.meant.answer() : undefined;
     const answer = answerFrom(said);
@@ -107,7 +110,7 @@ async function handle(deps: HostDeps, given: Delivery): Promise<Answer | undefin
 
 /** An act, or what is answered without one. */
 type Meant =
-  | { readonly is: 'act'; readonly request: Request }
+  | { readonly is: 'act'; readonly request: Request; readonly takenAs: string | undefined }
   | { readonly is: 'words'; readonly answer: () => Answer | undefined | Promise<Answer> };
 
 function meaningOf(deps: HostDeps, told: ToldNow, delivery: Delivery & { readonly id: string }, shop: Shop): Meant {
@@ -122,7 +125,8 @@ function meaningOf(deps: HostDeps, told: ToldNow, delivery: Delivery & { readonl
     return { is: 'words', answer: () => askedBack(told, delivery, pressed, command, shop) };
   }
   const { id, as: by } = withoutTeller(delivery, command);
-  return { is: 'act', request: { id, by, now, command, at: reading.at ?? at, stance } };
+  const { takenAs } = reading;
+  return { is: 'act', request: { id, by, now, command, at: reading.at ?? at, stance }, takenAs };
 }
 
 function inWords(
@@ -162,9 +166,8 @@ interface Speaking {
 function readIn(tongues: Tongues, shop: Shop, text: string, { as, at, about }: Speaking): Reading {
   return oursAlone('reading', () => {
     const context = lineContext(tongues, shop, as, at);
-    const read = readLine(text, context);
-    const named = lineWithPart(text, read, about, shop);
-    return named === undefined ? read : readLine(named, context);
+    const named = about === undefined ? undefined : lineWithPart(text, readStrictly(text, context), about, shop);
+    return readLine(named ?? text, context);
   });
 }
 

@@ -8,30 +8,46 @@ import type { Card } from '../cards/card.ts';
 import { type Telling, withLinesShown } from '../cards/card-context.ts';
 import { objectionCard, unclearCard } from '../cards/objection-cards.ts';
 import { recordedCard } from '../cards/reply-cards.ts';
+import { withTakenAs } from '../cards/taken-as.ts';
 import type { Answer } from './answer.ts';
 import type { Delivery } from './front-end.ts';
 import { subjectsNamed, subjectsOf } from './message-subject.ts';
 import { answering, type ToldNow, tellingOf } from './telling.ts';
 
-/** Words an outcome inside the write path, so that the same delivery gets the same answer for ever. */
-export function wordOutcome(told: ToldNow, delivery: Delivery, request: Request, outcome: Outcome): Answer {
+/**
+ * Words an outcome inside the write path, so that the same delivery gets the same answer for ever. `takenAs`: the strict line
+ * of one that was said in other words.
+ */
+export function wordOutcome(
+  told: ToldNow,
+  delivery: Delivery,
+  request: Request,
+  outcome: Outcome,
+  takenAs?: string,
+): Answer {
   const { shop } = outcome;
+  const taken = (telling: Telling, card: Card): Card =>
+    takenAs === undefined ? card : withTakenAs(telling, card, takenAs, outcome);
   switch (outcome.kind) {
     case 'recorded': {
-      const cards = toldBothWays(told, shop, delivery.as, (telling) => recordedCard(telling, request, outcome));
+      const cards = toldBothWays(told, shop, delivery.as, (telling) =>
+        taken(telling, recordedCard(telling, request, outcome)),
+      );
       const moved = [...new Set(outcome.envelopes.flatMap((envelope) => [envelope.stream, ...envelope.alsoUnder]))];
       const about = subjectsOf(shop, moved);
       return answering(told, delivery, shop, { kind: 'reply', code: null, recorded: true, ...cards, about, moved });
     }
     case 'objected': {
-      const cards = toldBothWays(told, shop, delivery.as, (telling) => objectionCard(telling, request, outcome));
+      const cards = toldBothWays(told, shop, delivery.as, (telling) =>
+        taken(telling, objectionCard(telling, request, outcome)),
+      );
       const code = outcome.objections[0]?.code ?? null;
       const about = subjectsNamed(shop, request.command);
       return answering(told, delivery, shop, { kind: 'objection', code, recorded: false, ...cards, about });
     }
     case 'unclear': {
       const telling = tellingOf(told, shop, delivery.as);
-      const card = withLinesShown(telling, unclearCard(telling, request, outcome.unclear));
+      const card = withLinesShown(telling, taken(telling, unclearCard(telling, request, outcome.unclear)));
       const { code } = outcome.unclear;
       return answering(told, delivery, shop, { kind: 'misread', code, recorded: false, card });
     }

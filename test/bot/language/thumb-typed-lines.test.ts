@@ -1,7 +1,7 @@
 // The two hundred lines, and what holds for every misread among them.
 
 import { describe, expect, it } from 'vitest';
-import { readLine } from '../../../bot/language/read-line.ts';
+import { readStrictly } from '../../../bot/language/read-line.ts';
 import type { Reading } from '../../../bot/language/reading.ts';
 import { englishVerbs } from '../../../bot/language/tongues/english/verbs.ts';
 import { tallerALasDiez } from './shop-at-ten.ts';
@@ -37,7 +37,7 @@ function inBrief(reading: Reading): Expected {
 
 describe('two hundred thumb-typed lines (invented; common practice, no source)', () => {
   it.each(thumbTypedLines)('given $line, then it is read as it was meant', ({ line, expected }) => {
-    expect(inBrief(readLine(line, tallerALasDiez))).toEqual(expected);
+    expect(inBrief(readStrictly(line, tallerALasDiez))).toEqual(expected);
   });
 
   it('given the corpus, then it has 200 different lines and at least half of them read', () => {
@@ -64,13 +64,13 @@ describe('two hundred thumb-typed lines (invented; common practice, no source)',
 
   it('given any misread of the corpus, then it says where it stopped and each line it offers reads', () => {
     for (const { line } of thumbTypedLines) {
-      const reading = readLine(line, tallerALasDiez);
+      const reading = readStrictly(line, tallerALasDiez);
       if (reading.kind !== 'misread') continue;
       const { token, from, to, suggestions, exampleOf } = reading.misread;
       expect(reading.line.slice(from, to)).toBe(token);
       expect(suggestions.length).toBeLessThanOrEqual(3);
       for (const offered of [englishVerbs[exampleOf].example, ...suggestions]) {
-        expect(readLine(offered, tallerALasDiez).kind, offered).toMatch(/^(command|question)$/);
+        expect(readStrictly(offered, tallerALasDiez).kind, offered).toMatch(/^(command|question)$/);
       }
     }
   });

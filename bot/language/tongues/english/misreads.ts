@@ -23,10 +23,12 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   'permit-alone': () =>
     'nothing says what is permitted. A lead releases what is held, with permit and the reason behind',
   'no-alone': () => 'what is it that is not so? Say no with it; what was recorded by mistake is taken back with undo',
+  'which-act': () => 'one tap says it, and nothing is recorded before',
 };
 
 export function englishMisread(misread: Misread, example: string): readonly string[] {
   const lines = [`${reasons[misread.code](misread.token)}.`.replace(/^./, (first) => first.toUpperCase())];
+  if (misread.code === 'which-act') return lines;
   for (const { number, line, code, token } of misread.faulty ?? []) {
     lines.push(`Line ${number}, ${line}: ${reasons[code](token)}.`);
   }

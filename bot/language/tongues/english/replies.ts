@@ -153,6 +153,10 @@ export const englishReplies = {
   /** Understood, and for somebody else to decide. */
   notYours: 'Not yours to decide',
   notRead: 'Not read',
+  /** Over what a line may mean. */
+  whichAct: (acts: number): string => (acts === 1 ? 'Is this it?' : 'Which of these?'),
+  /** Of a line said in other words. */
+  takenAs: (line: string) => `Taken as: ${line}`,
   lineMeant: (line: string) => `${line}?`,
   nothingRecorded: 'Nothing is recorded.',
   movedUnderThumb: (pressed: string, before: string) =>

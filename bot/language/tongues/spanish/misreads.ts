@@ -27,6 +27,7 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   'which-cry': () => '¿qué ha pasado? Todavía no se ha avisado a nadie: pulse qué es y se avisa',
   'permit-alone': () => 'no se dice qué se permite',
   'no-alone': () => '¿qué es lo que no? Dígalo con ello; lo anotado por error se quita con deshacer',
+  'which-act': () => 'pulse y queda dicho; hasta entonces no se anota nada',
 };
 
 export const spanishMisread =
@@ -36,6 +37,7 @@ export const spanishMisread =
     // What is missing says by itself that the line is not whole.
     const isOnlyShort = misread.code === 'incomplete' && needs !== '';
     const lines = isOnlyShort ? [`Falta: ${needs}.`] : [`${capitalAfterMark(reasons[misread.code](misread.token))}.`];
+    if (misread.code === 'which-act') return lines;
     for (const { number, line, code, token } of misread.faulty ?? []) {
       lines.push(`Línea ${number}, ${line}: ${reasons[code](token)}.`);
     }

@@ -147,6 +147,8 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     notClear: 'No queda claro',
     notYours: 'No le toca decidirlo',
     notRead: 'No se entiende',
+    whichAct: (acts) => (acts === 1 ? '¿Es esto?' : '¿Cuál de estas?'),
+    takenAs: (line) => `Entendido como: ${line}`,
     lineMeant: (line) => (line.startsWith('ya ') ? `¿${line.slice(3)}, ya hecho?` : `¿${line}?`),
     nothingRecorded: 'No se ha anotado nada.',
     movedUnderThumb: (pressed, before) =>
