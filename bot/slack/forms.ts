@@ -3,7 +3,8 @@
 import { createHash } from 'node:crypto';
 import type { BoardItem } from '../cards/board-item.ts';
 import { inUnitsOf } from '../cards/card-context.ts';
-import { blankLine, fieldsIn, fillLine } from '../cards/tap-fields.ts';
+import { blankLine, fieldsIn } from '../cards/tap-fields.ts';
+import { fillLine } from '../language/line-fields.ts';
 import type { Where } from '../messages/platform.ts';
 import { warn } from '../messages/privately.ts';
 import { type Moved, movedUnderForm } from '../talk/pressed.ts';

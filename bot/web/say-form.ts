@@ -3,7 +3,7 @@
 import { createHash } from 'node:crypto';
 import { z } from 'zod';
 import { type EpochMs, epochMs } from '../../core/units.ts';
-import { fillLine } from '../cards/tap-fields.ts';
+import { fillLine } from '../language/line-fields.ts';
 import type { Delivery } from '../talk/front-end.ts';
 
 const Form = z.object({

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { inUnitsOf } from '../../../bot/cards/card-context.ts';
-import { fieldsIn, fillInOrder, fillLine } from '../../../bot/cards/tap-fields.ts';
+import { fieldsIn } from '../../../bot/cards/tap-fields.ts';
+import { fillInOrder, fillLine } from '../../../bot/language/line-fields.ts';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
 
 const words = shipped.wordsIn('en');
