@@ -119,6 +119,36 @@ export interface TimesTyped {
   readonly partLeads: string;
   readonly partArticle: string;
   readonly partsOfDay: Readonly<Record<string, PartOfDay>>;
+  readonly spoken: TimeWords;
+}
+
+/** A time as it is spoken, by what its words do; lower case, without accents. */
+export interface TimeWords {
+  /** An hour follows. */
+  readonly leads: readonly string[];
+  /** The same, though not to the minute. */
+  readonly roughly: readonly string[];
+  /** Minutes that are no number: `quarter`, `media`. */
+  readonly minutes: Readonly<Record<string, number>>;
+  /** The minutes stand before it, the hour behind: `ten past nine`. */
+  readonly past: readonly string[];
+  readonly to: readonly string[];
+  /** Said before it all where the lead may be missing: `al cuarto para las diez`. */
+  readonly mayLead: readonly string[];
+  /** The hour stands before it, the minutes behind: `nueve y diez`. */
+  readonly plus?: string;
+  readonly minus?: string;
+  /** Half an hour past the hour to some ears, half an hour short of it to others: `half nine`. */
+  readonly halfOf?: string;
+  readonly onTheHour: readonly string[];
+  /** Behind a duration, where it may lack its unit: `20 back`. */
+  readonly back: readonly string[];
+  /** Before one. */
+  readonly ago: readonly string[];
+  /** Between that and the figure, where nobody looked at a clock. */
+  readonly about: readonly string[];
+  /** Some time of today that nobody can tell. */
+  readonly vague: readonly string[];
 }
 
 /** What is said in words in place of figures. */
@@ -129,6 +159,33 @@ export interface NumbersTyped {
   readonly andHalf: readonly string[];
   /** Behind an hour: so many minutes more, or fewer. */
   readonly pastHour: Readonly<Record<string, number>>;
+  readonly spoken: NumberWords;
+}
+
+/** A number as it is spoken or dictated, by what its words do; lower case, without accents. */
+export interface NumberWords {
+  /** What stands alone below a hundred. */
+  readonly small: Readonly<Record<string, number>>;
+  /** What a one may follow, with the joint between: `treinta y uno`, `twenty one`. */
+  readonly tens: Readonly<Record<string, number>>;
+  readonly tensJoint?: string;
+  /** Whole hundreds in one word. */
+  readonly hundreds: Readonly<Record<string, number>>;
+  /** The word behind a number that makes it hundreds, or thousands. */
+  readonly hundred?: string;
+  readonly thousand: string;
+  readonly hundredJoint?: string;
+  /** Before the decimals. */
+  readonly point: readonly string[];
+  readonly nought: readonly string[];
+  /** Of the small ones, those that are an article as well: numbers only beside a unit or a mark. */
+  readonly articles: readonly string[];
+  /** Behind a number or its unit. */
+  readonly andPart: Readonly<Record<string, number>>;
+  /** Before a unit. */
+  readonly partOf: Readonly<Record<string, number>>;
+  /** Heard for a number, and rarely meant: only before a point or a unit. */
+  readonly soundsLike: Readonly<Record<string, number>>;
 }
 
 export interface PartOfDay {

@@ -5,6 +5,7 @@ import { englishCalm } from './calm.ts';
 import { englishCries } from './cries.ts';
 import { englishMeanings } from './lexicon.ts';
 import { englishMethods } from './methods.ts';
+import { englishNumbers } from './numbers.ts';
 import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
 import { englishTerms } from './terms.ts';
@@ -42,7 +43,7 @@ export const englishTyped: Typed = {
   methods: englishMethods,
   units: englishUnits,
   times: englishTimes,
-  numbers: { words: {}, andHalf: [], pastHour: {} },
+  numbers: englishNumbers,
   settings: englishSettings.names,
   languages: { en: 'english, ingles' },
   cries: { ...englishCries, ...englishCalm },

@@ -34,4 +34,22 @@ export const spanishTimes: TimesTyped = {
     tarde: { hours: [12, 1, 2, 3, 4, 5, 6, 7, 8, 9], afterNoon: true },
     noche: { hours: [7, 8, 9, 10, 11], afterNoon: true },
   },
+  spoken: {
+    leads: ['a las', 'a la', 'desde las', 'desde la'],
+    roughly: ['a eso de las', 'como a las', 'sobre las', 'hacia las', 'a como las', 'alrededor de las', 'tipo'],
+    minutes: { cuarto: 15, 'un cuarto': 15, media: 30 },
+    past: [],
+    to: ['para las', 'para la', 'pa las', 'pa la', 'minutos para las', 'minutos para la'],
+    mayLead: ['al', 'a', 'a los', 'faltando', 'faltaban', 'faltaba'],
+    plus: 'y',
+    minus: 'menos',
+    onTheHour: ['en punto', 'clavadas'],
+    back: ['atras'],
+    ago: ['hace', 'hara', 'desde hace'],
+    about: ['como', 'unos', 'unas', 'cosa de', 'mas o menos', 'casi'],
+    vague: [
+      ...['denantes', 'endenantes', 'hace rato', 'hace un rato', 'hace ratito', 'hace un ratito', 'hace tantito'],
+      ...['hace poco', 'hace nada', 'hace un momento', 'ahorita', 'ahorita mismo', 'orita', 'hace un momentito'],
+    ],
+  },
 };

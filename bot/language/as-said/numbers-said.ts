@@ -1,0 +1,215 @@
+// Numbers that are spoken or dictated, put in figures. Where words can be cut into numbers in several ways (`eleven ninety eight`)
+// each way is a line of its own; which of them is meant shows when they are read.
+
+import { type Hearing, meaningOf } from '../hearing.ts';
+import type { LineContext } from '../reading.ts';
+import { batchMarks, canMarks, sessionMarks } from '../tongues/english/line-words.ts';
+import type { NumberWords } from '../tongues/typed.ts';
+import type { Unit } from '../typed/units-typed.ts';
+import { notAfterSpace } from '../typed/units-typed.ts';
+import type { Heard } from './heard.ts';
+import { digitSaid, isNumberWord, type NumberSaid, numberSaid, partBefore, partMore } from './number-words.ts';
+import { type Change, changed, type Said, wordsOf } from './words.ts';
+
+/** More ways are no speech any more. */
+const mostWays = 8;
+
+/** Each way to put the line's numbers in figures; none where it has no number in words. */
+export function numbersSaid(line: string, context: LineContext): readonly Heard[] {
+  for (const { numbers } of [...context.hearing.tongues].reverse()) {
+    const said = wordsOf(line, (word) => isNumberWord(word, numbers.spoken));
+    const ways = waysIn({ said, words: numbers.spoken, context });
+    if (ways !== undefined) {
+      return ways.map(({ changes, isSure }) => ({ line: changed(line, said, changes), isSure }));
+    }
+  }
+  return [];
+}
+
+interface Line {
+  readonly said: readonly Said[];
+  readonly words: NumberWords;
+  readonly context: LineContext;
+}
+
+interface Way {
+  readonly changes: readonly Change[];
+  readonly isSure: boolean;
+}
+
+function waysIn(line: Line): readonly Way[] | undefined {
+  let ways: readonly Way[] = [{ changes: [], isSure: true }];
+  for (let at = 0; at < line.said.length; ) {
+    const found = isUnitsOwn(line, at) ? undefined : (amountAt(line, at) ?? runAt(line, at));
+    if (found === undefined) at += 1;
+    else {
+      at = found.to;
+      ways = ways
+        .flatMap((way) =>
+          found.texts.map((changes) => ({
+            changes: [...way.changes, ...changes],
+            isSure: way.isSure && found.isSure,
+          })),
+        )
+        .slice(0, mostWays);
+    }
+  }
+  return ways.some(({ changes }) => changes.length > 0) ? ways : undefined;
+}
+
+/** `por ciento`, which is no hundred. */
+const isUnitsOwn = ({ said, context }: Line, at: number): boolean =>
+  context.hearing.units.has(`${said[at - 1]?.word} ${said[at]?.word}`);
+
+interface Found {
+  readonly to: number;
+  /** What is said instead, each way of it. */
+  readonly texts: readonly (readonly Change[])[];
+  readonly isSure: boolean;
+}
+
+/** A number with its unit and what is more or less than a whole of it: `half a kilo`, `dos kilos cuatrocientos`. */
+function amountAt(line: Line, at: number): Found | undefined {
+  const { said, words, context } = line;
+  const part = partBefore(said, at, words);
+  if (part !== undefined && unitAt(said, part.to, context.hearing) !== undefined) {
+    return one({ from: at, to: part.to, text: `${part.value}` }, part.to);
+  }
+  const heard = soundsLikeAt(line, at);
+  const number = heard ?? numberAt(line, at);
+  const unit = number === undefined ? undefined : unitAt(said, number.to, context.hearing);
+  if (number === undefined || unit === undefined)
+    return heard && one({ from: at, to: heard.to, text: heard.figures }, heard.to, false);
+  const after = number.to + 1;
+  const more = partMore(said, after, words) ?? minorAt(line, after, unit);
+  if (more === undefined && /^\d/.test(said[at]?.word ?? '') && number.to === at + 1) return undefined;
+  const figures = more === undefined ? number.figures : `${Math.round((number.value + more.value) * 1000) / 1000}`;
+  const text = `${figures} ${said[number.to]?.text ?? ''}`;
+  const to = more?.to ?? after;
+  return one({ from: at, to, text }, to, heard === undefined);
+}
+
+const one = (change: Change, to: number, isSure = true): Found => ({ to, texts: [[change]], isSure });
+
+/** `cuatrocientos`, `400 gramos` behind kilograms or litres. */
+function minorAt(line: Line, at: number, { name }: Unit): { readonly value: number; readonly to: number } | undefined {
+  const { said, context } = line;
+  if (name !== 'kg' && name !== 'L') return undefined;
+  const from = ['con', 'and', 'y'].includes(said[at]?.word ?? '') ? at + 1 : at;
+  const number = numberAt(line, from);
+  if (number === undefined || !Number.isInteger(number.value) || number.value < 100 || number.value > 999)
+    return undefined;
+  const unit = unitAt(said, number.to, context.hearing);
+  if (unit === undefined) return { value: number.value / 1000, to: number.to };
+  return unit.name === (name === 'kg' ? 'g' : 'mL') ? { value: number.value / 1000, to: number.to + 1 } : undefined;
+}
+
+/** In words or in figures. */
+function numberAt({ said, words }: Line, at: number): NumberSaid | undefined {
+  const number = numberSaid(said, at, words);
+  if (number !== undefined) return number;
+  const typed = said[at]?.word ?? '';
+  return /^\d{1,5}(?:[.,]\d{1,2})?$/.test(typed)
+    ? { figures: typed, value: Number(typed.replace(',', '.')), to: at + 1 }
+    : undefined;
+}
+
+function soundsLikeAt({ said, words, context }: Line, at: number): NumberSaid | undefined {
+  const word = said[at]?.word ?? '';
+  const value = Object.hasOwn(words.soundsLike, word) ? words.soundsLike[word] : undefined;
+  const next = said[at + 1];
+  if (value === undefined || next === undefined) return undefined;
+  const instead = [{ ...next, word: `${value}` }, ...said.slice(at + 1)];
+  const decimal = words.point.includes(next.word) ? numberSaid(instead, 0, words) : undefined;
+  if (decimal !== undefined) return { ...decimal, to: at + decimal.to };
+  return unitAt(said, at + 1, context.hearing) === undefined || next.word.length < 3
+    ? undefined
+    : { figures: `${value}`, value, to: at + 1 };
+}
+
+function unitAt(said: readonly Said[], at: number, { units, tongues }: Hearing): Unit | undefined {
+  const word = said[at]?.text.toLowerCase() ?? '';
+  // `mil` is a thousand in the one tongue and a unit in the other.
+  const counts = tongues.some(({ numbers: { spoken } }) => spoken.hundred === undefined && spoken.thousand === word);
+  const unit = word.length < 2 || counts || notAfterSpace.has(word) ? undefined : units.get(word);
+  return unit === 'degree' ? undefined : unit;
+}
+
+/** Numbers one after the other, in every way that they can be cut. */
+function runAt(line: Line, at: number): Found | undefined {
+  const { said, words } = line;
+  const run: Piece[] = [];
+  for (let next = at; run.length < mostWays; ) {
+    const number = numberSaid(said, next, words);
+    const nought = run.length > 0 && number === undefined && words.nought.includes(said[next]?.word ?? '');
+    const to = number?.to ?? (nought ? next + 1 : undefined);
+    if (to === undefined || (number !== undefined && isArticle(line, next, number, run.length))) break;
+    run.push({ from: next, to, figures: number?.figures ?? '0', nought, digit: digitSaid(said[next]?.word, words) });
+    next = to;
+  }
+  const last = run.at(-1);
+  return last === undefined ? undefined : { to: last.to, texts: cuts(run), isSure: true };
+}
+
+interface Piece {
+  readonly from: number;
+  readonly to: number;
+  readonly figures: string;
+  /** `oh`: only ever the beginning of what is joined. */
+  readonly nought: boolean;
+  readonly digit: number | undefined;
+}
+
+function cuts(run: readonly Piece[]): readonly (readonly Change[])[] {
+  const [first, ...rest] = run;
+  if (first === undefined) return [[]];
+  const alone = first.nought ? [] : cuts(rest).map((more) => [change([first], first.figures), ...more]);
+  return [...alone, ...pairCut(run), ...digitCut(run)].slice(0, mostWays);
+}
+
+const change = (pieces: readonly Piece[], text: string): Change => ({
+  from: pieces[0]?.from ?? 0,
+  to: pieces.at(-1)?.to ?? 0,
+  text,
+});
+
+/** `eleven ninety eight`, `twelve oh one`. */
+function pairCut([first, second, third, ...rest]: readonly Piece[]): readonly (readonly Change[])[] {
+  if (first === undefined || second === undefined || !/^[1-9]\d$/.test(first.figures)) return [];
+  if (second.nought) {
+    if (third?.digit === undefined) return [];
+    const text = `${first.figures}0${third.digit}`;
+    return cuts(rest).map((more) => [change([first, second, third], text), ...more]);
+  }
+  if (!/^[1-9]\d$/.test(second.figures)) return [];
+  const after = third === undefined ? rest : [third, ...rest];
+  return cuts(after).map((more) => [change([first, second], first.figures + second.figures), ...more]);
+}
+
+/** `one two oh one`: all of the run, digit by digit; of twice as many two numbers. */
+function digitCut(run: readonly Piece[]): readonly (readonly Change[])[] {
+  if (run.length < 3 || run[0]?.digit === 0 || run.some(({ digit }) => digit === undefined)) return [];
+  const inOne = (pieces: readonly Piece[]) => change(pieces, pieces.map(({ digit }) => digit).join(''));
+  const half = run.length / 2;
+  return [[inOne(run)], ...(half === 4 ? [[inOne(run.slice(0, half)), inOne(run.slice(half))]] : [])];
+}
+
+/** `a mix`, `una mezcla`: no number, unless it goes on a mark or a list, or its unit follows. */
+function isArticle({ said, words, context }: Line, at: number, { to }: NumberSaid, ofRun: number): boolean {
+  const typed = said[at]?.word ?? '';
+  if (to !== at + 1 || !words.articles.includes(typed)) return false;
+  if (unitAt(said, to, context.hearing) !== undefined) return false;
+  if (typed === 'a') return true;
+  const before = said[at - 1]?.word ?? '';
+  return (
+    ofRun === 0 && !isMark(before, context) && !/\d$/.test(before) && !isNumberWord(said[at + 1]?.word ?? '', words)
+  );
+}
+
+/** `batch one`, `bote uno`, `impeller one`. */
+function isMark(word: string, { hearing, parts }: LineContext): boolean {
+  const meaning = meaningOf(word, hearing);
+  const isNoun = batchMarks.has(meaning) || canMarks.has(meaning) || sessionMarks.has(meaning);
+  const called = hearing.tongues.some(({ pots, cans }) => `${pots} ${cans}`.split(' ').includes(word));
+  return isNoun || called || (word.length > 2 && parts.some((part) => part.startsWith(word.replace(/s$/, ''))));
+}
