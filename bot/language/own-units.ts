@@ -21,10 +21,11 @@ export function ownUnitsBefore(units: readonly string[], system: UnitSystem | un
 
 const figures = /\d(fl oz|[a-z]+\d?(?:\/[a-z]+)?)/gi;
 
+/** Whether it holds a unit that is none of theirs. */
+export const isForeign = (line: string, system: UnitSystem | undefined): boolean =>
+  system !== undefined && [...line.matchAll(figures)].some(([, unit = '']) => foreign[system].has(unit));
+
 /** In their order otherwise. */
 export function ownUnitsFirst(lines: readonly string[], system: UnitSystem | undefined): readonly string[] {
-  if (system === undefined) return lines;
-  const isForeign = (line: string): boolean =>
-    [...line.matchAll(figures)].some(([, unit = '']) => foreign[system].has(unit));
-  return [...lines.filter((line) => !isForeign(line)), ...lines.filter(isForeign)];
+  return [...lines.filter((line) => !isForeign(line, system)), ...lines.filter((line) => isForeign(line, system))];
 }

@@ -44,7 +44,7 @@ export function readStrictly(text: string, context: LineContext): Reading {
 /** As it is said in other words: what is sure is taken, what is likely is offered. A cry is never read as anything else. */
 function readFurther({ misread, line }: Misreading, context: LineContext): Reading | undefined {
   if (misread.code === 'no-cry' || misread.code === 'which-cry' || misread.calls !== undefined) return undefined;
-  const found = line.length > longestLine ? undefined : understood(line, context);
+  const found = line.length > longestLine ? undefined : understood(line, context, (each) => readSingle(each, context));
   if (found === undefined) return undefined;
   if (found.is === 'sure') {
     const taken = readSingle(found.line, context);

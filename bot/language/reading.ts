@@ -37,6 +37,8 @@ export interface LineContext {
   readonly mayCallOff?: boolean;
   /** What the speaker may release though it is held. */
   readonly held?: readonly PartName[];
+  /** Whether an act's figures are such as are met with here: by it a unit that was left out is told. */
+  readonly fits?: (command: Command) => boolean;
 }
 
 export type Reading =

@@ -1,7 +1,7 @@
 // What a further reading makes of a line that the strict reader cannot read: strict lines, which that reader then reads. None
 // of them makes a command by itself, so there is one grammar and one place where an act is made.
 
-import type { LineContext } from './reading.ts';
+import type { LineContext, Reading } from './reading.ts';
 
 export type Understood =
   /** Every word is accounted for, one reading fits, nothing denies, doubts or only plans it: it is taken. */
@@ -10,4 +10,7 @@ export type Understood =
   | { readonly is: 'likely'; readonly lines: readonly string[] };
 
 /** `line` is cleaned. `undefined`: nothing that this reading knows of. */
-export type Understands = (line: string, context: LineContext) => Understood | undefined;
+export type Understands = (line: string, context: LineContext, strictly: Strictly) => Understood | undefined;
+
+/** What the strict reader makes of a line. */
+export type Strictly = (line: string) => Reading;

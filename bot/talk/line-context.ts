@@ -3,6 +3,7 @@
 import { type CrewFile, personIn } from '../../core/crew/crew.ts';
 import { countdowns } from '../../core/crew/open-alarms.ts';
 import { roleShort } from '../../core/crew/who-may.ts';
+import { figuresFit } from '../../core/figures-fit.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { sheetNames } from '../../core/products/shelf.ts';
 import { liveBatches, liveParts, openSessions, type Shop } from '../../core/shop.ts';
@@ -34,5 +35,6 @@ export function lineContext(tongues: Tongues, shop: Shop, as: PersonName, now: E
       roleShort(shop.crew, as, 'lead') === undefined
         ? liveParts(shop).flatMap(({ name, verdict }) => (verdict?.is === 'held' ? [name] : []))
         : [],
+    fits: (command) => figuresFit(shop, command, as),
   };
 }

@@ -1,0 +1,59 @@
+// A line that is said in figures, times, lists and units as people say them, and otherwise in the order that the strict reader knows.
+
+import type { LineContext, Reading } from '../reading.ts';
+import type { Strictly, Understands, Understood } from '../understood.ts';
+import type { Heard } from './heard.ts';
+import { numbersSaid } from './numbers-said.ts';
+import { timesSaid } from './times-said.ts';
+import { unitsLeftOut, withoutDegrees } from './units-left-out.ts';
+
+/** More ways are no speech any more. */
+const mostWays = 8;
+
+/** The line, or the ways to put what it says as the readers know it. */
+export function saidPlainly(line: string, context: LineContext): readonly Heard[] {
+  const steps: readonly ((line: string, context: LineContext) => readonly Heard[])[] = [timesSaid, numbersSaid];
+  return steps.reduce<readonly Heard[]>(
+    (heard, step) =>
+      heard
+        .flatMap((each) => {
+          const ways = step(each.line, context);
+          return ways.length === 0 ? [each] : ways.map((way) => ({ ...way, isSure: way.isSure && each.isSure }));
+        })
+        .slice(0, mostWays),
+    [{ line, isSure: true }],
+  );
+}
+
+export const asSaid: Understands = (line, context, strictly) => {
+  if (line.endsWith('?')) return undefined;
+  return oneOrSeveral(saidPlainly(line, context).flatMap((heard) => readAs(heard, line, context, strictly)));
+};
+
+interface Found extends Heard {
+  readonly read: Extract<Reading, { kind: 'command' | 'question' }>;
+}
+
+function readAs({ line, isSure }: Heard, typed: string, context: LineContext, strictly: Strictly): readonly Found[] {
+  const found = (each: string): readonly Found[] => {
+    const read = strictly(each);
+    return read.kind === 'command' || read.kind === 'question' ? [{ line: each, isSure, read }] : [];
+  };
+  const said = line === typed ? [] : found(line);
+  if (said.length > 0) return said;
+  const plain = withoutDegrees(line, context);
+  return [line, ...(plain === line ? [] : [plain])].flatMap((each) =>
+    unitsLeftOut(each, context, strictly).flatMap(found),
+  );
+}
+
+/** The same act said in two ways is one. */
+export function oneOrSeveral(found: readonly Found[]): Understood | undefined {
+  const meaning = ({ read }: Found): string => JSON.stringify({ ...read, line: '' });
+  const each = [...new Map(found.map((one) => [meaning(one), one])).values()];
+  const [first] = each;
+  if (first === undefined) return undefined;
+  return each.length === 1 && first.isSure
+    ? { is: 'sure', line: first.line }
+    : { is: 'likely', lines: each.map(({ line }) => line) };
+}
