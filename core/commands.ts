@@ -65,7 +65,31 @@ export type Question =
   /** Left out: all that sprayers wear; the sheet of the open session, or the usual one. */
   | { readonly ask: 'mask'; readonly mask?: MaskSaid; readonly person?: PersonName; readonly sheet?: SheetId }
   | { readonly ask: 'hazards'; readonly work: Work; readonly method?: Method }
-  | { readonly ask: 'help'; readonly verb?: string };
+  | { readonly ask: 'help'; readonly verb?: string }
+  | StateQuestion;
+
+/** What a question is about, as it was named. Which of it there is is looked up where it is answered. */
+export type ThingAsked =
+  | { readonly is: 'number'; readonly number: number; readonly noun?: 'batch' | 'can' | 'session' }
+  | { readonly is: 'name'; readonly name: string };
+
+/** How things stand, asked in words. */
+export type StateQuestion =
+  /** What stands against an act; `said`: all of it was told. */
+  | {
+      readonly ask: 'can-i';
+      readonly act: Verb;
+      readonly said?: Command;
+      readonly method?: Method;
+      readonly of: readonly ThingAsked[];
+    }
+  /** `act`: the one that it is asked of: when it may be, whether it was, who did it. */
+  | { readonly ask: 'how-long' | 'who-did'; readonly act?: Verb; readonly of: readonly ThingAsked[] }
+  | { readonly ask: 'where-is' | 'how-hot' | 'to-do'; readonly of: readonly ThingAsked[] }
+  /** `plan`: how much of it is to be mixed, by whichever method. */
+  | { readonly ask: 'how-much'; readonly of: readonly ThingAsked[]; readonly plan?: Omit<PlanAsked, 'method'> }
+  | { readonly ask: 'what-late' | 'at-risk' }
+  | { readonly ask: 'went-wrong' };
 
 export type PlannedParts =
   | { readonly count: number; readonly eachSquareMetres: SquareMetres }

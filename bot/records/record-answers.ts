@@ -30,7 +30,7 @@ import { keepCard, proofCard } from '../cards/proof-cards.ts';
 import { batchRunCard, partRunCard } from '../cards/run-card.ts';
 import { batchTraceCard, canTraceCard, lotTraceCard, partTraceCard } from '../cards/trace-cards.ts';
 import { type Asker, copyOfRecord } from './copy-of-record.ts';
-import { tellingDay } from './day-question.ts';
+import { tellingDay, tellingWrong } from './day-question.ts';
 import { exportText } from './export-file.ts';
 import { ledgerOf, limitsAt, solventCard } from './ledger-questions.ts';
 import { loadNamed, type RecordSource } from './loading.ts';
@@ -48,6 +48,8 @@ export interface RecordAnswersDeps extends RecordSource {
 export interface RecordAnswers {
   readonly answer: (telling: Telling, question: RecordQuestion, asker: Asker) => Promise<Card>;
   readonly day: (telling: Telling, asked: DayAsked) => Promise<Card>;
+  /** What went wrong today. */
+  readonly wrong: (telling: Telling) => Promise<Card>;
   /** The day by itself, with the record's last hash; that it was given out is recorded. */
   readonly digest: (telling: Telling, date: string) => Promise<Card>;
   /** The PNG behind a card's `image`; `undefined` where there is nothing to draw. */
@@ -58,6 +60,7 @@ export function createRecordAnswers(deps: RecordAnswersDeps): RecordAnswers {
   return {
     answer: (telling, question, asker) => answer(deps, telling, question, asker),
     day: (telling, asked) => dayOf(deps, telling, asked),
+    wrong: (telling) => tellingWrong(deps, telling),
     digest: (telling, date) => digest(deps, telling, date),
     picture: (telling, ref) => picture(deps, telling, ref),
   };

@@ -20,6 +20,7 @@ import type { Reading } from '../language/reading.ts';
 import type { Tongues } from '../language/tongues/tongues.ts';
 import type { RecordAnswers } from '../records/record-answers.ts';
 import type { Answer } from './answer.ts';
+import { answerState } from './answer-state.ts';
 import type { Delivery } from './front-end.ts';
 import { answering, tellingOf } from './telling.ts';
 
@@ -70,6 +71,17 @@ export async function answerQuestion(
     }
     case 'mask':
       return reply(maskCard({ ...telling, shop: await executor.look() }, question));
+    case 'can-i':
+    case 'how-long':
+    case 'who-did':
+    case 'where-is':
+    case 'how-hot':
+    case 'how-much':
+    case 'to-do':
+    case 'what-late':
+    case 'went-wrong':
+    case 'at-risk':
+      return reply(await answerState(executor, recordAnswers, telling, { question, line, by: delivery.as }));
     case 'hazards':
       return worded(allLinesCard(telling, question));
     case 'day':

@@ -32,6 +32,7 @@ const volume = <const N extends string>(name: N, units: readonly string[], highe
 });
 const needed = <const N extends string>(field: FieldRow<N>): FieldRow<N> => ({ ...field, options: { required: true } });
 const which = verb({ which: spoken('which') });
+const ofThings = verb({ of: spoken('asked-of') });
 
 export const questionRows = {
   stock: verb({}),
@@ -86,6 +87,16 @@ export const questionRows = {
   mask: verb({ mask: spoken('mask'), sheet: sheet('sheet') }),
   hazards: verb({ work: choice('work', works, { required: true }) }),
   help: verb({ about: spoken('verb') }),
+  'can-i': verb({ act: needed(spoken('asked-act')), of: spoken('asked-of') }),
+  'how-long': ofThings,
+  'who-did': ofThings,
+  'where-is': ofThings,
+  'how-hot': ofThings,
+  'how-much': ofThings,
+  'to-do': ofThings,
+  'what-late': verb({}),
+  'went-wrong': verb({}),
+  'at-risk': verb({}),
 } satisfies { readonly [Ask in Question['ask']]: VerbRow };
 
 export const isQuestion = (name: string): name is Question['ask'] => isOwnKey(questionRows, name);

@@ -7,6 +7,7 @@ import { nearestVerbs } from '../suggestions.ts';
 import { withDates } from '../times/date-typed.ts';
 import { verbAt, verbNamed } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
+import { askedReaders } from './read-asked.ts';
 import { readMask } from './read-mask.ts';
 import { readPlan } from './read-plan.ts';
 import { readPurge } from './read-purge.ts';
@@ -26,6 +27,7 @@ const readers: { readonly [Ask in Question['ask']]: (act: ActLine) => Question |
   mask: readMask,
   help: readHelp,
   ...recordReaders,
+  ...askedReaders,
 };
 
 export const readQuestion = (ask: Question['ask'], act: ActLine): Question | Fault => readers[ask](act);

@@ -4,6 +4,7 @@ import type { BatchPhase } from '../../../../core/batch/batch.ts';
 import type { PartPhase } from '../../../../core/part/part.ts';
 import type { FactId } from '../../../cards/fact-ids.ts';
 import { linesShownIn } from '../../line-shown.ts';
+import { englishAsked } from './asked.ts';
 import { englishChat } from './chat.ts';
 import { englishFact } from './facts.ts';
 import { englishHoldReason } from './holds.ts';
@@ -288,6 +289,7 @@ export const english = {
   undo: englishUndo,
   steps: englishSteps('en-GB'),
   papers: englishPapers,
+  asked: englishAsked,
   lineShown: linesShownIn(englishLines),
 };
 

@@ -117,6 +117,8 @@ export const slotNames: Readonly<Record<Slot, string>> = {
   material: 'material',
   'solvent-amount': 'how much solvent',
   use: 'what for',
+  'asked-act': 'which act',
+  'asked-of': 'of what',
   which: 'this or last',
   span: 'which days',
   traced: 'part, batch or lot',

@@ -1,6 +1,7 @@
 // What an English speaker types for each row of the vocabulary. The first word is the one printed.
 
 import { done, type VerbsTyped, verbWords } from '../typed.ts';
+import { englishAskedVerbs } from './asked-verbs.ts';
 
 /** What stands round a gas monitor's figure. */
 const monitorWords = 'monitor, meter, detector, gas, reading, reads, shows, level';
@@ -163,6 +164,7 @@ export const englishVerbs: VerbsTyped = {
     'mask half cartridge kari',
   ),
   hazards: verbWords('hazards, hazard', 'hazards dip'),
+  ...englishAskedVerbs,
   help: verbWords('help, ?', 'help mix', '', {
     ...{ stock: 'can tin', blanket: 'gas nitrogen argon', weigh: 'scale scales', emergency: 'alarm alarms' },
     'hot-pot': 'swell swells swelling swollen bulging gelled',

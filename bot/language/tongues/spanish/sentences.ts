@@ -6,6 +6,7 @@ import type { FactId } from '../../../cards/fact-ids.ts';
 import { linesShownIn } from '../../line-shown.ts';
 import type { ButtonId, Words } from '../english/sentences.ts';
 import type { Profile } from '../profile.ts';
+import { spanishAsked } from './asked.ts';
 import { spanishChat } from './chat.ts';
 import { spanishFact } from './facts.ts';
 import { spanishHoldReason } from './holds.ts';
@@ -293,6 +294,7 @@ export function spanishIn(locale: Profile['locale']): Words {
     undo: spanishUndo(say),
     steps: spanishSteps(say),
     papers: spanishPapers(say),
+    asked: spanishAsked(say),
     lineShown,
   };
 }

@@ -117,6 +117,8 @@ export const spanishSlots = (say: Spoken): Readonly<Record<Slot, string>> => ({
   material: 'material',
   'solvent-amount': `cantidad de ${say.one('solvent')}`,
   use: 'para qué',
+  'asked-act': 'qué acto',
+  'asked-of': 'de qué',
   which: 'este o pasado',
   span: 'qué días',
   traced: 'pieza, mezcla o lote',

@@ -1,6 +1,7 @@
 // What a Spanish speaker types for each row, besides the English words; with accents or without. The first word is the one printed.
 
 import { done, type VerbsTyped, verbWords } from '../typed.ts';
+import { spanishAskedVerbs } from './asked-verbs.ts';
 import { begins, ends, monitorWords } from './begun-and-ended.ts';
 import { helpTopics } from './help-topics.ts';
 
@@ -296,5 +297,6 @@ export const spanishVerbs: VerbsTyped = {
   vent: verbWords('ventilación, cálculo aire', 'ventilación horno 800g 90C'),
   mask: verbWords('máscara, mascarilla, respirador, qué máscara, qué mascarilla', 'máscara media filtro'),
   hazards: verbWords('peligros, riesgos, peligro', 'peligros inmersión', '', { mix: 'mezclar mezcla' }),
+  ...spanishAskedVerbs,
   help: verbWords('ayuda, ayúdame, comandos, hola', 'ayuda mezclar', '', helpTopics),
 };

@@ -1,0 +1,16 @@
+// The lines of questions about how things stand, in English: what a question in words comes to, and what its taps say.
+
+import { verbWords } from '../typed.ts';
+
+export const englishAskedVerbs = {
+  'can-i': verbWords('can-i', 'can-i coat impeller-7'),
+  'how-long': verbWords('how-long', 'how-long impeller-7'),
+  'who-did': verbWords('who-did', 'who-did impeller-7'),
+  'where-is': verbWords('where-is', 'where-is impeller-7'),
+  'how-hot': verbWords('how-hot', 'how-hot impeller-7'),
+  'how-much': verbWords('how-much', 'how-much batch 1'),
+  'to-do': verbWords('to-do', 'to-do impeller-7'),
+  'what-late': verbWords('what-late', 'what-late'),
+  'went-wrong': verbWords('went-wrong', 'went-wrong'),
+  'at-risk': verbWords('at-risk', 'at-risk'),
+};

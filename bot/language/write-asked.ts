@@ -1,0 +1,17 @@
+// The line of a question about how things stand, as the reader takes it back.
+
+import type { StateQuestion, ThingAsked } from '../../core/commands.ts';
+
+export const writeThing = (thing: ThingAsked): string =>
+  thing.is === 'name' ? thing.name : [thing.noun ?? '', `${thing.number}`].filter(Boolean).join(' ');
+
+/** `of`: of these in place of what was named. */
+export function writeAsked(
+  question: StateQuestion,
+  of: readonly ThingAsked[] = 'of' in question ? question.of : [],
+): string {
+  const act = 'act' in question && question.act !== undefined ? [question.act] : [];
+  const method = 'method' in question && question.method !== undefined ? [question.method] : [];
+  const things = of.map(writeThing);
+  return [question.ask, ...(question.ask === 'can-i' ? [...act, ...things, ...method] : [...things, ...act])].join(' ');
+}

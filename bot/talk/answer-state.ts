@@ -1,0 +1,94 @@
+// Answers how things stand: loads what the question names, finds which of it is meant, and words that for whoever asks.
+
+import { isOfParts, streamsAsked, type ThingMeant, thingsMeant } from '../../core/asked/things-meant.ts';
+import type { StateQuestion } from '../../core/commands.ts';
+import type { Executor } from '../../core/execute.ts';
+import { batchStream, defaultPlace, type PersonName, placeStream } from '../../core/ids.ts';
+import type { Shop } from '../../core/shop.ts';
+import { canICard } from '../cards/asked/can-i-card.ts';
+import { howHotCard } from '../cards/asked/how-hot-card.ts';
+import { howLongCard } from '../cards/asked/how-long-card.ts';
+import { howMuchCard } from '../cards/asked/how-much-card.ts';
+import { notFoundCard } from '../cards/asked/not-found-card.ts';
+import { atRiskCard, lateCard, toDoCard } from '../cards/asked/standing-cards.ts';
+import { whereIsCard } from '../cards/asked/where-is-card.ts';
+import { whoDidCard } from '../cards/asked/who-did-card.ts';
+import type { Card } from '../cards/card.ts';
+import type { Telling } from '../cards/card-context.ts';
+import type { RecordAnswers } from '../records/record-answers.ts';
+
+export interface StateAsked {
+  readonly question: StateQuestion;
+  /** As the reader takes it. */
+  readonly line: string;
+  readonly by: PersonName;
+}
+
+export async function answerState(
+  executor: Executor,
+  { wrong }: RecordAnswers,
+  telling: Telling,
+  { question, line, by }: StateAsked,
+): Promise<Card> {
+  if (question.ask === 'went-wrong') return wrong(telling);
+  const of = 'of' in question ? question.of : [];
+  const told = { ...telling, shop: await loaded(executor, question) };
+  const { things, not } = thingsMeant(told.shop, of, asksOfParts(question));
+  return notFoundCard(told, question, not) ?? answered(told, question, things, { line, by });
+}
+
+/** A part that is gone stands by the sheet of its pot. */
+async function loaded(executor: Executor, question: StateQuestion): Promise<Shop> {
+  const of = 'of' in question ? question.of : [];
+  const named = of.flatMap((thing) => (thing.is === 'name' ? [thing.name] : []));
+  const streams = [placeStream(defaultPlace), ...named.map(placeStream), ...streamsAsked(of)];
+  const shop = await executor.look(streams);
+  const pots = named.flatMap((name) => shop.parts.get(name)?.coats ?? []).map(({ batch }) => batchStream(batch));
+  return pots.length === 0 ? shop : executor.look([...streams, ...pots]);
+}
+
+function asksOfParts(question: StateQuestion): boolean {
+  switch (question.ask) {
+    case 'can-i':
+    case 'how-long':
+    case 'who-did':
+      return isOfParts(question.act);
+    case 'where-is':
+    case 'how-hot':
+      return true;
+    case 'how-much':
+    case 'to-do':
+    case 'what-late':
+    case 'went-wrong':
+    case 'at-risk':
+      return false;
+  }
+}
+
+function answered(
+  telling: Telling,
+  question: Exclude<StateQuestion, { ask: 'went-wrong' }>,
+  things: readonly ThingMeant[],
+  { line, by }: Pick<StateAsked, 'line' | 'by'>,
+): Card {
+  switch (question.ask) {
+    case 'can-i':
+      return canICard(telling, question, things, by);
+    case 'how-long':
+      return howLongCard(telling, question.act, things);
+    case 'who-did':
+      return whoDidCard(telling, question.act, things);
+    case 'where-is':
+      return whereIsCard(telling, things);
+    case 'how-hot':
+      return howHotCard(telling, things);
+    case 'how-much':
+      return howMuchCard(telling, question, things, line);
+    case 'to-do':
+      return toDoCard(telling, things);
+    case 'what-late':
+      return lateCard(telling);
+    case 'at-risk':
+      return atRiskCard(telling);
+  }
+}
