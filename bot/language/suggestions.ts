@@ -2,6 +2,7 @@
 
 import { distance } from 'fastest-levenshtein';
 import { alarms } from '../../core/session/session-commands.ts';
+import { isStateQuestion } from '../../core/verbs/question-rows.ts';
 import type { Hearing } from './hearing.ts';
 import { withoutAccents } from './typed/without-accents.ts';
 import type { VerbNamed } from './verbs-of-tongues.ts';
@@ -29,7 +30,7 @@ const alarmWords: ReadonlySet<string> = new Set(alarms);
 export function nearestVerbs(typed: string, hearing: Hearing): readonly VerbNamed[] {
   const slip = withoutAccents(typed.toLowerCase());
   if (slip.length < 2 || hearing.noSlips.has(slip)) return [];
-  const verbWords = [...hearing.verbs];
+  const verbWords = [...hearing.verbs].filter(([, { row }]) => !isStateQuestion(row.name));
   const isAlarm = ({ row }: VerbNamed): boolean => alarmWords.has(row.name);
   const near = verbWords
     .filter(([word]) => word.length > 1 && !word.includes(' ') && Math.abs(word.length - slip.length) <= furthest(slip))

@@ -1,6 +1,12 @@
 // Answers how things stand: loads what the question names, finds which of it is meant, and words that for whoever asks.
 
-import { isOfParts, streamsAsked, type ThingMeant, thingsMeant } from '../../core/asked/things-meant.ts';
+import {
+  type AskedFirst,
+  askedFirstOf,
+  streamsAsked,
+  type ThingMeant,
+  thingsMeant,
+} from '../../core/asked/things-meant.ts';
 import type { StateQuestion } from '../../core/commands.ts';
 import type { Executor } from '../../core/execute.ts';
 import { batchStream, defaultPlace, type PersonName, placeStream } from '../../core/ids.ts';
@@ -33,8 +39,10 @@ export async function answerState(
   if (question.ask === 'went-wrong') return wrong(telling);
   const of = 'of' in question ? question.of : [];
   const told = { ...telling, shop: await loaded(executor, question) };
-  const { things, not } = thingsMeant(told.shop, of, asksOfParts(question));
-  return notFoundCard(told, question, not) ?? answered(told, question, things, { line, by });
+  const { things, not } = thingsMeant(told.shop, of, askedFirst(question));
+  const missing =
+    question.ask === 'can-i' && question.act === 'coat' ? not.filter(({ parts }) => parts.length > 0) : not;
+  return notFoundCard(told, question, missing) ?? answered(told, question, things, { line, by });
 }
 
 /** A part that is gone stands by the sheet of its pot. */
@@ -47,21 +55,21 @@ async function loaded(executor: Executor, question: StateQuestion): Promise<Shop
   return pots.length === 0 ? shop : executor.look([...streams, ...pots]);
 }
 
-function asksOfParts(question: StateQuestion): boolean {
+function askedFirst(question: StateQuestion): AskedFirst {
   switch (question.ask) {
     case 'can-i':
     case 'how-long':
     case 'who-did':
-      return isOfParts(question.act);
+      return askedFirstOf(question.act);
     case 'where-is':
     case 'how-hot':
-      return true;
+      return 'parts';
     case 'how-much':
     case 'to-do':
     case 'what-late':
     case 'went-wrong':
     case 'at-risk':
-      return false;
+      return 'pots';
   }
 }
 

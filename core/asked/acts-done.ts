@@ -42,6 +42,6 @@ function isLeftBy(act: Verb | undefined, { fact }: Entry): boolean {
   if (leaves === undefined) return false;
   if (alsoLeaves.includes(fact.type)) return true;
   const { type, ...rest } = leaves;
-  const said: Readonly<Record<string, unknown>> = fact;
-  return fact.type === type && Object.entries(rest).every(([field, value]) => said[field] === value);
+  const said = new Map<string, unknown>(Object.entries(fact));
+  return fact.type === type && Object.entries(rest).every(([field, value]) => said.get(field) === value);
 }

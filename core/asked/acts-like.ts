@@ -6,6 +6,7 @@ import { batchActs, batchStatus } from '../batch/batch-status.ts';
 import { canActs, canStatus } from '../can/can-status.ts';
 import { methodLikely } from '../coats-waiting.ts';
 import type { Command, StateQuestion, Verb } from '../commands.ts';
+import type { PartName } from '../ids.ts';
 import { methods } from '../methods.ts';
 import type { Candidate, Moment } from '../next-acts.ts';
 import type { Part } from '../part/part.ts';
@@ -20,14 +21,19 @@ type CanI = Extract<StateQuestion, { ask: 'can-i' }>;
 /** The likeliest first; none where nobody can tell what such an act would be. */
 export function actsLike(
   moment: Moment,
-  { act, said, method }: CanI,
+  { act, said, method, of }: CanI,
   things: readonly ThingMeant[],
 ): readonly Command[] {
   const parts = things.flatMap((thing) => (thing.is === 'part' ? [thing.part] : []));
   const own = said === undefined || isOfNoNumber(moment, said) ? [] : [said];
-  if (act === 'coat') return [...own, ...coats(moment, method, things, parts)];
+  if (act === 'coat') {
+    // Of a part that nobody has named yet: it would be a new one.
+    const unknown = parts.length > 0 ? [] : of.flatMap((thing) => (thing.is === 'name' ? [thing.name] : []));
+    return [...own, ...coats(moment, method, things, parts.length > 0 ? parts.map(({ name }) => name) : unknown)];
+  }
   if (act === 'mix') return [...own, { verb: 'mix', amount: { kind: 'mass', grams: grams(1_000) } }];
   if (act === 'cure') return [...own, ...cures(moment, parts)];
+  if (act === 'open' && own.length === 0) return openings(of);
   if (own.length > 0) return own;
   const plain = parts.length > 0 ? onParts(act, parts) : [];
   return [...plain, ...listed(moment, things).flatMap((each) => each.said.filter(({ verb }) => verb === act))];
@@ -47,7 +53,7 @@ function coats(
   { shop, now }: Moment,
   said: CanI['method'],
   things: readonly ThingMeant[],
-  parts: readonly Part[],
+  parts: readonly PartName[],
 ): readonly Command[] {
   const named = things.flatMap((thing) => (thing.is === 'batch' ? (shop.batches.get(thing.number) ?? []) : []));
   const rank = (batch: Batch): number =>
@@ -55,8 +61,8 @@ function coats(
       batchStatus({ shop, now }, batch).phase.is
     ];
   const pots = (named.length > 0 ? named : liveBatches(shop)).toSorted((one, other) => rank(one) - rank(other));
-  const on = parts.length > 0 ? parts.map(({ name }) => name) : ['-'];
-  const asNew = parts.length > 0 ? {} : { asNew: true as const };
+  const on = parts.length > 0 ? parts : ['-'];
+  const asNew = parts.some((part) => shop.parts.has(part)) ? {} : { asNew: true as const };
   const [way = 'brush'] = said === undefined ? methods : [said];
   if (pots.length === 0) return [{ verb: 'coat', parts: on, ...asNew, method: way }];
   return pots.flatMap((batch) => {
@@ -64,6 +70,12 @@ function coats(
     const ways = said === undefined ? [...(likely === undefined ? [] : [likely]), ...batch.sheet.methods] : [said];
     return ways.map((method) => ({ verb: 'coat' as const, parts: on, ...asNew, batch: batch.number, method }));
   });
+}
+
+/** Of Part A where nobody says which: that is the one that air spoils. */
+function openings(of: CanI['of']): readonly Command[] {
+  const isB = of.some((thing) => thing.is === 'name' && thing.name === 'b');
+  return [{ verb: 'open', component: isB ? 'part-b' : 'part-a', lot: '-', grams: grams(1_000) }];
 }
 
 function cures({ shop }: Moment, parts: readonly Part[]): readonly Command[] {

@@ -41,9 +41,12 @@ export const streamsAsked = (of: readonly ThingAsked[]): readonly StreamId[] =>
       : [batchStream(thing.number), canStream(thing.number), sessionStream(thing.number)],
   );
 
-/** `partsFirst`: what is asked is asked of parts rather than of pots. */
-export function thingsMeant(shop: Shop, of: readonly ThingAsked[], partsFirst: boolean): Meant {
-  const each = of.map((said) => (said.is === 'name' ? named(shop, said) : numbered(shop, said, partsFirst)));
+/** What is asked of parts rather than of pots; `both`: of parts from a pot, whose number stands last. */
+export type AskedFirst = 'pots' | 'parts' | 'both';
+
+export function thingsMeant(shop: Shop, of: readonly ThingAsked[], first: AskedFirst): Meant {
+  const isPot = (i: number): boolean => first === 'pots' || (first === 'both' && i > 0 && i === of.length - 1);
+  const each = of.map((said, i) => (said.is === 'name' ? named(shop, said) : numbered(shop, said, !isPot(i))));
   return {
     things: each.flatMap((meant) => ('things' in meant ? meant.things : [])),
     not: each.flatMap((meant) => ('things' in meant ? [] : [meant])),
@@ -51,8 +54,12 @@ export function thingsMeant(shop: Shop, of: readonly ThingAsked[], partsFirst: b
 }
 
 /** `is 7 dry`: films dry, pots do not. */
-export const isOfParts = (act: Verb | undefined): boolean =>
-  act !== undefined && (verbRows[act].fields.parts !== undefined || verbRows[act].fields.part !== undefined);
+export function askedFirstOf(act: Verb | undefined): AskedFirst {
+  if (act === undefined) return 'pots';
+  const { parts, part, batch } = verbRows[act].fields;
+  if (parts === undefined && part === undefined) return 'pots';
+  return batch === undefined ? 'parts' : 'both';
+}
 
 type Fits = { readonly things: readonly ThingMeant[] } | NotMeant;
 
@@ -90,7 +97,8 @@ function named(shop: Shop, said: Extract<ThingAsked, { is: 'name' }>): Fits {
   const same = live.filter((part) => lettersAndDigits(part.name) === lettersAndDigits(name));
   const [only, second] = same;
   if (only !== undefined && second === undefined) return { things: [{ is: 'part', part: only }] };
-  if (shop.places.has(name) || isPlaceOf(shop, name)) return { things: [{ is: 'place', place: name }] };
+  if ((shop.places.get(name)?.entries ?? []).length > 0 || isPlaceOf(shop, name))
+    return { things: [{ is: 'place', place: name }] };
   return {
     said,
     parts: nearNames(

@@ -1,6 +1,6 @@
 // What can be asked, one row each, of the same kind as an act's: a question only reads, and leaves nothing.
 
-import type { Question } from '../commands.ts';
+import type { Question, StateQuestion } from '../commands.ts';
 import { methods } from '../methods.ts';
 import { isOwnKey } from '../own-key.ts';
 import { works } from '../session/session-commands.ts';
@@ -33,6 +33,19 @@ const volume = <const N extends string>(name: N, units: readonly string[], highe
 const needed = <const N extends string>(field: FieldRow<N>): FieldRow<N> => ({ ...field, options: { required: true } });
 const which = verb({ which: spoken('which') });
 const ofThings = verb({ of: spoken('asked-of') });
+
+const stateRows = {
+  'can-i': verb({ act: needed(spoken('asked-act')), of: spoken('asked-of') }),
+  'how-long': ofThings,
+  'who-did': ofThings,
+  'where-is': ofThings,
+  'how-hot': ofThings,
+  'how-much': ofThings,
+  'to-do': ofThings,
+  'what-late': verb({}),
+  'went-wrong': verb({}),
+  'at-risk': verb({}),
+} satisfies { readonly [Ask in StateQuestion['ask']]: VerbRow };
 
 export const questionRows = {
   stock: verb({}),
@@ -87,16 +100,9 @@ export const questionRows = {
   mask: verb({ mask: spoken('mask'), sheet: sheet('sheet') }),
   hazards: verb({ work: choice('work', works, { required: true }) }),
   help: verb({ about: spoken('verb') }),
-  'can-i': verb({ act: needed(spoken('asked-act')), of: spoken('asked-of') }),
-  'how-long': ofThings,
-  'who-did': ofThings,
-  'where-is': ofThings,
-  'how-hot': ofThings,
-  'how-much': ofThings,
-  'to-do': ofThings,
-  'what-late': verb({}),
-  'went-wrong': verb({}),
-  'at-risk': verb({}),
+  ...stateRows,
 } satisfies { readonly [Ask in Question['ask']]: VerbRow };
 
+/** Lines that a question in words comes to: nobody types their names, so that no slip is one of them. */
+export const isStateQuestion = (name: string): boolean => isOwnKey(stateRows, name);
 export const isQuestion = (name: string): name is Question['ask'] => isOwnKey(questionRows, name);

@@ -9,15 +9,14 @@ import type { Command, StateQuestion } from '../../../core/commands.ts';
 import { defaultPlace, type PersonName } from '../../../core/ids.ts';
 import { sprayLaws } from '../../../core/session/figure-sources.ts';
 import type { EpochMs } from '../../../core/units.ts';
+import { writeThing } from '../../language/write-asked.ts';
 import { airFacts } from '../air-facts.ts';
-import { type Card, type CardAction, makeCard } from '../card.ts';
+import { type Card, type CardAction, type CardFact, makeCard } from '../card.ts';
 import { lineOf, type Telling } from '../card-context.ts';
 import { exampleHere } from '../example-here.ts';
-import { thingTold } from './things-told.ts';
+import { tapsThatAsk, thingTold } from './things-told.ts';
 
 type CanI = Extract<StateQuestion, { ask: 'can-i' }>;
-
-const mostTaps = 3;
 
 export function canICard(telling: Telling, question: CanI, things: readonly ThingMeant[], by: PersonName): Card {
   const { asked, replies, unclear } = telling.words;
@@ -27,11 +26,13 @@ export function canICard(telling: Telling, question: CanI, things: readonly Thin
   }
   if (against.is === 'unclear') {
     const lines = [unclear(against.unclear, telling.figures), replies.nothingRecorded];
-    return makeCard(replies.notClear, 'warn', { lines, actions: tapsOf(telling, question, things, against.command) });
+    const isWhich = /^(which|no-such)-/.test(against.unclear.code);
+    const title = isWhich ? replies.notClear : asked.notAsItStands(actShown(telling, question, things));
+    return makeCard(title, 'warn', { lines, actions: tapsOf(telling, question, things, against.command) });
   }
   const act = actShown(telling, question, things);
   return makeCard(titleOf(telling, act, against), against.is === 'nothing' ? 'plain' : 'warn', {
-    facts: [...potFacts(telling, against.command), ...airFacts(telling, defaultPlace)],
+    facts: [...potFacts(telling, against.command), ...airRead(telling)],
     lines: [
       ...(against.is === 'nothing' ? [] : objectionLines(telling, question, against)),
       ...askedAs(telling, against.command),
@@ -73,12 +74,13 @@ function objectionLines(
 }
 
 /** In the asker's words: the act's own, and what it is done to. */
-function actShown(telling: Telling, { act, method }: CanI, things: readonly ThingMeant[]): string {
-  const line = [act, ...things.map(nameOf), ...(method === undefined ? [] : [method])].join(' ');
+function actShown(telling: Telling, { act, method, of }: CanI, things: readonly ThingMeant[]): string {
+  const named = things.length > 0 ? things.map(nameOf) : of.map(writeThing);
+  const line = [act, ...named, ...(method === undefined ? [] : [method])].join(' ');
   return telling.words.lineShown(line, telling.figures);
 }
 
-export function nameOf(thing: ThingMeant): string {
+function nameOf(thing: ThingMeant): string {
   switch (thing.is) {
     case 'part':
       return thing.part.name;
@@ -104,13 +106,18 @@ function askedAs(telling: Telling, command: Command): readonly string[] {
   return [telling.words.asked.askedAs(named.length > 0 ? shown : shown.replace('  ', ' '))];
 }
 
+/** On which reading it rests, and how old that is. */
+const airRead = (telling: Telling): readonly CardFact[] =>
+  airFacts(telling, defaultPlace).filter(({ id }) => ofAir.includes(id));
+
+const ofAir: readonly CardFact['id'][] = ['air-temperature', 'air-read-at', 'humidity'];
+
 function potFacts(telling: Telling, command: Command) {
   if (!('batch' in command) || command.batch === undefined) return [];
   const told = thingTold(telling, { is: 'batch', number: command.batch });
   return (told?.facts ?? []).filter(({ id }) => id === 'pot-margin-at' || id === 'pot-life-ends');
 }
 
-/** What comes next on what was named, but never the act that was asked about. */
 function tapsOf(
   telling: Telling,
   { act }: CanI,
@@ -120,6 +127,5 @@ function tapsOf(
   const pot: readonly ThingMeant[] =
     'batch' in command && command.batch !== undefined ? [{ is: 'batch', number: command.batch }] : [];
   const told = [...things, ...pot].flatMap((thing) => thingTold(telling, thing)?.taps ?? []);
-  const others = told.filter(({ line }) => !line.startsWith(`${act} `) && line !== act);
-  return [...new Map(others.map((tap) => [tap.line, tap])).values()].slice(0, mostTaps);
+  return tapsThatAsk([...new Map(told.map((tap) => [tap.line, tap])).values()], act);
 }

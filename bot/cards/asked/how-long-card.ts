@@ -8,7 +8,7 @@ import { makeBoard } from '../board.ts';
 import { type Card, makeCard } from '../card.ts';
 import type { Telling } from '../card-context.ts';
 import { doneLine } from './done-line.ts';
-import { clockLine, type ThingTold, thingTold } from './things-told.ts';
+import { clockLine, type ThingTold, tapsThatAsk, thingTold } from './things-told.ts';
 
 /** The clock that whoever asks about the act waits for. */
 const clockOf: Readonly<Partial<Record<Verb, readonly string[]>>> = {
@@ -29,7 +29,6 @@ const clockOf: Readonly<Partial<Record<Verb, readonly string[]>>> = {
 };
 
 const mostTold = 6;
-const mostTaps = 4;
 
 export function howLongCard(telling: Telling, act: Verb | undefined, things: readonly ThingMeant[]): Card {
   const told = things.flatMap((thing) => thingTold(telling, thing) ?? []);
@@ -38,21 +37,20 @@ export function howLongCard(telling: Telling, act: Verb | undefined, things: rea
   const said = act === undefined ? [] : things.flatMap((thing) => saidLine(telling, thing, act));
   const main = mainClock(first, act);
   const isOne = second === undefined;
-  const title = [first.phase, ...(main === undefined ? [] : [clockLine(telling, main)])].join(', ');
+  const title = main === undefined ? first.phase : clockLine(telling, main);
   return makeCard(telling.words.asked.titled(first.name, title), 'plain', {
     facts: isOne ? first.facts : [],
     lines: [
+      ...(main === undefined ? [] : [first.phase]),
       ...said,
       ...first.lines,
       ...first.clocks.filter((clock) => clock !== main).map((clock) => clockLine(telling, clock)),
       ...(first.clocks.length === 0 ? [telling.words.asked.nothingRuns] : []),
       ...told.slice(1, mostTold).map((each) => oneLine(telling, each, act)),
     ],
-    actions: isOne ? first.taps.filter(({ line }) => act === undefined || !isAct(line, act)).slice(0, mostTaps) : [],
+    actions: isOne ? tapsThatAsk(first.taps, act) : [],
   });
 }
-
-const isAct = (line: string, act: Verb): boolean => line === act || line.startsWith(`${act} `);
 
 function mainClock({ clocks }: ThingTold, act: Verb | undefined): ThingTold['clocks'][number] | undefined {
   const wanted = act === undefined ? [] : (clockOf[act] ?? []);

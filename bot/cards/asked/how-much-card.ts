@@ -34,11 +34,12 @@ export function howMuchCard(telling: Telling, { plan }: HowMuch, things: readonl
     const [first, ...others] = pots.map(({ title }) => title);
     return {
       ...stock,
+      actions: [],
       title: first ?? stock.title,
       lines: [...others, telling.words.asked.leftUnknown, ...stock.lines],
     };
   }
-  return stockCard(telling);
+  return { ...stockCard(telling), actions: [] };
 }
 
 export function massOf({ words: { asked }, figures }: Telling, { weighing, plannedGrams, emptied }: Batch): string {

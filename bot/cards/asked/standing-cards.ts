@@ -7,7 +7,7 @@ import { grams, minutes, minutesBetween } from '../../../core/units.ts';
 import { makeBoard } from '../board.ts';
 import { type Card, makeCard } from '../card.ts';
 import type { Telling } from '../card-context.ts';
-import { ringTime, timeShown } from '../clock-text.ts';
+import { timeShown } from '../clock-text.ts';
 import { ringLabel } from '../ring-label.ts';
 import { clockLine, thingTold } from './things-told.ts';
 
@@ -39,7 +39,7 @@ export function toDoCard(telling: Telling, things: readonly ThingMeant[]): Card 
 }
 
 export function lateCard(telling: Telling): Card {
-  const { asked, page } = telling.words;
+  const { asked } = telling.words;
   const board = makeBoard(telling);
   const over = board.items.flatMap(({ name, phase, urgency, clocks }) =>
     urgency.is === 'over'

@@ -1,9 +1,10 @@
 // A thing that a question names, as it stands: what it is called, its phase, its clocks, its facts and what comes next on it.
 
 import type { ThingMeant } from '../../../core/asked/things-meant.ts';
+import type { Verb } from '../../../core/commands.ts';
 import type { NounClock } from '../../../core/noun-clock.ts';
+import { isOwnKey } from '../../../core/own-key.ts';
 import { type ClockId, statusOf } from '../../../core/status.ts';
-import { airFacts } from '../air-facts.ts';
 import { atWorstLines, batchFacts, batchTaps, potState } from '../batch-cards.ts';
 import { type BoardClock, type BoardClockId, clockOnBoard } from '../board-item.ts';
 import { canFacts, gasWords } from '../can-cards.ts';
@@ -79,7 +80,7 @@ function batchTold(telling: Telling, batch: Parameters<typeof statusOf.batch>[1]
     name: telling.words.page.batch(batch.number),
     phase: potState(telling, status),
     clocks: clocksTold(telling, status.clocks),
-    facts: [...batchFacts(telling, status), ...airFacts(telling, batch.place)],
+    facts: batchFacts(telling, status),
     lines: atWorstLines(telling, batch),
     taps: batchTaps(telling, status),
   };
@@ -87,9 +88,15 @@ function batchTold(telling: Telling, batch: Parameters<typeof statusOf.batch>[1]
 
 function clocksTold(telling: Telling, clocks: readonly NounClock<ClockId>[]): ThingTold['clocks'] {
   const { page } = telling.words;
-  const isLabelled = (clock: NounClock<ClockId>): clock is NounClock<BoardClockId> => clock.id in page.clocks;
+  const isLabelled = (clock: NounClock<ClockId>): clock is NounClock<BoardClockId> => isOwnKey(page.clocks, clock.id);
   return clocks.filter(isLabelled).map((clock) => clockOnBoard(telling, clock));
 }
+
+/** A question is answered and does nothing: of what comes next only what asks for a figure first, and never the act that was asked of. */
+export const tapsThatAsk = (taps: readonly CardAction[], act?: Verb): readonly CardAction[] =>
+  taps.filter(({ line }) => line.includes('{') && !line.startsWith(`${act} `)).slice(0, mostTaps);
+
+const mostTaps = 3;
 
 export const clockLine = ({ words }: Telling, { label, at, left }: BoardClock): string =>
   words.asked.clock(label, at, left);

@@ -8,7 +8,7 @@ import { minutesBetween } from '../../../core/units.ts';
 import { makeBoard } from '../board.ts';
 import { type Card, makeCard } from '../card.ts';
 import type { Telling } from '../card-context.ts';
-import { thingTold } from './things-told.ts';
+import { tapsThatAsk, thingTold } from './things-told.ts';
 import { whoDidCard } from './who-did-card.ts';
 
 const mostTold = 8;
@@ -37,7 +37,7 @@ export function whereIsCard(telling: Telling, things: readonly ThingMeant[]): Ca
       return makeCard(asked.titled(told?.name ?? '', [told?.phase ?? '', ...where].join(', ')), 'plain', {
         facts: told?.facts ?? [],
         lines: told?.lines ?? [],
-        actions: told?.taps.slice(0, 3) ?? [],
+        actions: tapsThatAsk(told?.taps ?? []),
       });
     }
   }
@@ -57,7 +57,7 @@ function partPlace(telling: Telling, part: Part, others: readonly ThingMeant[]):
       ),
       asked.whereLastSaid,
     ],
-    actions: told?.taps.slice(0, 3) ?? [],
+    actions: tapsThatAsk(told?.taps ?? []),
   });
 }
 

@@ -9,6 +9,7 @@ import { englishVerbs } from '../../../bot/language/tongues/english/verbs.ts';
 import { verbNamed } from '../../../bot/language/verbs-typed.ts';
 import { verbRows, verbs } from '../../../core/commands.ts';
 import { settingNames } from '../../../core/settings.ts';
+import { isStateQuestion } from '../../../core/verbs/question-rows.ts';
 import { shopAtTen, tallerALasDiez } from './shop-at-ten.ts';
 import { vocabularyNames } from './vocabulary-names.ts';
 
@@ -31,7 +32,7 @@ describe('the vocabulary', () => {
   it('given the printed words, then a swapped pair of letters in any finds its verb again', () => {
     const missed = vocabularyNames.filter((name) => {
       const [word = ''] = englishVerbs[name].words;
-      if (word.length < 4) return false;
+      if (word.length < 4 || isStateQuestion(name)) return false;
       const swapped = `${word.slice(0, 1)}${word[2]}${word[1]}${word.slice(3)}`;
       return swapped !== word && !nearestVerbs(swapped, shopAtTen.hearing).some(({ row }) => row.name === name);
     });

@@ -1,8 +1,12 @@
-// The lines of questions about how things stand, in Spanish: what a question in words comes to, and what its taps say.
+// What a Spanish speaker asks with: masks, hazards, help; and the lines that a question in words about how things stand comes to.
 
 import { verbWords } from '../typed.ts';
+import { helpTopics } from './help-topics.ts';
 
 export const spanishAskedVerbs = {
+  mask: verbWords('máscara, mascarilla, respirador, qué máscara, qué mascarilla', 'máscara media filtro'),
+  hazards: verbWords('peligros, riesgos, peligro', 'peligros inmersión', '', { mix: 'mezclar mezcla' }),
+  help: verbWords('ayuda, ayúdame, comandos, hola', 'ayuda mezclar', '', helpTopics),
   'can-i': verbWords('se-puede', 'se-puede aplicar impulsor-7'),
   'how-long': verbWords('cuánto-falta', 'cuánto-falta impulsor-7'),
   'who-did': verbWords('quién-fue', 'quién-fue impulsor-7'),

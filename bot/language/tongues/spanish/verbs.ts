@@ -3,7 +3,6 @@
 import { done, type VerbsTyped, verbWords } from '../typed.ts';
 import { spanishAskedVerbs } from './asked-verbs.ts';
 import { begins, ends, monitorWords } from './begun-and-ended.ts';
-import { helpTopics } from './help-topics.ts';
 
 export const spanishVerbs: VerbsTyped = {
   mix: verbWords(
@@ -295,8 +294,5 @@ export const spanishVerbs: VerbsTyped = {
   bell: verbWords('campana, prueba avisos, prueba aviso, timbre', 'campana'),
   purge: verbWords('purgar, purga, barrer', 'purgar lata 3 5L/min', 'argon, nitrogen, left'),
   vent: verbWords('ventilación, cálculo aire', 'ventilación horno 800g 90C'),
-  mask: verbWords('máscara, mascarilla, respirador, qué máscara, qué mascarilla', 'máscara media filtro'),
-  hazards: verbWords('peligros, riesgos, peligro', 'peligros inmersión', '', { mix: 'mezclar mezcla' }),
   ...spanishAskedVerbs,
-  help: verbWords('ayuda, ayúdame, comandos, hola', 'ayuda mezclar', '', helpTopics),
 };

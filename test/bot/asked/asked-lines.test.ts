@@ -1,0 +1,42 @@
+// The lines that questions come to, as taps say them: each is answered from the record, and none of them records.
+
+import { describe, expect, it } from 'vitest';
+import { talkAfter } from '../cards/session-talk.ts';
+
+const pot = ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1200g 1200g'];
+
+describe('what stands against an act', () => {
+  it('given a pot that is stirred, then a coat says what stands against it and until when, and no tap coats', async () => {
+    const { say } = await talkAfter(...pot);
+    const { card, recorded } = await say('can-i coat impeller-7');
+    expect(recorded).toBe(false);
+    expect(card.title).toBe('coat impeller-7: not as things stand');
+    expect(card.lines.join('\n')).toMatch(/stirring.*By its clock until \d\d:\d\d/i);
+    expect(card.actions.filter(({ line }) => line.startsWith('coat'))).toEqual([]);
+  });
+
+  it('given nothing stands against it, then it says so and on what it rests, and neither yes nor safe', async () => {
+    const { say } = await talkAfter('air 24C 48%');
+    const { card, text } = await say('can-i mix');
+    expect(card.title).toBe('mix: nothing here stands against it');
+    expect(card.facts.map(({ id }) => id)).toEqual(['air-temperature', 'air-read-at', 'humidity']);
+    expect(text).not.toMatch(/\b(yes|safe)\b/i);
+  });
+});
+
+describe('what nobody has named', () => {
+  it('given a slip of a name, then the same question of the near one is a tap', async () => {
+    const { say } = await talkAfter('part impeller-7');
+    const { card } = await say('how-long impeler-7 dry');
+    expect([card.title, card.actions.map(({ line }) => line)]).toEqual([
+      'Nothing here is called impeler-7',
+      ['how-long impeller-7 dry'],
+    ]);
+  });
+
+  it('given a bare number that ends two names, then it asks which', async () => {
+    const { say } = await talkAfter('part impeller-7', 'part valve-7');
+    const { card } = await say('where-is 7');
+    expect(card.actions.map(({ line }) => line)).toEqual(['where-is impeller-7', 'where-is valve-7']);
+  });
+});
