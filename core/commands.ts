@@ -57,6 +57,8 @@ export function withBatch(command: Command, batch: BatchNumber): Command {
 export type Question =
   | { readonly ask: 'day'; readonly day: DayAsked }
   | { readonly ask: 'now' }
+  /** What whoever asks does next. */
+  | { readonly ask: 'what-now' }
   | { readonly ask: 'stock' }
   | ({ readonly ask: 'plan' } & PlanAsked)
   | RecordQuestion

@@ -116,7 +116,7 @@ function quickTaps(telling: Telling): readonly CardAction[] {
 const mostSheetTaps = 4;
 
 /** One; where no product is the usual one, one for each. */
-function mixTaps(telling: Telling): readonly CardAction[] {
+export function mixTaps(telling: Telling): readonly CardAction[] {
   const { mix } = telling.words.page.quick;
   const meant = sheetFor(telling.shop);
   const ids = isFailed(meant) ? offeredSheets(telling.shop.shelf) : [];

@@ -7,6 +7,7 @@ import type { Shop } from '../../core/shop.ts';
 import { unreadIn } from '../../core/unread.ts';
 import type { Card } from '../cards/card.ts';
 import { withLinesShown } from '../cards/card-context.ts';
+import { guideCard } from '../cards/guide-card.ts';
 import { helpCard } from '../cards/help-card.ts';
 import { maskCard } from '../cards/mask-card.ts';
 import { nowCard } from '../cards/now-card.ts';
@@ -51,6 +52,10 @@ export async function answerQuestion(
     case 'now': {
       const everywhere = await executor.look([placeStream(defaultPlace)]);
       return reply(nowCard({ ...telling, shop: everywhere }, delivery.as));
+    }
+    case 'what-now': {
+      const everywhere = await executor.look([placeStream(defaultPlace)]);
+      return reply(guideCard({ ...telling, shop: everywhere }, delivery.as));
     }
     case 'stock':
       return reply(stockCard(telling));

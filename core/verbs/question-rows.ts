@@ -59,6 +59,7 @@ export const questionRows = {
   }),
   day: verb({ day: spoken('day') }),
   now: verb({}),
+  'what-now': verb({}),
   week: which,
   month: which,
   from: verb({ span: needed(spoken('span')) }),

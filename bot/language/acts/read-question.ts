@@ -19,6 +19,7 @@ import { readHazards, readVent } from './read-vent.ts';
 const readers: { readonly [Ask in Question['ask']]: (act: ActLine) => Question | Fault } = {
   day: readDay,
   now: alone({ ask: 'now' }),
+  'what-now': alone({ ask: 'what-now' }),
   stock: alone({ ask: 'stock' }),
   plan: readPlan,
   vent: readVent,

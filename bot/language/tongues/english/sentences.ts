@@ -7,6 +7,7 @@ import { linesShownIn } from '../../line-shown.ts';
 import { englishAsked } from './asked.ts';
 import { englishChat } from './chat.ts';
 import { englishFact } from './facts.ts';
+import { englishGuide } from './guide.ts';
 import { englishHoldReason } from './holds.ts';
 import { englishLaw } from './law.ts';
 import { englishMaterial } from './material.ts';
@@ -286,6 +287,7 @@ export const english = {
   unproved: englishUnproved,
   overtaken: englishOvertaken,
   late: englishLate,
+  guide: englishGuide,
   undo: englishUndo,
   steps: englishSteps('en-GB'),
   papers: englishPapers,

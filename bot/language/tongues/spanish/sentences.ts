@@ -9,6 +9,7 @@ import type { Profile } from '../profile.ts';
 import { spanishAsked } from './asked.ts';
 import { spanishChat } from './chat.ts';
 import { spanishFact } from './facts.ts';
+import { spanishGuide } from './guide.ts';
 import { spanishHoldReason } from './holds.ts';
 import { spanishLaw } from './law.ts';
 import { spanishMaterial } from './material.ts';
@@ -291,6 +292,7 @@ export function spanishIn(locale: Profile['locale']): Words {
     unproved: spanishUnproved,
     overtaken: spanishOvertaken(say),
     late: spanishLate,
+    guide: spanishGuide,
     undo: spanishUndo(say),
     steps: spanishSteps(say),
     papers: spanishPapers(say),

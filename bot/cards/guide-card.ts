@@ -1,0 +1,146 @@
+// What whoever asks does now: one step, how long, and one thing not to do; and the same in half a line, for the end of a card.
+
+import type { Component } from '../../core/components.ts';
+import { leastRole, peopleFrom, roleMissing } from '../../core/crew/who-may.ts';
+import type { Doing, Guidance, Lasts } from '../../core/guide/guidance.ts';
+import { guideFor } from '../../core/guide/guide.ts';
+import { nameIn, nounOf, numberIn, type PersonName, type StreamId } from '../../core/ids.ts';
+import { minutes, minutesBetween } from '../../core/units.ts';
+import { firstUpper } from '../language/first-upper.ts';
+import { mixTaps } from './board.ts';
+import { type Card, type CardAction, makeCard } from './card.ts';
+import { lineOf, type Telling, tap } from './card-context.ts';
+import { clockFacts } from './clock-text.ts';
+import { nextTaps } from './next-taps.ts';
+import { sealedInStock } from './sealed-cards.ts';
+
+export function guideCard(telling: Telling, name: PersonName): Card {
+  const { words } = telling;
+  const guidance = guideFor(telling, name);
+  const { doing, lasts, never } = guidance;
+  return makeCard(
+    words.guide.title,
+    guidance.weight === 'danger' ? 'stop' : guidance.weight === 'ends' ? 'warn' : 'plain',
+    {
+      lines: [
+        `${stepOf(telling, guidance)}.`,
+        lastingLine(telling, lasts),
+        words.guide.never(never, telling.figures),
+        ...whoseLines(telling, doing, name),
+      ],
+      actions: tapsOf(telling, doing),
+    },
+  );
+}
+
+/** `Batch 1: weigh Part A, then Part B`. */
+export function stepOf(telling: Telling, { of, doing }: Pick<Guidance, 'of' | 'doing'>): string {
+  const { guide } = telling.words;
+  const step = doingOf(telling, doing);
+  return of === undefined ? step : guide.of(nameOf(telling, of), step);
+}
+
+function doingOf({ words }: Telling, doing: Doing): string {
+  const { guide, names, material, records } = words;
+  switch (doing.is) {
+    case 'wait':
+      return guide.wait;
+    case 'read-air':
+      return guide.readAir;
+    case 'mix':
+      return guide.mix;
+    case 'stay-out':
+      return guide.stayOut;
+    case 'open-can':
+      return guide.openCan(material.component[doing.component]);
+    case 'stir-can':
+      return guide.stirCan(records.canLabel(doing.can));
+    case 'use-up':
+      return guide.useUp;
+    case 'act': {
+      const { command, id } = doing.act;
+      return id === 'coat-part' && command.verb === 'coat'
+        ? `${guide.steps[id]} ${command.parts.join(', ')}, ${names.method(command.method)}`
+        : guide.steps[id];
+    }
+  }
+}
+
+function nameOf({ words, shop }: Telling, of: StreamId): string {
+  const noun = nounOf(of);
+  if (noun === 'part') return nameIn(of);
+  const number = numberIn(of);
+  if (noun === 'can') return firstUpper(words.records.canLabel(number));
+  const session = noun === 'session' ? shop.sessions.get(number) : undefined;
+  return session === undefined
+    ? firstUpper(words.records.batchLabel(number))
+    : words.session.titled(number, words.names.place(session.place));
+}
+
+function lastingLine(telling: Telling, lasts: Lasts): string {
+  const { guide, page } = telling.words;
+  const { figures, now } = telling;
+  switch (lasts.by) {
+    case 'nothing':
+      return guide.noClock;
+    case 'reading':
+      return guide.serves(lasts.serves, figures);
+    case 'blend':
+      return guide.blendTakes(lasts.takes, figures);
+    case 'clock': {
+      const { clock } = lasts;
+      const [end] = clockFacts(telling, [clock], [clock.id]);
+      if (end === undefined || clock.dueAt === undefined) return guide.noClock;
+      const left = minutes(minutesBetween(now, clock.dueAt));
+      return guide.ends(
+        end.label,
+        end.shown,
+        left < 0
+          ? page.overFor(minutes(-left), figures)
+          : page.left(left, clock.errs === 'at-least' ? 'up' : 'down', figures),
+      );
+    }
+  }
+}
+
+/** Whose it is to say, where this person may not. */
+function whoseLines({ words, shop, figures }: Telling, doing: Doing, name: PersonName): readonly string[] {
+  if (doing.is !== 'act') return [];
+  const deed = { say: doing.act.command.verb } as const;
+  if (roleMissing(shop.crew, name, deed) === undefined) return [];
+  return [words.guide.whose(figures.list(peopleFrom(shop.crew, leastRole(deed))))];
+}
+
+function tapsOf(telling: Telling, doing: Doing): readonly CardAction[] {
+  switch (doing.is) {
+    case 'act':
+    case 'use-up':
+    case 'stir-can':
+      return nextTaps(telling, [doing.act]);
+    case 'read-air':
+      return [tap(telling, 'air', 'air {air-temperature}C {humidity}%')];
+    case 'mix':
+      return mixTaps(telling);
+    case 'open-can':
+      return openTaps(telling, doing.component);
+    case 'wait':
+    case 'stay-out':
+      return [];
+  }
+}
+
+/** One that stands sealed by the record; else its label is asked. */
+function openTaps(telling: Telling, component: Component): readonly CardAction[] {
+  const [sealed] = sealedInStock(telling).filter((each) => each.component === component);
+  if (sealed === undefined) {
+    return [tap(telling, 'open-one', `open ${component === 'part-a' ? 'A' : 'B'} lot {lot} {can-mass}kg`)];
+  }
+  const { lot, sheet } = sealed;
+  return [
+    tap(
+      telling,
+      'open-one',
+      lineOf(telling, { command: { verb: 'open', component, lot, sheet }, stance: { is: 'asked' } }),
+    ),
+  ];
+}
