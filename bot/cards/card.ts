@@ -38,6 +38,8 @@ export interface Card {
   readonly tone: Tone;
   readonly facts: readonly CardFact[];
   readonly lines: readonly string[];
+  /** What comes next, or what must not be done meanwhile: its last line. */
+  readonly leads?: string;
   readonly hazards: readonly { readonly text: string; readonly source: string }[];
   readonly actions: readonly CardAction[];
   readonly fields: readonly CardField[];
@@ -85,6 +87,9 @@ export const isRead = (paper: string): boolean => paper.startsWith('makers-paper
 export const linkLines = ({ links = [] }: Card): readonly string[] =>
   links.map(({ label, address }) => `${label}: ${address}`);
 
+/** What it ends with, where it leads on. */
+export const leadLines = ({ leads }: Pick<Card, 'leads'>): readonly string[] => (leads === undefined ? [] : [leads]);
+
 /** The whole card as plain text: nothing is lost but the taps' ids. */
 export function cardText(card: Card): string {
   return [
@@ -93,6 +98,7 @@ export function cardText(card: Card): string {
     ...card.lines.map((line) => `  ${line}`),
     ...linkLines(card).map((line) => `  ${line}`),
     ...card.hazards.map((hazard) => `  ! ${hazard.text} (${hazard.source})`),
+    ...leadLines(card).map((line) => `  ${line}`),
     ...card.actions.map((action) => `  > ${action.label}: ${action.shown ?? action.line}`),
   ].join('\n');
 }

@@ -3,7 +3,7 @@
 import type { Component } from '../../core/components.ts';
 import { leastRole, peopleFrom, roleMissing } from '../../core/crew/who-may.ts';
 import type { Doing, Guidance, Lasts } from '../../core/guide/guidance.ts';
-import { guideFor } from '../../core/guide/guide.ts';
+import { guideAfter, guideFor } from '../../core/guide/guide.ts';
 import { nameIn, nounOf, numberIn, type PersonName, type StreamId } from '../../core/ids.ts';
 import { minutes, minutesBetween } from '../../core/units.ts';
 import { firstUpper } from '../language/first-upper.ts';
@@ -32,6 +32,23 @@ export function guideCard(telling: Telling, name: PersonName): Card {
     },
   );
 }
+
+/** Of what was done to these streams: the next step, or while something only lasts what must not be done to it. */
+export function withLead(telling: Telling, card: Card, name: PersonName, streams: readonly StreamId[]): Card {
+  if (card.alarm === true || streams.every((stream) => nounOf(stream) === 'crew')) return card;
+  const guidance = guideAfter(telling, name, streams);
+  if (guidance === undefined) return card;
+  const { guide } = telling.words;
+  const leads =
+    guidance.doing.is === 'wait'
+      ? guide.never(guidance.never, telling.figures)
+      : guide.leads(stepOf(telling, isOfCard(telling, card, guidance) ? { doing: guidance.doing } : guidance));
+  return { ...card, leads };
+}
+
+/** Its title has its name already. */
+const isOfCard = (telling: Telling, { title }: Card, { of }: Guidance): boolean =>
+  of !== undefined && title.startsWith(nameOf(telling, of));
 
 /** `Batch 1: weigh Part A, then Part B`. */
 export function stepOf(telling: Telling, { of, doing }: Pick<Guidance, 'of' | 'doing'>): string {

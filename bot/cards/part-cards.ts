@@ -77,7 +77,7 @@ export function dryCard(telling: Telling, status: PartNow): Card {
   const card =
     flash?.errs === 'at-least' && flash.goes === 'runs'
       ? partCard(telling, status, title, [replies.dryEarly(flash.dueAt, telling.figures)])
-      : partCard(telling, status, title, [replies.nextCure], 'good');
+      : partCard(telling, status, title, [], 'good');
   return withHeatAsked(telling, status, card);
 }
 

@@ -69,6 +69,7 @@ function readSingle(text: string, context: LineContext): Reading {
   if (trimmed === '' || trimmed.startsWith('#')) return { kind: 'silence' };
   if (trimmed.length > longestLine) return tooLong(trimmed);
   const line = cleanLine(text);
+  if (/^\?+$/.test(line)) return { kind: 'question', question: { ask: 'what-now' }, line };
   const isNo = saysNo(line, context.hearing.cries);
   if (isNo && context.mayCallOff === true) {
     return { kind: 'command', command: { verb: 'no-alarm' }, stance: { is: 'asked' }, line };

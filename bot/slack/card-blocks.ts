@@ -2,7 +2,7 @@
 // somebody typed is parsed. What is too long is cut, and the cut says what is missing; the message's text holds it all.
 
 import type { KnownBlock, RichTextElement } from '@slack/types';
-import { type Card, linkLines, type Tone } from '../cards/card.ts';
+import { type Card, leadLines, linkLines, type Tone } from '../cards/card.ts';
 import type { Words } from '../language/tongues/tongues.ts';
 import { actionBlocks } from './action-blocks.ts';
 import { limits, tapsNamed } from './limits.ts';
@@ -36,7 +36,11 @@ export function cardMessage(card: Card, rendering: CardRendering): CardMessage {
   return { text: messageText(card, rendering), blocks: cardBlocks(card, rendering) };
 }
 
-const hazardsOf = (card: Card) => card.hazards.map((hazard) => `! ${hazard.text} (${hazard.source})`);
+/** Hazards, and what comes next: never lost from a long card. */
+const hazardsOf = (card: Card) => [
+  ...card.hazards.map((hazard) => `! ${hazard.text} (${hazard.source})`),
+  ...leadLines(card),
+];
 
 /** What is too long loses lines from its middle: hazards, who said it and the taps stay at its end. */
 function messageText(card: Card, { words, mention = [], actFirst, under = [] }: CardRendering): string {

@@ -6,6 +6,7 @@ import type { PersonName } from '../../core/ids.ts';
 import type { Shop } from '../../core/shop.ts';
 import type { Card } from '../cards/card.ts';
 import { type Telling, withLinesShown } from '../cards/card-context.ts';
+import { withLead } from '../cards/guide-card.ts';
 import { objectionCard, unclearCard } from '../cards/objection-cards.ts';
 import { recordedCard } from '../cards/reply-cards.ts';
 import { withTakenAs } from '../cards/taken-as.ts';
@@ -30,10 +31,10 @@ export function wordOutcome(
     takenAs === undefined ? card : withTakenAs(telling, card, takenAs, outcome);
   switch (outcome.kind) {
     case 'recorded': {
-      const cards = toldBothWays(told, shop, delivery.as, (telling) =>
-        taken(telling, recordedCard(telling, request, outcome)),
-      );
       const moved = [...new Set(outcome.envelopes.flatMap((envelope) => [envelope.stream, ...envelope.alsoUnder]))];
+      const cards = toldBothWays(told, shop, delivery.as, (telling) =>
+        withLead(telling, taken(telling, recordedCard(telling, request, outcome)), delivery.as, moved),
+      );
       const about = subjectsOf(shop, moved);
       return answering(told, delivery, shop, { kind: 'reply', code: null, recorded: true, ...cards, about, moved });
     }

@@ -1,7 +1,8 @@
 // The one step that this person does now, of all that runs in the shop; or of one thing alone, for the last line of its card.
 
+import type { Can } from '../can/can.ts';
 import { alarmsOn } from '../crew/open-alarms.ts';
-import { defaultPlace, type PersonName } from '../ids.ts';
+import { defaultPlace, nameIn, nounOf, numberIn, type PersonName, type StreamId } from '../ids.ts';
 import type { Moment } from '../next-acts.ts';
 import { standing } from '../settled.ts';
 import { airServingIn, liveBatches, liveCans, liveParts, openSessions, type Shop } from '../shop.ts';
@@ -17,15 +18,59 @@ export function guideFor(moment: Moment, name: PersonName): Guidance {
   if (alarmsOn(shop.crew.alarms, now).some(({ isDrill }) => !isDrill)) {
     return { doing: { is: 'stay-out' }, lasts: { by: 'nothing' }, never: { is: 'go-in' }, weight: 'danger' };
   }
-  const found = firstOf([
-    ...openSessions(shop).flatMap((session) => sessionGuidance(statusOf.session(moment, session), name)),
-    ...potsAndGear(shop).flatMap((batch) => potGuidance(moment, statusOf.batch(moment, batch))),
-    ...liveCans(shop).flatMap((can) => canGuidance(moment, statusOf.can(moment, can))),
-    ...statusOf.parts(moment, liveParts(shop)).flatMap((part) => partGuidance(moment, part)),
-    ...airGuidance(moment),
-  ]);
-  return found ?? mixing(moment);
+  return firstOf(ofAll(moment, name)) ?? mixing;
 }
+
+const ofAll = (moment: Moment, name: PersonName): readonly Guidance[] => [
+  ...openSessions(moment.shop).flatMap((session) => sessionGuidance(statusOf.session(moment, session), name)),
+  ...potsAndGear(moment.shop).flatMap((batch) => potGuidance(moment, statusOf.batch(moment, batch))),
+  ...liveCans(moment.shop).flatMap((can) => canGuidance(moment, statusOf.can(moment, can))),
+  ...statusOf.parts(moment, liveParts(moment.shop)).flatMap((part) => partGuidance(moment, part)),
+  ...airGuidance(moment),
+];
+
+/** Beyond so many it is not looked for what else there is to do: an answer does not wait for that. Our own figure. */
+const fewNouns = 30;
+
+/** After an act on these: what they want now, else what the shop does; `undefined` where that is much to look through. */
+export function guideAfter(moment: Moment, name: PersonName, streams: readonly StreamId[]): Guidance | undefined {
+  const { shop } = moment;
+  const touched = firstOf(streams.flatMap((stream) => ofStream(moment, name, stream)));
+  if (touched !== undefined) return touched;
+  const nouns = shop.batches.size + shop.cans.size + shop.parts.size + shop.sessions.size;
+  return nouns > fewNouns ? undefined : guideFor(moment, name);
+}
+
+function ofStream(moment: Moment, name: PersonName, stream: StreamId): readonly Guidance[] {
+  const { shop } = moment;
+  switch (nounOf(stream)) {
+    case 'batch': {
+      const batch = shop.batches.get(numberIn(stream));
+      return batch === undefined ? [] : potGuidance(moment, statusOf.batch(moment, batch));
+    }
+    case 'can': {
+      const can = shop.cans.get(numberIn(stream));
+      return can === undefined ? [] : [...canGuidance(moment, statusOf.can(moment, can)), ...ofPotsFrom(moment, can)];
+    }
+    case 'part': {
+      const part = shop.parts.get(nameIn(stream));
+      return part === undefined ? [] : partGuidance(moment, statusOf.part(moment, part));
+    }
+    case 'session': {
+      const session = shop.sessions.get(numberIn(stream));
+      return session === undefined ? [] : sessionGuidance(statusOf.session(moment, session), name);
+    }
+    case 'place':
+    case 'crew':
+      return [];
+  }
+}
+
+/** Of pots that wait for what is in the can. */
+const ofPotsFrom = (moment: Moment, can: Can): readonly Guidance[] =>
+  liveBatches(moment.shop)
+    .filter(({ weighing, sheet }) => weighing === undefined && sheet.id === can.sheet.id)
+    .flatMap((batch) => potGuidance(moment, statusOf.batch(moment, batch)));
 
 /** Emptied ones too, for as long as their gear waits. */
 const potsAndGear = (shop: Shop) => [
@@ -33,7 +78,7 @@ const potsAndGear = (shop: Shop) => [
 ];
 
 /** Whatever is mixed or coated next is judged by it. */
-export function airGuidance({ shop, now }: Moment): readonly Guidance[] {
+function airGuidance({ shop, now }: Moment): readonly Guidance[] {
   const { celsius, relativeHumidityPercent } = airServingIn(shop, defaultPlace, now);
   if (celsius !== undefined && relativeHumidityPercent !== undefined) return [];
   const serves = standing(shop.crew, 'air-limit').minutes;
@@ -46,6 +91,6 @@ export function airGuidance({ shop, now }: Moment): readonly Guidance[] {
   ];
 }
 
-export function mixing(_moment: Moment): Guidance {
-  return { doing: { is: 'mix' }, lasts: { by: 'nothing' }, never: { is: 'mix-too-much' }, weight: 'idle' };
-}
+const mixing: Guidance = {
+  ...{ doing: { is: 'mix' }, lasts: { by: 'nothing' }, never: { is: 'mix-too-much' }, weight: 'idle' },
+};

@@ -1,7 +1,7 @@
 // One post of the conversation: the line that was said, and its card. What is others' own stands folded, in one line.
 
 import { html } from 'hono/html';
-import { type Card, fileNameOf, isRead } from '../../cards/card.ts';
+import { type Card, fileNameOf, isRead, leadLines } from '../../cards/card.ts';
 import { ringLabel } from '../../cards/ring-label.ts';
 import { stampOf } from '../../language/ending.ts';
 import { isFor, ringsFor } from '../conversation.ts';
@@ -36,7 +36,7 @@ function cardHtml({ n, answer }: Post, viewer: Viewer): Html {
 <header><span class="hole">${mark(card)}</span><h2>${card.title}</h2><p class="when">${stands === '' ? '' : html`<span class="kind">${stands}</span> `}<time datetime="${answer.at}">${time}</time></p></header>
 ${card.facts.length === 0 ? '' : html`<dl>${card.facts.map((fact) => html`<div data-fact="${fact.id}"><dt>${fact.label}</dt><dd>${unbroken(fact.shown)}</dd></div>`)}</dl>`}
 ${paperHtml(card, viewer)}${card.lines.map((line) => html`<p>${unbroken(line)}</p>`)}${linksHtml(card)}
-${card.hazards.map(({ text, source }) => html`<p class="hazard"><b>!</b> ${text} <small>(${source})</small></p>`)}
+${card.hazards.map(({ text, source }) => html`<p class="hazard"><b>!</b> ${text} <small>(${source})</small></p>`)}${leadLines(card).map((line) => html`<p class="leads">${unbroken(line)}</p>`)}
 ${imageHtml(card, viewer)}${tapsHtml(card, n, viewer)}${nextHtml(card, answer.at, viewer)}</article>`;
 }
 

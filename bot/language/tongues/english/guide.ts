@@ -136,6 +136,6 @@ export const englishGuide = {
   noClock: 'No clock runs on it: take the time that it needs.',
   ends: (clock: string, at: string, left: string) => `${clock}: ${at}, ${left}.`,
   /** The last line of a card. */
-  leads: (step: string) => `Next: ${step}`,
+  leads: (step: string) => `Next: ${step}.`,
   whose: (names: string) => `That is for ${names} to say.`,
 };

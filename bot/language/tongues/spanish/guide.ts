@@ -133,6 +133,6 @@ export const spanishGuide: typeof englishGuide = {
   blendTakes: (minutes, figures) => `Con las dos partes dentro, mezclar lleva ${figures.minutesUp(minutes)}.`,
   noClock: 'Ningún reloj corre: tómese el tiempo que haga falta.',
   ends: (clock, at, left) => `${clock}: ${at}, ${left}.`,
-  leads: (step) => `Ahora: ${step}`,
+  leads: (step) => `Ahora: ${step}.`,
   whose: (names) => `Lo dice ${names}.`,
 };

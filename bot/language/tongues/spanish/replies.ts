@@ -93,7 +93,6 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     flashing: 'Corre el oreo. Cumplido el mínimo, tóquela y anótela seca.',
     dry: (part) => `${part}: película seca al tacto`,
     dryEarly: (at, figures) => `El oreo mínimo dura hasta ${theTime(figures, at, 'up')}; el curado espera.`,
-    nextCure: 'Ahora, curado.',
     curing: (part, way) => `${part}: en curado (${way === 'oven' ? 'horno' : 'sala'})`,
     ovenClock: (celsius, figures) =>
       `Su tiempo empieza cuando una lectura en la propia pieza llegue a ${figures.temperature(celsius)}. Anótela con sonda al tenerla.`,
