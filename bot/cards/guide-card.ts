@@ -1,7 +1,7 @@
 // What whoever asks does now: one step, how long, and one thing not to do; and the same in half a line, for the end of a card.
 
 import type { Component } from '../../core/components.ts';
-import { leastRole, peopleFrom, roleMissing } from '../../core/crew/who-may.ts';
+import { leastRole, peopleFrom, roleShort } from '../../core/crew/who-may.ts';
 import type { Doing, Guidance, Lasts } from '../../core/guide/guidance.ts';
 import { guideAfter, guideFor } from '../../core/guide/guide.ts';
 import { nameIn, nounOf, numberIn, type PersonName, type StreamId } from '../../core/ids.ts';
@@ -123,9 +123,10 @@ function lastingLine(telling: Telling, lasts: Lasts): string {
 /** Whose it is to say, where this person may not. */
 function whoseLines({ words, shop, figures }: Telling, doing: Doing, name: PersonName): readonly string[] {
   if (doing.is !== 'act') return [];
-  const deed = { say: doing.act.command.verb } as const;
-  if (roleMissing(shop.crew, name, deed) === undefined) return [];
-  return [words.guide.whose(figures.list(peopleFrom(shop.crew, leastRole(deed))))];
+  const { command, stance } = doing.act;
+  const wanted = stance.is === 'permitted' ? 'lead' : leastRole({ say: command.verb });
+  if (roleShort(shop.crew, name, wanted) === undefined) return [];
+  return [words.guide.whose(figures.list(peopleFrom(shop.crew, wanted)))];
 }
 
 function tapsOf(telling: Telling, doing: Doing): readonly CardAction[] {

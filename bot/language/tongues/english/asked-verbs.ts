@@ -3,6 +3,7 @@
 import { verbWords } from '../typed.ts';
 
 export const englishAskedVerbs = {
+  'what-now': verbWords('next-step, what now, now what, next step', 'what now'),
   'can-i': verbWords('can-i', 'can-i coat impeller-7'),
   'how-long': verbWords('how-long', 'how-long impeller-7'),
   'who-did': verbWords('who-did', 'who-did impeller-7'),

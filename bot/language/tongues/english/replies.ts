@@ -83,7 +83,6 @@ export const englishReplies = {
   dry: (part: string) => `${part}: dry to the touch`,
   dryEarly: (at: EpochMs, figures: Figures) =>
     `The least flash-off time runs until ${figures.timeUp(at)}; the cure waits for it.`,
-  nextCure: 'Next: cure.',
   curing: (part: string, way: 'oven' | 'room') => `${part}: in cure (${way === 'oven' ? 'oven' : 'room'})`,
   ovenClock: (celsius: Celsius, figures: Figures) =>
     `Its time begins when a reading on the part itself reaches ${figures.temperature(celsius)}. Say temp when you have one.`,

@@ -94,8 +94,11 @@ export const englishVerbs: VerbsTyped = {
     'skin-burn': 'skin-burn',
   }),
   day: verbWords('day, summary', 'day yesterday'),
-  'what-now': verbWords("what now, what next, whats next, what's next, now what, next, next step, do now", 'what now'),
-  now: verbWords('now, running, live, status, how long, time left', 'now', 'left'),
+  now: verbWords(
+    "now, running, live, status, next, what next, whats next, what's next, how long, time left",
+    'now',
+    'left',
+  ),
   used: verbWords('used, solvent used', 'used acetone 500ml gun-cleaning'),
   week: verbWords('week, this week', 'week last'),
   month: verbWords('month, this month', 'month'),

@@ -7,6 +7,7 @@ export const spanishAskedVerbs = {
   mask: verbWords('máscara, mascarilla, respirador, qué máscara, qué mascarilla', 'máscara media filtro'),
   hazards: verbWords('peligros, riesgos, peligro', 'peligros inmersión', '', { mix: 'mezclar mezcla' }),
   help: verbWords('ayuda, ayúdame, comandos, hola', 'ayuda mezclar', '', helpTopics),
+  'what-now': verbWords('siguiente-paso, qué hago, qué toca, y ahora, ahora qué', 'qué toca'),
   'can-i': verbWords('se-puede', 'se-puede aplicar impulsor-7'),
   'how-long': verbWords('cuánto-falta', 'cuánto-falta impulsor-7'),
   'who-did': verbWords('quién-fue', 'quién-fue impulsor-7'),

@@ -4,8 +4,9 @@ import type { MustNot } from '../../../../core/guide/guidance.ts';
 import type { NextActId } from '../../../../core/status.ts';
 import type { Figures } from '../../figures.ts';
 import type { englishGuide } from '../english/guide.ts';
+import type { Spoken } from './spoken.ts';
 
-const steps: Readonly<Record<NextActId, string>> = {
+const stepsOf = (say: Spoken): Readonly<Record<NextActId, string>> => ({
   weigh: 'pese la parte A y después la B',
   'weigh-a': 'pese la parte A',
   'weigh-b': 'pese la parte B',
@@ -23,10 +24,10 @@ const steps: Readonly<Record<NextActId, string>> = {
   'gear-cleaned': 'limpie las herramientas',
   check: 'mire si tiene piel, grumos o está gelificado',
   blanket: 'gas encima y tapa puesta',
-  prestir: 'remuévalo en su bote',
-  'prestir-gas': 'destape con gas y remuévalo en su bote',
+  prestir: `remuévala en su ${say.one('can')}`,
+  'prestir-gas': `destape con gas y remuévala en su ${say.one('can')}`,
   lid: 'destape con el gas a mano',
-  discard: 'deséchelo como dice su ficha de seguridad',
+  discard: `deséchela como dice ${say.the('data-sheet')}`,
   surface: 'mida la temperatura de la superficie',
   prep: 'prepare la superficie',
   dry: 'toque la película en una esquina y diga si está seca',
@@ -39,11 +40,11 @@ const steps: Readonly<Record<NextActId, string>> = {
   wet: 'mida la película húmeda',
   film: 'mida la película seca',
   release: 'revísela y libérela',
-  lift: 'un encargado decide sobre la retención',
+  lift: `${say.a('lead')} decide sobre la retención`,
   hold: 'reténgala',
   brief: 'informe a quien pulveriza',
-  ack: 'lea la charla y dígalo',
-  'ack-for': 'lea la charla en voz alta a quien no la ha leído',
+  ack: `lea ${say.the('brief')} y dígalo`,
+  'ack-for': `lea ${say.the('brief')} en voz alta a quien no la ha leído`,
   'fan-on': 'extracción en marcha, y mida la velocidad del aire',
   'fan-unmeasured': 'extracción en marcha',
   'fan-off': 'diga si la extracción funciona',
@@ -56,32 +57,32 @@ const steps: Readonly<Record<NextActId, string>> = {
   'spray-on': 'diga cuándo empieza a pulverizar',
   'spray-off': 'pulverice; diga cuándo para la pistola',
   close: 'cierre la sesión',
-};
+});
 
-function spanishMustNot(not: MustNot, { timeDown, timeUp }: Pick<Figures, 'timeDown' | 'timeUp'>): string {
+function spanishMustNot(say: Spoken, not: MustNot, { timeDown, timeUp }: Pick<Figures, 'timeDown' | 'timeUp'>): string {
   switch (not.is) {
     case 'go-in':
-      return 'No vuelva a entrar hasta que un encargado dé la alarma por terminada.';
+      return `No vuelva a entrar hasta que ${say.a('lead')} dé la alarma por terminada.`;
     case 'mix-in-unread-air':
       return 'No mezcle ni recubra con un aire que nadie ha medido.';
     case 'mix-too-much':
-      return 'No mezcle más de lo que se aplica antes de que acabe su vida útil.';
+      return `No mezcle más de lo que se aplica antes de que acabe ${say.the('pot-life')}.`;
     case 'use-dead-pot':
       return 'No recubra con ella, no la diluya y no la tape.';
     case 'use-reacting-can':
-      return 'No lo abra, no lo cierre y no lo lleve a ningún sitio.';
+      return 'No la abra, no la cierre y no la lleve a ningún sitio.';
     case 'pour-unweighed':
       return 'No eche nada que no se haya pesado.';
     case 'pour-unstirred':
-      return 'No eche nada de él antes de removerlo.';
+      return 'No eche nada de ella antes de removerla.';
     case 'coat-unfiltered':
       return 'No recubra con ella antes de filtrarla.';
     case 'open-without-gas':
-      return 'No lo destape sin el gas a mano.';
+      return 'No la destape sin el gas a mano.';
     case 'leave-lid-off':
-      return 'No lo deje abierto: coge humedad.';
+      return 'No la deje abierta: coge humedad.';
     case 'pour-in-doubt':
-      return 'No eche nada de él antes de que alguien lo mire.';
+      return 'No eche nada de ella antes de que alguien la mire.';
     case 'let-it-set':
       return 'No deje que la mezcla endurezca en las herramientas.';
     case 'touch-prepared':
@@ -93,9 +94,9 @@ function spanishMustNot(not: MustNot, { timeDown, timeUp }: Pick<Figures, 'timeD
     case 'hand-over-unreleased':
       return 'No la entregue antes de liberarla.';
     case 'spray-unbriefed':
-      return 'No pulverice antes de que todos hayan leído la charla.';
+      return `No pulverice antes de que todos hayan leído ${say.the('brief')}.`;
     case 'go-in-unprotected':
-      return 'No entre sin lo que la charla manda llevar.';
+      return `No entre sin lo que ${say.the('brief')} manda llevar.`;
     case 'stop-extraction':
       return 'No apague la extracción.';
     case 'use-too-early':
@@ -104,7 +105,7 @@ function spanishMustNot(not: MustNot, { timeDown, timeUp }: Pick<Figures, 'timeD
         : `Deje el agitador en marcha: no filtre ni recubra antes de las ${timeUp(not.at)}.`;
     case 'coat-too-late':
       return not.at === undefined
-        ? 'No recubra pasada su vida útil.'
+        ? `No recubra pasada ${say.the('pot-life')}.`
         : `No recubra con ella después de las ${timeDown(not.at)}, por líquida que parezca.`;
     case 'heat-too-early':
       return not.at === undefined
@@ -117,16 +118,16 @@ function spanishMustNot(not: MustNot, { timeDown, timeUp }: Pick<Figures, 'timeD
   }
 }
 
-export const spanishGuide: typeof englishGuide = {
+export const spanishGuide = (say: Spoken): typeof englishGuide => ({
   title: 'Qué toca ahora',
-  steps,
-  never: spanishMustNot,
+  steps: stepsOf(say),
+  never: (not, figures) => spanishMustNot(say, not, figures),
   of: (name, step) => `${name}: ${step}`,
   wait: 'solo queda esperar',
   readAir: 'Mida el aire: temperatura y humedad',
   mix: 'Haga una mezcla',
   stayOut: 'Hay una alarma: quédese fuera y haga lo que dice su tarjeta',
-  openCan: (part) => `abra un bote de ${part}`,
+  openCan: (part) => `abra ${say.a('can')} de ${part}`,
   useUp: 'recubra lo que quede y después vacíela',
   stirCan: (can) => `remueva ${can} antes de echar nada`,
   serves: (minutes, figures) => `Una lectura sirve durante ${figures.minutesDown(minutes)}.`,
@@ -135,4 +136,4 @@ export const spanishGuide: typeof englishGuide = {
   ends: (clock, at, left) => `${clock}: ${at}, ${left}.`,
   leads: (step) => `Ahora: ${step}.`,
   whose: (names) => `Lo dice ${names}.`,
-};
+});

@@ -292,7 +292,7 @@ export function spanishIn(locale: Profile['locale']): Words {
     unproved: spanishUnproved,
     overtaken: spanishOvertaken(say),
     late: spanishLate,
-    guide: spanishGuide,
+    guide: spanishGuide(say),
     undo: spanishUndo(say),
     steps: spanishSteps(say),
     papers: spanishPapers(say),

@@ -195,9 +195,8 @@ export const spanishVerbs: VerbsTyped = {
     { day: 'dia', breathless: 'ahogo', 'skin-burn': 'piel' },
   ),
   day: verbWords('día, resumen, parte diario, resumen día, reporte', 'día ayer'),
-  'what-now': verbWords('qué sigue, qué hago, qué toca, y ahora, ahora qué, siguiente, siguiente paso', 'qué sigue'),
   now: verbWords(
-    'ahora, en marcha, corriendo, estado, qué hay, qué corre, estatus, status, qué falta, cuánto falta',
+    'ahora, en marcha, corriendo, estado, qué hay, qué corre, estatus, status, qué sigue, qué falta, cuánto falta',
     'ahora',
   ),
   used: verbWords(
