@@ -49,13 +49,10 @@ export async function answerQuestion(
   switch (question.ask) {
     case 'help':
       return worded(helpCard(telling, question.verb));
-    case 'now': {
-      const everywhere = await executor.look([placeStream(defaultPlace)]);
-      return reply(nowCard({ ...telling, shop: everywhere }, delivery.as));
-    }
+    case 'now':
     case 'what-now': {
-      const everywhere = await executor.look([placeStream(defaultPlace)]);
-      return reply(guideCard({ ...telling, shop: everywhere }, delivery.as));
+      const everywhere = { ...telling, shop: await executor.look([placeStream(defaultPlace)]) };
+      return reply((question.ask === 'now' ? nowCard : guideCard)(everywhere, delivery.as));
     }
     case 'stock':
       return reply(stockCard(telling));
