@@ -1,7 +1,5 @@
 // The Spanish catalogue, as one country says it: its terms stand in terms.ts. A person is `usted`, and told what to do as such.
 
-import type { BatchPhase } from '../../../../core/batch/batch.ts';
-import type { PartPhase } from '../../../../core/part/part.ts';
 import type { FactId } from '../../../cards/fact-ids.ts';
 import { linesShownIn } from '../../line-shown.ts';
 import type { ButtonId, Words } from '../english/sentences.ts';
@@ -19,6 +17,7 @@ import { spanishHeldBack, spanishNoFigure, spanishObjection, spanishRuleSources 
 import { spanishPage } from './page.ts';
 import { spanishPapers } from './papers.ts';
 import { spanishParts } from './parts.ts';
+import { spanishBlend, spanishPhases } from './phases.ts';
 import { spanishRecords } from './records.ts';
 import { spanishReplies } from './replies.ts';
 import { spanishLate, spanishOvertaken, spanishRings, spanishUnproved } from './rings.ts';
@@ -238,26 +237,6 @@ const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   way: 'Modo:',
 });
 
-const phases: Readonly<Record<BatchPhase['is'] | PartPhase['is'], string>> = {
-  'to-weigh': 'por pesar',
-  blending: 'agitación en curso',
-  paused: 'agitador parado',
-  filtered: 'en uso',
-  dead: 'espesa, gelificada o caliente: residuo',
-  emptied: 'vaciada',
-  bare: 'sin capa',
-  flashing: 'en oreo',
-  dry: 'seca, espera el curado',
-  curing: 'en curado',
-  cured: 'salió de curado',
-  released: 'liberada',
-};
-
-const blend: Words['blend'] = {
-  stir: { wanted: 'Agitación requerida', given: 'Agitación transcurrida', doneAt: 'Fin de la agitación' },
-  induction: { wanted: 'Inducción requerida', given: 'Inducción transcurrida', doneAt: 'Fin de la inducción' },
-};
-
 /** What is typed is the same in every country. */
 const lineShown = linesShownIn(spanishLines);
 
@@ -265,8 +244,8 @@ export function spanishIn(locale: Profile['locale']): Words {
   const say = spokenIn(locale);
   return {
     facts: factsOf(say),
-    phases,
-    blend,
+    phases: spanishPhases,
+    blend: spanishBlend,
     buttons: buttonsOf(say),
     names: spanishNames(say),
     typed: spanishTyped(say),
