@@ -31,6 +31,10 @@ export interface CryTable extends Sets {
     readonly dialled: RegExp;
     readonly blind: RegExp;
     readonly gasps: RegExp;
+    /** Somebody, or something, does not answer. */
+    readonly noAnswer: RegExp;
+    /** Of these, what only whoever needs somebody does. */
+    readonly stirsNot: RegExp;
     /** What tells of whom or what, for certain or perhaps. */
     readonly needs: readonly { readonly is: 'certain' | 'open'; readonly alarm: Alarm; readonly pattern: RegExp }[];
   };
@@ -95,6 +99,8 @@ export function cryTableOf(tongues: readonly Typed[], verbs: VerbTable): CryTabl
       runTogether: new RegExp(whole(`(${[...sets.runTogether].join('|')})s`), 'giu'),
       dialled: new RegExp(`^${noLetter}*(?:(?:${anyOf('dialling')}) )?(?:${anyOf('numbers')})${noLetter}*$`, 'u'),
       gasps: new RegExp(whole(anyOf('gasps')), 'u'),
+      noAnswer: new RegExp(whole(anyOf('noAnswer')), 'u'),
+      stirsNot: new RegExp(whole(anyOf('stirsNot')), 'u'),
       blind: new RegExp(whole(anyOf('blind')), 'u'),
       needs: [
         told('certain', 'eyes', 'nowEyes', liquids),

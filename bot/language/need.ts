@@ -5,6 +5,7 @@
 import type { Alarm } from '../../core/session/session-commands.ts';
 import { criedWords, saysNow } from './cry.ts';
 import type { CryTable } from './cry-words.ts';
+import { unanswered } from './no-answer.ts';
 import type { LineContext } from './reading.ts';
 import { isPlaceRoot } from './trade-words.ts';
 import { withoutAccents } from './typed/without-accents.ts';
@@ -41,6 +42,11 @@ export function needIn(line: string, context: LineContext): Need | undefined {
   if (!saysNow(line, cries)) return undefined;
   const spelt = said.join(' ');
   if (gasps.test(plain) || gasps.test(spelt)) return { is: 'certain', alarm: 'breathless' };
+  const silent = unanswered(line, context, {
+    isAround: (word) => isAround(word, context),
+    isNamed: (word) => isNamed(word, context),
+  });
+  if (silent !== undefined) return silent;
   return shouted(line, said, context) ?? toldOf(spelt, said, context) ?? hurt(said, context) ?? splashed(said, cries);
 }
 
@@ -81,7 +87,10 @@ function toldOf(spelt: string, said: readonly string[], context: LineContext): N
     .replace(pattern, ' ')
     .split(' ')
     .filter((word) => word !== '');
-  if (is === 'open' && !rest.every((word) => isAround(word, context) || cries.is.has(word))) return undefined;
+  const isOfSmell = (word: string): boolean =>
+    alarm === 'breathless' && (cries.smells.has(word) || cries.liquids.has(word) || cries.oneself.has(word));
+  if (is === 'open' && !rest.every((word) => isAround(word, context) || cries.is.has(word) || isOfSmell(word)))
+    return undefined;
   // `the pot is on the floor`.
   if (
     alarm === 'down' &&
@@ -97,7 +106,9 @@ function hurt(said: readonly string[], context: LineContext): Need | undefined {
   // `cut her hand`; not `cut the tape by hand`.
   const isCut = (i: number): boolean =>
     cries.cuts.has(said[i] ?? '') && cries.ofBody.has(said[i + 1] ?? '') && cries.body.has(said[i + 2] ?? '');
-  const at = said.findIndex((each, i) => (cries.hurts.has(each) || isCut(i)) && isOfSomebody(said, i, context));
+  const at = said.findIndex(
+    (each, i) => (cries.hurts.has(each) || isCut(i)) && !isDenied(said, i, cries) && isOfSomebody(said, i, context),
+  );
   const word = said[at];
   if (word === undefined) return undefined;
   const after = said[at + 1];
@@ -108,6 +119,14 @@ function hurt(said: readonly string[], context: LineContext): Need | undefined {
     return { is: said.some((each) => cries.body.has(each)) ? 'certain' : 'open', alarm: 'skin-burn' };
   if (cries.fumes.has(word)) return { is: 'open', alarm: 'breathless' };
   return { is: 'open', alarm: cries.tumbles.has(word) ? 'down' : 'emergency' };
+}
+
+/** `kari is not hurt`, `no me mareo`; not breathing is what hurts. */
+function isDenied(said: readonly string[], at: number, cries: CryTable): boolean {
+  if (cries.breathes.has(said[at] ?? '')) return false;
+  const before = said.slice(0, at).reverse();
+  const nearest = before.find((word) => !cries.is.has(word) && !cries.between.has(word) && !cries.feels.has(word));
+  return nearest !== undefined && (cries.denials.has(nearest) || cries.no.has(nearest));
 }
 
 function isOfSomebody(said: readonly string[], at: number, context: LineContext): boolean {

@@ -2,7 +2,7 @@
 
 export const ordinaryEnglish: readonly string[] = `
 fire extinguisher checked
-fire extinguisher is due in May
+the phone is not answering
 new fire extinguisher by the door
 fire extinguishers inspected, tags signed
 fire drill at 10
@@ -11,13 +11,13 @@ fire alarm test at noon
 fire alarm tested
 fire door was propped open
 fire door closes again
-fire exit is clear
+the printer is not responding in the office
 fire blanket is in the cabinet
 fire watch until six
 fire marshal comes on Thursday
 fire point 3 has a new sign
 fire training for the new hand next week
-fire safety walk done
+supplier isn't answering
 fire certificate is in the folder
 fire brigade visits next month
 no fire

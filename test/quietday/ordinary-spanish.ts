@@ -2,13 +2,13 @@
 
 export const ordinarySpanish: readonly string[] = `
 extintor de fuego revisado
-fuego controlado en el simulacro
+no contesta el proveedor
 simulacro de fuego a las diez
 simulacro de incendio el martes
 puerta de incendio cerrada
 alarma de incendio probada
 no hay fuego
-sin fuego
+no me contesta el cliente
 no hubo fuego
 fuego lento para la sopa
 prohibido hacer fuego

@@ -18,7 +18,7 @@ export const cried: Readonly<Record<'en' | 'es', readonly Cried[]>> = {
     {
       comes: 'asks',
       lines: `
-    burn / hot / help! / helppp / hlep / exotherm / runaway / gelled and hot`,
+    not responding / not answering / burn / hot / help! / helppp / hlep / exotherm / runaway / gelled and hot`,
     },
     {
       comes: 'help',
@@ -104,6 +104,20 @@ export const cried: Readonly<Record<'en' | 'es', readonly Cried[]>> = {
     burned my hand`,
     },
     {
+      comes: 'rings',
+      of: 'down',
+      lines: `
+    she is not responding / kari is not responding / kari is unresponsive / kari won't wake up / no answer from kari in the booth / kari
+    isn't answering in the tank`,
+    },
+    {
+      comes: 'countdown',
+      of: 'down',
+      lines: `
+    Ola is not answering in the booth / ola is not answering in the booth / kari isn't answering / not answering in the booth / kari is
+    not answering the phone in the booth`,
+    },
+    {
       comes: 'countdown',
       of: 'skin-burn',
       lines: `
@@ -113,7 +127,8 @@ export const cried: Readonly<Record<'en' | 'es', readonly Cried[]>> = {
       comes: 'countdown',
       of: 'breathless',
       lines: `
-    kari is dizzy / i feel dizzy from the fumes / asthma attack`,
+    kari is dizzy / i feel dizzy from the fumes / asthma attack / feeling dizzy / i feel sick / kari feels sick / strong smell,
+    feeling dizzy / i feel lightheaded from the fumes / headache from the fumes / i'm going to pass out`,
     },
     {
       comes: 'countdown',
@@ -159,7 +174,7 @@ export const cried: Readonly<Record<'en' | 'es', readonly Cried[]>> = {
       comes: 'rings',
       of: 'down',
       lines: `
-    no respira / kari se desmayó / Ola se desmayó / kari se cayó / se desplomó kari / hombre caído / hay alguien
+    no respira / kari no responde / ella no responde / kari no contesta en la cabina / kari se desmayó / Ola se desmayó / kari se cayó / se desplomó kari / hombre caído / hay alguien
     caído en la cabina / kari está inconsciente`,
     },
     {
@@ -185,7 +200,7 @@ export const cried: Readonly<Record<'en' | 'es', readonly Cried[]>> = {
     {
       comes: 'asks',
       lines: `
-    caliente / aiuda / está hirviendo / se ha gelificado y está caliente`,
+    no contesta / no responde / caliente / aiuda / está hirviendo / se ha gelificado y está caliente`,
     },
     {
       comes: 'rings',
@@ -198,7 +213,7 @@ export const cried: Readonly<Record<'en' | 'es', readonly Cried[]>> = {
       comes: 'countdown',
       of: 'down',
       lines: `
-    kari está en el suelo`,
+    kari está en el suelo / kari no contesta / no contesta Ola en la cabina`,
     },
     {
       comes: 'rings',
@@ -222,7 +237,8 @@ export const cried: Readonly<Record<'en' | 'es', readonly Cried[]>> = {
       comes: 'countdown',
       of: 'breathless',
       lines: `
-    estoy mareado / kari está mareada / ataque de asma`,
+    estoy mareado / kari está mareada / ataque de asma / huele mucho, me mareo / me mareo / kari se marea / me siento mal / kari se siente
+    mal / huele mucho a disolvente y me mareo / tengo náuseas`,
     },
     {
       comes: 'countdown',
@@ -248,13 +264,16 @@ export const quiet: Readonly<Record<'en' | 'es', string>> = {
     break / smoke from the pot was yesterday / no smoke from pot 1 / electric shock sign on the panel / finger
     guard cut off to length / pot 1 gelled and was hot / batch 1 is not gelled, just warm / pot set hard hat rule by the
     hot plate / acetone all over the price list / spil=ok / heart attack leaflet on the board / frie
-    the sensor? ok`,
+    the sensor? ok / the phone is not answering / supplier isn't answering / Supplier isn't answering / the printer is not responding / the
+    oven is not responding / customer not responding to my emails / sensor isn't responding in the booth / kari isn't answering her
+    phone / kari is not hurt / i am not dizzy / kari is sick today / i feel bad about the reject / nobody answered the phone`,
   es: `
     ayuda bote / ayuda lata / ayuda gas / ayuda mezcla / ayuda alarma / no hay fuga de gas / sin salpicadura en la cara / la tapa hinchada se cambió ayer / ninguna lata hinchada /
     revisar latas hinchadas / curso de reacción alérgica el lunes / plan para evacuar revisado / el cable quedó
     atrapado en la tapa / kari cortó la cinta a mano / la pieza está en el suelo / no hay humo de la mezcla / kari
     bebió café / ataque de asma: formulario firmado / se desplomó el precio / bolsa hinchada de aire / bote de
-    pintura abombado devuelto ayer / la mezcla no se ha gelificado ni quema / descarga eléctrica: cartel puesto`,
+    pintura abombado devuelto ayer / la mezcla no se ha gelificado ni quema / descarga eléctrica: cartel puesto / no contesta
+    el proveedor / no me contesta el cliente / el horno no responde / no responde el horno / no me mareo / huele mucho a disolvente`,
 };
 
 /** Several languages in one line, whoever types it. */

@@ -26,7 +26,13 @@ export const englishCries = {
   /** `help me`: of whoever speaks. */
   callsForOneself: 'me us',
   /** Somebody is hurt, and no cry of its own says so. */
-  hurts: 'hurt injured bleeding trapped breathing burned burnt scalded electrocuted dizzy',
+  hurts:
+    'hurt injured bleeding trapped breathing burned burnt scalded electrocuted dizzy lightheaded woozy nauseous nauseated',
+  /** They are called by telephone or letter, and are not in the shop: `the supplier isn't answering`. */
+  farAway: `
+    phone telephone cell mobile radio email emails mail mails message messages call calls question
+    questions supplier suppliers vendor customer customers client clients office maker support hotline courier carrier
+    haulier accounts reception sales bank insurer dealer service website quote order invoice`,
   /** Of these: now, and grave. */
   grave: 'bleeding electrocuted trapped',
   /** Only where nothing is named that was caught: `kari trapped in the tank`, not `kari trapped the cable`. */
@@ -34,7 +40,13 @@ export const englishCries = {
   /** With what of the body: `kari cut her hand`. */
   cuts: 'cut crushed',
   scalds: 'burned burnt scalded burn burns',
-  fumes: 'dizzy breathing',
+  fumes: 'dizzy breathing lightheaded woozy nauseous nauseated',
+  /** Of what hurts, what is said with a no. */
+  breathes: 'breathing',
+  feels: 'feel feels feeling so too very really',
+  /** What is smelt, beside what it does. */
+  smells:
+    'smell smells smelly stinks stink fumes fume vapour vapours vapor vapors strong heavy really so too very much bad solvent of and from because',
   tumbles: '',
   body: `
     hand hands arm arms face skin leg legs foot feet neck finger fingers wrist mouth lips chest stomach shoulder`,
@@ -116,7 +128,8 @@ export const englishCries = {
     oven booth line compressor fan forklift crane router slack teams vpn wlan lan laptop camera truck van kiln
     shutter shutters gate gauge chiller boiler generator battery paperwork cost costs staff temp temps part parts
     server mixer stirrer door lid lids mask visor tools brush thermometer robot conveyor hoist lathe mill saw drill
-    dryer filter tablet it that this what everything all printer network internet wifi web site app system server
+    dryer filter tablet it that this what everything all printer network internet wifi web site app sensor plc controller monitor probe logger valve interlock button
+    relay keypad motor windows software system server
     computer screen phone power pressure temperature humidity level levels price prices demand sales speed noise
     lift pump heater burner heating light lights alarm scanner scale radio traffic output scrap morale stock today
     work production voltage flow`,
@@ -188,6 +201,9 @@ export const englishCries = {
   numbers: '112|911|999',
   blind: "can['’]?t see",
   gasps: "(?:can['’]?t|cannot|hard to|trouble) breathe?|short of breath",
+  noAnswer:
+    '(?:not|isnt|arent|wasnt|doesnt|didnt|wont|will not|does not|do not|dont|did not|stopped) (?:answer(?:ing)?|respond(?:ing)?|react(?:ing)?|wak(?:e|ing)(?: up)?|coming (?:to|round)|move)(?: (?:me|us))?|unresponsive|no (?:answer|response|reaction) (?:from|of)|(?:cant|cannot|couldnt) wake',
+  stirsNot: 'respond(?:ing)?|react(?:ing)?|wak(?:e|ing)|coming|move|unresponsive|response|reaction',
   // Of the next, `{}` stands for any liquid. It is so now, and of whom or what is told.
   nowEyes: 'splash(?:ed|es)? (?:in|on|to|into|over) (?:my |his |her |the )?face(?= help| now|$)',
   nowSpill:
@@ -197,7 +213,8 @@ export const englishCries = {
   // The words round it must be those of a cry.
   mayEmergency:
     '(?:having |having a |has |a )?(?:heart attack|chest pains?|allergic reaction|electric shock|(?:an? )?seizure)',
-  mayBreathless: '(?:having |has )?(?:an )?asthma(?: attack)?',
+  mayBreathless:
+    '(?:having |has )?(?:an )?asthma(?: attack)?|(?:feel|feels|feeling) (?:so |very |really |a bit |a little )?(?:sick|ill|faint|unwell|dizzy|light[ -]?headed|woozy|weird|funny|drunk|nauseous|nauseated|bad|awful|terrible|unwell)|(?:going to |gonna |about to )(?:pass out|faint|throw up|vomit)|throwing up|vomiting|head (?:is )?spinning|(?:fumes|smell|solvent|headache)(?: [^ ]+){0,3} (?:headache|dizzy|sick|nauseous)|headache from the (?:fumes|smell|solvent)|dizzy',
   mayFire: 'evacuate(?: (?:the )?(?:shop|hall|building|booth|everybody|everyone))?',
   mayDown: '(?:is |lies |lying )on the (?:floor|ground)',
 };

@@ -17,12 +17,18 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   calls: 'socorro auxilio emergencia ambulancia bomberos',
   callsForOneself: 'ayudame ayudenme ayudadme',
   hurts: `
-    queme quemo cai caimos cae corte corto cortado golpeo quemado quemada herido herida heridos lastimado lastimada lesionado lesionada mareado mareada intoxicado intoxicada sangra sangrando atrapado atrapada respira electrocuto electrocutado`,
+    queme quemo cai caimos cae corte corto cortado golpeo quemado quemada herido herida heridos lastimado lastimada lesionado lesionada mareado mareada intoxicado intoxicada sangra sangrando atrapado atrapada respira electrocuto electrocutado mareo marea mareando`,
+  farAway: `
+    telefono movil celular radio correo correos mensaje mensajes llamada llamadas carta pregunta preguntas proveedor proveedora
+    proveedores cliente clientes oficina fabricante soporte transportista banco recepcion ventas pedido presupuesto factura servicio`,
   grave: 'sangra sangrando electrocuto electrocutado atrapado atrapada',
   held: 'atrapado atrapada',
   cuts: '',
   scalds: 'queme quemo quemado quemada quemadura quemaduras',
-  fumes: 'mareado mareada intoxicado intoxicada respira',
+  fumes: 'mareado mareada intoxicado intoxicada respira mareo marea mareando',
+  breathes: 'respira',
+  feels: 'siento siente muy tan',
+  smells: 'huele olor apesta vapor vapores fuerte muy mucho mucha mucho tanto demasiado a por con y del de',
   tumbles: 'cai caimos cae',
   body: `
     mano manos brazo brazos cara piel pierna piernas pie pies cuello dedo dedos muneca boca labios pecho barriga hombro`,
@@ -73,6 +79,7 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   everyday: `
     carretilla grua enrutador camara camion portatil bateria caldera generador compresor ventilador pieza turno
     impresora red linea internet sistema servidor ordenador pantalla luz presion temperatura humedad nivel precio
+    sensor controlador automata monitor sonda valvula boton motor programa
     bomba ascensor produccion tension caudal bascula todo eso esto`,
   falling: 'desvanecio, desplomo, se desplomo, no respira',
   gasping: 'me ahogo, se ahoga, ahogando, ahogandose, asfixiando, asfixiandose',
@@ -131,8 +138,12 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
     '(?:trago|bebio|ingirio|trague) (?:el |un poco de )?{}|(?:mano|brazo|dedos?|pie|pierna)s? (?:atrapad|aplastad)[oa]s? (?:en|por|bajo)|(?:me|le) dio (?:la |una )?(?:corriente|descarga|calambrazo)',
   mayEmergency:
     '(?:un )?infarto|dolor (?:en el|de) pecho|(?:una )?reaccion alergica|convulsiones|(?:una )?descarga electrica',
-  mayBreathless: '(?:un |una )?(?:ataque|crisis) de asma',
+  mayBreathless:
+    '(?:un |una )?(?:ataque|crisis) de asma|(?:me|se) (?:siento|siente|encuentro|encuentra) (?:muy |bastante |algo |un poco )?(?:mal|rar[oa]|maread[oa]|debil)|(?:tengo|tiene) (?:nauseas|ganas de vomitar|mareos?)|voy a (?:vomitar|desmayarme)|vomitando|me da vueltas (?:todo|la cabeza)|me mareo',
   mayFire: '(?:evacuen|evacuar|evacuad|evacuemos)(?: (?:el |la )?(?:taller|nave|cabina|edificio))?',
   mayDown: 'esta (?:tirad[oa] )?en el (?:suelo|piso)',
+  noAnswer:
+    'no (?:me |nos |le |les )?(?:contesta|contesto|responde|respondio|reacciona|reacciono|despierta|desperto|se despierta|se mueve)|sin respuesta de|no hay respuesta de',
+  stirsNot: 'responde|respondio|reacciona|reacciono|despierta|desperto|mueve',
   gasps: 'no pued[eo]n? respirar|(?:me|le|nos) falta el aire',
 };
