@@ -8,10 +8,8 @@ import type { Recorded } from '../../core/execute.ts';
 import type { FactOf } from '../../core/history.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { known } from '../../core/known.ts';
-import { gasesBeyond } from '../../core/place/place.ts';
 import { commonPractice } from '../../core/session/brief-lines.ts';
 import type { Alarm } from '../../core/session/session-commands.ts';
-import { firstUpper } from '../language/first-upper.ts';
 import type { Trouble } from '../language/tongues/english/troubles.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { lineOf, type Telling, tap } from './card-context.ts';
@@ -107,25 +105,6 @@ export function cryRing(telling: Telling, { what, by, at, note, place }: OpenAla
 }
 
 export const calledOffCard = ({ words: { session } }: Telling): Card => makeCard(session.calledOff, 'plain');
-
-/** Whoever was called out is told that it is over. */
-export function alarmOverCard(telling: Telling, outcome: Recorded, by: PersonName): Card {
-  const { session } = telling.words;
-  const called = calledInNeed(telling.shop.crew, by);
-  return makeCard(session.alarmOver, 'good', {
-    lines: [
-      ...leftBy(outcome, 'AlarmsEnded').map((over) => `${firstUpper(session.ended(over, telling.figures))}.`),
-      ...[...telling.shop.places.values()].flatMap((place) =>
-        gasesBeyond(place, telling.now).map((reading) =>
-          session.monitor.beyond({ reading, place: place.name }, telling.figures),
-        ),
-      ),
-      ...toTellLine(telling, called),
-    ],
-    ping: called,
-    alarm: true,
-  });
-}
 
 export function drillCard(telling: Telling, { what }: CommandOf<'drill'>, by: PersonName): Card {
   const { session } = telling.words;

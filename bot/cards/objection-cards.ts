@@ -7,6 +7,7 @@ import type { Outcome, Request } from '../../core/execute.ts';
 import { defaultPlace } from '../../core/ids.ts';
 import type { Objection, ObjectionCode, Unclear } from '../../core/objections.ts';
 import { sprayLaws } from '../../core/session/figure-sources.ts';
+import { alarmTaps } from './alarms-over.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { lineOf, type Telling, tap, undoLine } from './card-context.ts';
 import { heatHazards } from './dead-pot.ts';
@@ -154,6 +155,8 @@ function meantTaps(telling: Telling, request: Request, unclear: Unclear): readon
     case 'no-such-sheet':
     case 'which-sheet':
       return sheetTaps(telling, unclear, (sheet) => line(withSheet(command, sheet)));
+    case 'which-alarm':
+      return alarmTaps(telling, unclear.alarms);
     case 'undo-asks':
       return takeBackTap(telling, unclear);
     default:

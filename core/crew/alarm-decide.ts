@@ -14,6 +14,7 @@ import type { Alarm, Qualification } from '../session/session-commands.ts';
 import { airServingIn, liveBatches, liveCans, type Shop, sheetFor } from '../shop.ts';
 import { partsPerMillion } from '../units.ts';
 import { unreadUnder } from '../unread.ts';
+import { alarmsMeant } from './alarms-meant.ts';
 import { alarmsOn, countdowns } from './open-alarms.ts';
 import { mayNotSettle, roleMissing } from './who-may.ts';
 
@@ -46,13 +47,21 @@ export function decideAlarmOver({ crew }: Shop, said: Said<CommandOf<'alarm-over
   const wanted = roleMissing(crew, said.by, { say: 'alarm-over' });
   if (wanted !== undefined) return unclear(mayNotSettle(crew, wanted));
   if (crew.alarms.length === 0) return unclear({ code: 'no-alarm-on' });
+  const ended = alarmsMeant(crew.alarms, said.command);
+  if (ended === 'several' || ended.length === 0) {
+    return unclear({ code: 'which-alarm', alarms: crew.alarms, isOther: ended !== 'several' });
+  }
   const over = (drill: boolean): Alarm[] => [
-    ...new Set(crew.alarms.filter(({ isDrill }) => isDrill === drill).map(({ what }) => what)),
+    ...new Set(ended.filter(({ isDrill }) => isDrill === drill).map(({ what }) => what)),
   ];
-  const of = crew.alarms
+  const of = ended
     .filter(({ isDrill }) => !isDrill)
     .map(({ what, note, batch, can, seen, place }) => ({ what, ...known({ note, batch, can, seen, place }) }));
-  return onCrew(said, { type: 'AlarmsEnded', ends: over(false), drills: over(true), ...(of.length > 0 && { of }) });
+  return onCrew(said, {
+    ...{ type: 'AlarmsEnded', ends: over(false), drills: over(true) },
+    ...(of.length > 0 && { of }),
+    ...(ended.length < crew.alarms.length && { seqs: ended.map(({ seq }) => seq) }),
+  });
 }
 
 export function decideDrill({ crew }: Shop, said: Said<CommandOf<'drill'>>): Decision {

@@ -44,6 +44,8 @@ export const AlarmEvent = z.discriminatedUnion('type', [
     drills: z.array(z.enum(alarms)),
     /** Each that was no drill, as it was told. */
     of: z.array(AlarmTold).optional(),
+    /** By the record's numbers, drills with them; left out, it was the end of all. */
+    seqs: z.array(z.number().int().positive()).optional(),
   }),
   /** Without an author where that was asked: then the envelope has none either. */
   event('NearMissTold', { text: z.string(), anonymous: z.boolean() }),

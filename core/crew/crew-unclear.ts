@@ -3,6 +3,7 @@
 import type { PersonName } from '../ids.ts';
 import type { EpochMs } from '../units.ts';
 import type { Role } from './crew-commands.ts';
+import type { OpenAlarm } from './open-alarms.ts';
 
 export type CrewUnclear =
   /** A setting that is a lead's or a supervisor's to settle; `who`: those who are one. */
@@ -19,5 +20,7 @@ export type CrewUnclear =
   /** Nothing to call off; `isOn`: it has rung, and is a lead's to end. */
   | { readonly code: 'no-countdown'; readonly isOn: boolean }
   | { readonly code: 'no-alarm-on' }
+  /** Several are on, or none of them is the one that was named. */
+  | { readonly code: 'which-alarm'; readonly alarms: readonly OpenAlarm[]; readonly isOther: boolean }
   /** A bell that snoozing never moves: what it tells of goes on by itself. */
   | { readonly code: 'not-snoozed'; readonly key: string; readonly rangAt: EpochMs };

@@ -74,7 +74,7 @@ function withFact(
     case 'AlarmCalledOff':
       return open.filter((alarm) => !waits(alarm));
     case 'AlarmsEnded':
-      return [];
+      return fact.seqs === undefined ? [] : open.filter((alarm) => !fact.seqs?.includes(alarm.seq));
   }
 }
 

@@ -143,7 +143,16 @@ export const sessionVerbs = {
   emergency: alarm,
   /** To a countdown: anybody's. */
   'no-alarm': verb({}),
-  'alarm-over': verb({}, { leastRole: 'lead', decision: true }),
+  /** The only one that is on; of several which, by what, where, or what it is of. */
+  'alarm-over': verb(
+    {
+      which: choice('alarm-to-end', [...alarms, 'drill', 'all']),
+      place: place('place'),
+      pot: count('batch'),
+      can: count('can', { behind: 'can' }),
+    },
+    { leastRole: 'lead', decision: true },
+  ),
   drill: verb({ what: choice('alarm', alarms, { required: true }) }, { leastRole: 'lead', decision: true }),
   /** Everybody is to answer: is the bell alive? */
   bell: verb({}),

@@ -58,6 +58,7 @@ const unclearCodes = {
   'not-snoozed': 0,
   'no-countdown': 0,
   'no-alarm-on': 0,
+  'which-alarm': 0,
   'which-load': 0,
   'far-reading': 0,
   'wet-bulb-cannot-be': 0,

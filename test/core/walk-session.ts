@@ -29,7 +29,10 @@ export function sessionActs(shop: Shop, now: EpochMs): readonly Say[] {
   // Mostly what the latest open one wants next; now and then what makes no sense.
   const next = open.slice(-1).flatMap((session) => Array.from({ length: 14 }, (): Say => stepIn(shop, session)));
   const countsDown = shop.crew.alarms.some(({ ringsAt }) => ringsAt > now);
-  const inAlarm: Say = (draw) => (draw(2) === 0 ? { verb: 'no-alarm' } : { verb: 'alarm-over' });
+  const inAlarm: Say = (draw) =>
+    draw(2) === 0
+      ? { verb: 'no-alarm' }
+      : { verb: 'alarm-over', ...(draw(2) === 0 ? { which: oneOf(draw, alarms) } : {}) };
   return [
     ...Array.from({ length: countsDown ? 6 : Math.min(2, shop.crew.alarms.length) }, () => inAlarm),
     cried,

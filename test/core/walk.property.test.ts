@@ -306,7 +306,7 @@ it('given a crew at random, then after each thing said the record, its reading a
             }
             if (i % 6 === 5) {
               // Alarms hold all new work: without an end of them a walk would come to little else.
-              const over = { command: { verb: 'alarm-over' }, at: now, stance: { is: 'asked' } } as const;
+              const over = { command: { verb: 'alarm-over', which: 'all' }, at: now, stance: { is: 'asked' } } as const;
               await walk.say({ id: `over-${i}`, by: 'rosa', now, ...over });
             }
             if (i === 50) {

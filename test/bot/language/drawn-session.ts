@@ -122,6 +122,16 @@ export const drawnSession: readonly fc.Arbitrary<Command>[] = [
   fc.record({ verb: only('hot'), batch: fc.integer({ min: 1, max: 999 }), note: words }, { requiredKeys: ['verb'] }),
   fc.record({ verb: only('no-alarm') }),
   fc.record({ verb: only('alarm-over') }),
+  fc.record(
+    {
+      verb: only('alarm-over'),
+      which: fc.constantFrom(...alarms, 'drill' as const, 'all' as const),
+      place,
+      pot: number,
+      can: number,
+    },
+    { requiredKeys: ['verb'] },
+  ),
   fc.record({ verb: only('drill'), what: fc.constantFrom(...alarms) }),
   fc.record({ verb: only('bell') }),
 ];

@@ -25,7 +25,16 @@ export function englishAlarmName({ what, seen, can, batch, note }: AlarmTold): s
   return seen === undefined || seen === 'hot' ? 'a pot is heating' : `a pot or can ${does}`;
 }
 
+/** With its place, where there are several. */
+export function englishAlarmPlaced(alarm: AlarmTold & { readonly isDrill: boolean }): string {
+  if (alarm.isDrill) return 'the drill';
+  return `${englishAlarmName(alarm)}${alarm.place === undefined ? '' : ` (${alarm.place})`}`;
+}
+
 export const englishAlarms = {
+  alarmPlaced: englishAlarmPlaced,
+  allAlarms: 'All of them',
+
   callForHelp: (alarm: Alarm) =>
     alarm === 'emergency' ? 'Ring everybody' : `Call for help: ${englishTroubles[alarm].title}`,
   callUsual: (number: string) => `Call: ${number} (from any mobile phone; the shop’s own numbers are not set)`,

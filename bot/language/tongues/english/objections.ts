@@ -216,6 +216,7 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
     case 'not-snoozed':
     case 'no-countdown':
     case 'no-alarm-on':
+    case 'which-alarm':
     case 'which-load':
       return englishCrewUnclear(unclear, figures);
     case 'far-reading':

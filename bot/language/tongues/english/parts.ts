@@ -14,6 +14,7 @@ import type { Celsius, EpochMs, Minutes } from '../../../../core/units.ts';
 import { type Ending, timeOf } from '../../ending.ts';
 import { exampleIn } from '../../example-units.ts';
 import type { Figures } from '../../figures.ts';
+import { englishAlarmPlaced } from './alarms.ts';
 import { englishSurface } from './surface.ts';
 
 const stages: Readonly<Record<StageName, string>> = {
@@ -225,6 +226,10 @@ export function englishCrewUnclear(
         : 'Nobody has been called, and nobody will be.';
     case 'no-alarm-on':
       return 'No alarm is on.';
+    case 'which-alarm': {
+      const on = figures.list(unclear.alarms.map(englishAlarmPlaced));
+      return unclear.isOther ? `That one is not on. On: ${on}.` : `Which is over? On: ${on}.`;
+    }
     case 'which-load':
       return unclear.loads.length === 0
         ? 'Nothing is in the oven. Name the part.'

@@ -89,6 +89,7 @@ export const slotNames: Readonly<Record<Slot, string>> = {
   purity: 'strength',
   'spray-rate': 'how much is sprayed in an hour',
   alarm: 'fire, breathless, down, eyes, skin-burn, spill, hot or emergency',
+  'alarm-to-end': 'which alarm: fire, booth-2, all',
   gear: 'gun, vessels, brush, roller, dip-tank or flow-gear',
   solvent: englishTerms.solvent.one,
   'flush-volume': 'how much solvent',

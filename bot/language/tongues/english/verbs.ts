@@ -6,6 +6,18 @@ import { englishAskedVerbs } from './asked-verbs.ts';
 /** What stands round a gas monitor's figure. */
 const monitorWords = 'monitor, meter, detector, gas, reading, reads, shows, level';
 
+/** Which alarm, where it is chosen. */
+const cried = {
+  fire: 'fire',
+  breathless: 'breathless breathing',
+  down: 'down',
+  eyes: 'eyes eye',
+  'skin-burn': 'skin-burn skin burn',
+  spill: 'spill',
+  hot: 'hot pot',
+  emergency: 'emergency',
+};
+
 export const englishVerbs: VerbsTyped = {
   mix: verbWords('mix, mixed, mixing', 'mix 2.4kg', 'air, rh, humidity, temp, temperature'),
   weigh: verbWords('weigh, weighed, weight, weights, weighing', 'weigh 1 1201g 1198g'),
@@ -145,17 +157,12 @@ export const englishVerbs: VerbsTyped = {
   breathless: verbWords('breathless, breathing trouble, trouble breathing', 'breathless'),
   emergency: verbWords('emergency, mayday, sos', 'emergency'),
   'no-alarm': verbWords('no-alarm, no alarm, false alarm', 'no alarm'),
-  'alarm-over': verbWords('alarm-over, alarm over, all clear', 'alarm over'),
-  drill: verbWords('drill, start drill, begin drill', 'start drill fire', '', {
-    fire: 'fire',
-    breathless: 'breathless breathing',
-    down: 'down',
-    eyes: 'eyes eye',
-    'skin-burn': 'skin-burn skin burn',
-    spill: 'spill',
-    hot: 'hot pot',
-    emergency: 'emergency',
+  'alarm-over': verbWords('alarm-over, alarm over, all clear', 'alarm over', '', {
+    ...cried,
+    drill: 'drill drills',
+    all: 'every everything',
   }),
+  drill: verbWords('drill, start drill, begin drill', 'start drill fire', '', cried),
   bell: verbWords('bell, bell test', 'bell'),
   purge: verbWords('purge, purging, purge can', 'purge can 3 5L/min', 'argon, nitrogen, left, headspace'),
   vent: verbWords('vent, ventilation, air figures', 'vent oven 800g 90C'),

@@ -22,6 +22,7 @@ import {
 import { spanishRingName } from './rings.ts';
 import type { Spoken } from './spoken.ts';
 import { spanishSurface, spanishSurfaceAsked, spanishSurfaceBreach, spanishSurfaceLimits } from './surface.ts';
+import { spanishAlarmPlaced } from './troubles.ts';
 
 const startsOf = (say: Spoken): Readonly<Record<HeatUp['start'], string>> => ({
   'part-reading': 'su última lectura',
@@ -187,6 +188,10 @@ export function spanishCrewUnclear(
         : 'No se ha llamado a nadie, ni se llamará.';
     case 'no-alarm-on':
       return 'No hay ninguna alarma en marcha.';
+    case 'which-alarm': {
+      const on = figures.list(unclear.alarms.map((alarm) => spanishAlarmPlaced(say, alarm)));
+      return unclear.isOther ? `Esa no está en marcha. En marcha: ${on}.` : `¿Cuál terminó? En marcha: ${on}.`;
+    }
     case 'which-load':
       return unclear.loads.length === 0
         ? 'No hay nada en el horno. Nombre la pieza.'

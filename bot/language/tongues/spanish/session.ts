@@ -23,7 +23,7 @@ import {
   told,
 } from './names.ts';
 import type { Spoken } from './spoken.ts';
-import { spanishAlarmName, spanishAlarmsOver, spanishHeats, spanishTroubles } from './troubles.ts';
+import { spanishAlarmName, spanishAlarmPlaced, spanishAlarmsOver, spanishHeats, spanishTroubles } from './troubles.ts';
 
 function linesOf(say: Spoken): Readonly<Record<BriefLineId, string>> {
   const inUs = say.locale === 'es-US';
@@ -114,6 +114,8 @@ export function spanishSession(say: Spoken): typeof englishSession {
     callForHelp: (alarm) => (alarm === 'emergency' ? 'Llamar a todos' : `Pedir ayuda: ${troubles[alarm].title}`),
     callUsual: (number) => `Llame: ${number} (desde cualquier móvil; faltan los teléfonos del taller)`,
     mayBeCry: '¿Alguien necesita ayuda?',
+    alarmPlaced: (alarm) => spanishAlarmPlaced(say, alarm),
+    allAlarms: 'Todas',
     standsOn: (alarm, at, by, figures) =>
       told`ALARMA, ${spanishAlarmName(say, alarm)}: desde ${theTime(figures, at)}, avisó ${by}`,
     countsDown: (what, seconds) =>

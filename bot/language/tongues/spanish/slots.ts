@@ -89,6 +89,7 @@ export const spanishSlots = (say: Spoken): Readonly<Record<Slot, string>> => ({
   purity: 'pureza',
   'spray-rate': 'cuánto se pinta por hora',
   alarm: 'fuego, ahogo, caído, ojos, piel, derrame, caliente o emergencia',
+  'alarm-to-end': 'qué alarma: fuego, cabina-2, todas',
   gear: 'pistola, recipientes, brocha, rodillo, cuba o útiles de flujo',
   solvent: say.one('solvent'),
   'flush-volume': `cuánto ${say.one('solvent')}`,

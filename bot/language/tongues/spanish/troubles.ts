@@ -125,6 +125,12 @@ export function spanishTroubles(say: Spoken): Readonly<Record<Alarm, Trouble>> {
 }
 
 /** Por lo que se vio, y de qué: una lata que se hincha no es una mezcla que se calienta. */
+/** With its place, where there are several. */
+export function spanishAlarmPlaced(say: Spoken, alarm: AlarmTold & { readonly isDrill: boolean }): string {
+  if (alarm.isDrill) return 'el simulacro';
+  return `${spanishAlarmName(say, alarm)}${alarm.place === undefined ? '' : ` (${alarm.place})`}`;
+}
+
 export function spanishAlarmName(say: Spoken, { what, seen, can, batch, note }: AlarmTold): string {
   if (isGasNote(what, note)) return `gas fuera de límite, ${note}`;
   if (what !== 'hot') return spanishTroubles(say)[what].title.toLowerCase();

@@ -37,6 +37,7 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
     case 'not-snoozed':
     case 'no-countdown':
     case 'no-alarm-on':
+    case 'which-alarm':
     case 'which-load':
       return spanishCrewUnclear(say, unclear, figures);
     case 'far-reading':

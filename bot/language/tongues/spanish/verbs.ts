@@ -4,6 +4,18 @@ import { done, type VerbsTyped, verbWords } from '../typed.ts';
 import { spanishAskedVerbs } from './asked-verbs.ts';
 import { begins, ends, monitorWords } from './begun-and-ended.ts';
 
+/** Which alarm, where it is chosen. */
+const cried = {
+  fire: 'fuego incendio',
+  breathless: 'ahogo',
+  down: 'caido caida',
+  eyes: 'ojos ojo',
+  'skin-burn': 'piel quemadura',
+  spill: 'derrame',
+  hot: 'caliente mezcla',
+  emergency: 'emergencia',
+};
+
 export const spanishVerbs: VerbsTyped = {
   mix: verbWords(
     'mezclar, mezcla, mezclado, mezclada, mezclando, mezclé, mezclo, mezclamos, mezcla nueva, nueva mezcla, hacer mezcla, hago mezcla, preparar mezcla, empezar mezcla, abrir mezcla',
@@ -280,17 +292,12 @@ export const spanishVerbs: VerbsTyped = {
   breathless: verbWords('ahogo, me ahogo, asfixia, se ahoga', 'ahogo'),
   emergency: verbWords('emergencia, socorro, auxilio', 'emergencia'),
   'no-alarm': verbWords('sin alarma, falsa alarma', 'sin alarma'),
-  'alarm-over': verbWords('fin alarma, terminó alarma, acabó alarma', 'fin de alarma'),
-  drill: verbWords('empezar simulacro, empieza simulacro', 'empezar simulacro fuego', '', {
-    fire: 'fuego incendio',
-    breathless: 'ahogo',
-    down: 'caido caida',
-    eyes: 'ojos ojo',
-    'skin-burn': 'piel quemadura',
-    spill: 'derrame',
-    hot: 'caliente mezcla',
-    emergency: 'emergencia',
+  'alarm-over': verbWords('fin alarma, terminó alarma, acabó alarma', 'fin de alarma', '', {
+    ...cried,
+    drill: 'simulacro',
+    all: 'todas todo todos',
   }),
+  drill: verbWords('empezar simulacro, empieza simulacro', 'empezar simulacro fuego', '', cried),
   bell: verbWords('campana, prueba avisos, prueba aviso, timbre', 'campana'),
   purge: verbWords('purgar, purga, barrer', 'purgar lata 3 5L/min', 'argon, nitrogen, left'),
   vent: verbWords('ventilación, cálculo aire', 'ventilación horno 800g 90C'),
