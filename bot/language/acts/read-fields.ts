@@ -93,13 +93,13 @@ function figureOfNoBottle({ tokens, verb: { step = 'alcohol' } }: ActLine, verb:
 }
 
 /** With its figures in place; `chosen`: what was said of it in words. */
-function valueIn({ told, slots, figure }: FieldRow<SlotName>, pieces: SortedPieces, chosen: unknown): unknown {
+function valueIn({ told, slots, figure, options }: FieldRow<SlotName>, pieces: SortedPieces, chosen: unknown): unknown {
   const { batch, figures } = pieces;
   const first = slots[0] && figures.get(slots[0].name);
   const second = slots[1] && figures.get(slots[1].name);
   switch (told) {
     case 'number':
-      return batch;
+      return options?.behind === undefined ? batch : undefined;
     case 'figure':
       return first?.value;
     case 'amount':

@@ -165,7 +165,7 @@ describe('the cards', () => {
       'fire',
       'down',
       'hot pot',
-      '@rosa: alarm over',
+      '@rosa: alarm over all',
       'near miss hose lay across the walkway',
       'bell',
       'brief vessel',

@@ -203,7 +203,7 @@ export const spanishLines: readonly TypedLine[] = [
   }),
   act('fin de alarma', { verb: 'alarm-over' }),
   act('fin de alarma fuego', { verb: 'alarm-over', which: 'fire' }),
-  act('fin de alarma en cabina-2', { verb: 'alarm-over', place: 'cabina-2' }),
+  act('fin de alarma en cabina-2', { verb: 'alarm-over', place: 'booth-2' }),
   act('fin de alarma todas', { verb: 'alarm-over', which: 'all' }),
   act('fin de alarma lata 3', { verb: 'alarm-over', can: 3 }),
   act('fijar cuadrilla Nave dos', { verb: 'set', setting: { name: 'crew', crewName: 'Nave dos' } }),
