@@ -5,15 +5,10 @@
 import type { Alarm } from '../../core/session/session-commands.ts';
 import { criedWords, saysNow } from './cry.ts';
 import type { CryTable } from './cry-words.ts';
-import { unanswered } from './no-answer.ts';
+import { type Need, unanswered } from './no-answer.ts';
 import type { LineContext } from './reading.ts';
 import { isPlaceRoot } from './trade-words.ts';
 import { withoutAccents } from './typed/without-accents.ts';
-
-export type Need =
-  | { readonly is: 'certain' | 'open'; readonly alarm: Alarm }
-  /** `likely`: what else is offered. */
-  | { readonly is: 'bare'; readonly likely: readonly Alarm[] };
 
 const around = [
   'asked',

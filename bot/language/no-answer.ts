@@ -1,12 +1,17 @@
 // Somebody who does not answer: `ola is not answering in the booth`, `no contesta`. A telephone, a supplier and a machine do not answer
 // either, and call nobody. Our own choice, no source.
 
+import type { Alarm } from '../../core/session/session-commands.ts';
 import { criedWords } from './cry.ts';
 import type { CryTable } from './cry-words.ts';
-import type { Need } from './need.ts';
 import type { LineContext } from './reading.ts';
 import { isPlaceRoot } from './trade-words.ts';
 import { withoutAccents } from './typed/without-accents.ts';
+
+export type Need =
+  | { readonly is: 'certain' | 'open'; readonly alarm: Alarm }
+  /** `likely`: what else is offered. */
+  | { readonly is: 'bare'; readonly likely: readonly Alarm[] };
 
 /** `isAround`: a word that stands round a cry. `isNamed`: one of the crew. */
 export interface Around {

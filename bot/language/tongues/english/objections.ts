@@ -240,11 +240,7 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
     case 'which-part':
       return `Which part? Known: ${named(unclear.live, figures, 'none yet')}.`;
     case 'new-part': {
-      const names = named(
-        unclear.unknown.map(({ part }) => part),
-        figures,
-        '',
-      );
+      const names = figures.list(unclear.unknown.map(({ part }) => part));
       const near = [...new Set(unclear.unknown.flatMap((each) => each.near))];
       const [are, what] = unclear.unknown.length > 1 ? ['are', 'Are they new parts?'] : ['is', 'Is it a new part?'];
       return near.length === 0

@@ -1,20 +1,9 @@
 // What a Spanish speaker types for each row, besides the English words; with accents or without. The first word is the one printed.
 
 import { done, type VerbsTyped, verbWords } from '../typed.ts';
+import { alarmsNamed } from './alarms-named.ts';
 import { spanishAskedVerbs } from './asked-verbs.ts';
 import { begins, ends, monitorWords } from './begun-and-ended.ts';
-
-/** Which alarm, where it is chosen. */
-const cried = {
-  fire: 'fuego incendio',
-  breathless: 'ahogo',
-  down: 'caido caida',
-  eyes: 'ojos ojo',
-  'skin-burn': 'piel quemadura',
-  spill: 'derrame',
-  hot: 'caliente mezcla',
-  emergency: 'emergencia',
-};
 
 export const spanishVerbs: VerbsTyped = {
   mix: verbWords(
@@ -293,11 +282,11 @@ export const spanishVerbs: VerbsTyped = {
   emergency: verbWords('emergencia, socorro, auxilio', 'emergencia'),
   'no-alarm': verbWords('sin alarma, falsa alarma', 'sin alarma'),
   'alarm-over': verbWords('fin alarma, terminó alarma, acabó alarma', 'fin de alarma', '', {
-    ...cried,
+    ...alarmsNamed,
     drill: 'simulacro',
     all: 'todas todo todos',
   }),
-  drill: verbWords('empezar simulacro, empieza simulacro', 'empezar simulacro fuego', '', cried),
+  drill: verbWords('empezar simulacro, empieza simulacro', 'empezar simulacro fuego', '', alarmsNamed),
   bell: verbWords('campana, prueba avisos, prueba aviso, timbre', 'campana'),
   purge: verbWords('purgar, purga, barrer', 'purgar lata 3 5L/min', 'argon, nitrogen, left'),
   vent: verbWords('ventilación, cálculo aire', 'ventilación horno 800g 90C'),
