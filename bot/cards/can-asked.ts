@@ -48,6 +48,7 @@ function namingTaps(telling: Telling, batch: Batch, component: Component): reado
       id: `drawn-${can.number}`,
       label: material.canOpened(can.number, component, can.lot),
       line: drawnLine(telling, batch, component, can),
+      bare: [`${can.number}`, `can ${can.number}`],
     })),
     ...anotherCan(telling, batch, component),
   ];

@@ -25,6 +25,8 @@ export interface CardAction {
   readonly line: string;
   /** The same as its reader would type it, where that is other. */
   readonly shown?: string;
+  /** What may be typed alone in its place, as the readers spell it. */
+  readonly bare?: readonly string[];
 }
 
 export interface CardField {
@@ -43,6 +45,8 @@ export interface Card {
   readonly hazards: readonly { readonly text: string; readonly source: string }[];
   readonly actions: readonly CardAction[];
   readonly fields: readonly CardField[];
+  /** A line that lacks one thing, with a field for it: that alone, typed, is the answer. */
+  readonly asks?: string;
   readonly next: readonly { readonly key: string; readonly dueAt: string }[];
   readonly image: string | null;
   /** A paper or export that was written, by its name in the paper tray: each front end hands it out its own way. */

@@ -54,7 +54,10 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
       return [stepTap(telling, objection.step, true)];
     case 'no-gas':
       return opensCan(command)
-        ? (['gas', 'whole'] as const).map((handling) => tap(telling, handling, asked({ ...command, handling })))
+        ? (['gas', 'whole'] as const).map((handling) => ({
+            ...tap(telling, handling, asked({ ...command, handling })),
+            bare: [handling],
+          }))
         : [];
     case 'shut-without-gas':
       return [

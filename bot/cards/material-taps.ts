@@ -25,7 +25,14 @@ export function materialMeant(
         const meant = withCan(command, can, unclear.code === 'no-such-can' ? unclear.can : undefined);
         return meant === undefined
           ? []
-          : [{ id: `can-${can}`, label: `${telling.words.buttons.meant} ${can}`, line: line(meant) }];
+          : [
+              {
+                id: `can-${can}`,
+                label: `${telling.words.buttons.meant} ${can}`,
+                line: line(meant),
+                bare: [`${can}`, `can ${can}`],
+              },
+            ];
       });
     case 'can-size-needed':
       if (command.verb !== 'open') return [];

@@ -1,5 +1,6 @@
 // What was read, what is needed, an example, and the lines that may have been meant as taps. Nothing is recorded.
 
+import { known } from '../../core/known.ts';
 import { ownValue } from '../../core/own-key.ts';
 import { byName, liveParts } from '../../core/shop.ts';
 import { statusOf } from '../../core/status.ts';
@@ -35,10 +36,27 @@ export function misreadCard(telling: Telling | Pick<Telling, 'words'>, misread: 
       ...(asksWhich ? [] : [replies.nothingRecorded]),
     ],
     actions: [
-      ...misread.suggestions.map((line, i) => ({ id: `meant-${i + 1}`, label: label(line), line })),
+      ...misread.suggestions.map((line, i) => ({
+        id: `meant-${i + 1}`,
+        label: label(line),
+        line,
+        ...bareOf(misread, i),
+      })),
       ...('shop' in telling ? partTaps(telling, misread) : []),
     ],
+    ...known({ asks: misread.asks }),
   });
+}
+
+/** What alone names the suggestion of this place: yes to the only one, else the unit or the reading that was missing. */
+function bareOf({ code, suggestions, couldBe, needs, calls, token }: Misread, i: number): Pick<CardAction, 'bare'> {
+  if (calls !== undefined) return {};
+  if (suggestions.length === 1) return { bare: ['yes'] };
+  if (couldBe.length === suggestions.length)
+    return known({ bare: couldBe[i] === undefined ? undefined : [couldBe[i]] });
+  if (code !== 'unit-missing') return {};
+  const units = needs.flatMap((need) => need.units);
+  return { bare: units.filter((unit) => suggestions[i]?.split(' ').includes(`${token}${unit}`) === true) };
 }
 
 /** `dry` alone: the parts that wait for it, all together and each, as many as a phone shows. */

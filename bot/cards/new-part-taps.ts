@@ -32,6 +32,7 @@ export function newPartTaps(
     id: 'new-part',
     label: meant.asNew[command.verb](fewOf(names), telling.figures),
     line: line({ ...command, asNew: true }),
+    bare: ['yes', 'new'],
   };
   const [name = ''] = names;
   const place: Command[] =

@@ -119,7 +119,7 @@ function meantTaps(telling: Telling, request: Request, unclear: Unclear): readon
   const line = (changed: Command) =>
     lineOf(telling, { command: changed, stance, ...(isTimed ? { at: request.at } : {}) });
   const meant = (id: string, name: string | number, changed: Command): CardAction => ({
-    ...{ id, label: `${telling.words.buttons.meant} ${name}`, line: line(changed) },
+    ...{ id, label: `${telling.words.buttons.meant} ${name}`, line: line(changed), bare: [String(name)] },
   });
   switch (unclear.code) {
     case 'no-such-batch':
@@ -173,5 +173,5 @@ function takeBackTap(
     telling.figures.list(acts.map(({ entry }) => telling.words.undo.act(entry, telling.figures))),
   );
   const shown = rests.length === 0 ? {} : { despite: Math.max(...rests.map(({ entry }) => entry.seq)) };
-  return [{ id: 'undo', label, line: undoLine(telling, { entry: named, ...shown }) }];
+  return [{ id: 'undo', label, line: undoLine(telling, { entry: named, ...shown }), bare: ['yes'] }];
 }

@@ -20,6 +20,7 @@ export function sheetTaps(
     id: `sheet-${id}`,
     label: `${telling.words.buttons.meant} ${id}`,
     line: line(id),
+    bare: [id],
   }));
 }
 

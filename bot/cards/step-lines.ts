@@ -63,7 +63,7 @@ export function stepTap(telling: Telling, step: AskedStep, kept: boolean, batch?
   const { yes, no } = telling.words.steps.rows[step];
   const of = batch === undefined ? '' : `${batch.number} `;
   const [id, label, says] = kept ? (['step-yes', yes, 'yes'] as const) : (['step-no', no, 'no'] as const);
-  return { ...tap(telling, id, `confirm ${of}${step} ${says}`), label };
+  return { ...tap(telling, id, `confirm ${of}${step} ${says}`), label, bare: [says] };
 }
 
 /** Through what and into what it was filtered, where somebody told. */
@@ -85,6 +85,7 @@ export function beforeCoat(telling: Telling, batch: Batch): Pick<StepAsked, 'lin
     ...tap(telling, 'way', `hazards ${method}`),
     id: `way-${method}`,
     label: `${buttons.way} ${names.method(method)}`,
+    bare: [method],
   }));
   return { lines: [names.methodAsked, ...off], actions: ways };
 }

@@ -47,7 +47,7 @@ export function removalQuestion(
   const line = `prep ${part.name} ${off}`;
   return {
     lines: [offToo(what, sheet.name, telling.figures)],
-    actions: [{ id: 'off-too', label: offTooTap(what, telling.figures), line }],
+    actions: [{ id: 'off-too', label: offTooTap(what, telling.figures), line, bare: ['yes'] }],
   };
 }
 

@@ -27,6 +27,10 @@ const several: ReadonlySet<string> = new Set(
   ),
 );
 
+/** For what a line lacks. */
+export const fieldFor = (slot: string, unit: string): string =>
+  `{${several.has(`${slot}s`) ? `${slot}s` : slot}}${unit}`;
+
 /** A count has no unit. */
 function holdsOf(id: string, unit: string): LineField['holds'] {
   if (id === 'method') return 'choice';

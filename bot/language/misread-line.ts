@@ -9,6 +9,7 @@ import { type SettingName, settingRows } from '../../core/settings.ts';
 import type { ActRead } from './acts/act-line.ts';
 import { slotsByUnit } from './acts/slots-by-unit.ts';
 import type { Hearing } from './hearing.ts';
+import { fieldFor } from './line-fields.ts';
 import { looksLikePart } from './names-typed.ts';
 import { alarmsWanted } from './need.ts';
 import { ownUnits, ownUnitsFirst } from './own-units.ts';
@@ -74,7 +75,16 @@ export function misreadOf(
     suggestions,
     ...(calls.length > 0 && { calls: Object.fromEntries(calls) }),
     ...(calms !== undefined && { calms }),
+    ...known({ asks: askedBy(fault, line, context) }),
   };
+}
+
+/** `coat impeller-7`, `temp impeller-7`: what alone answers it stands behind the line. */
+function askedBy({ failed: code, token, needs = [] }: Fault, line: string, { units }: LineContext): string | undefined {
+  const lacking = needs.map((slot) => ({ slot, unit: ownUnits(slots[slot].units, units)[0] ?? '' }));
+  const isOne = lacking.length === 1 || (lacking.length > 1 && lacking.every(({ unit }) => unit !== ''));
+  if (code !== 'incomplete' || token !== undefined || !isOne) return undefined;
+  return [line, ...lacking.map(({ slot, unit }) => fieldFor(slot, unit))].join(' ');
 }
 
 /** Nothing like a verb begins it: of a sentence no single word is what was not understood. */
@@ -211,7 +221,7 @@ export function whichActOf(
   misread: Misread,
   meant: readonly Extract<Reading, { kind: 'command' | 'question' }>[],
 ): Misread {
-  const { calls: _, calms: __, limits: ___, ...rest } = misread;
+  const { calls: _, calms: __, limits: ___, asks: ____, ...rest } = misread;
   return {
     ...rest,
     ...{ code: 'which-act', token: '', from: 0, to: 0, needs: [], couldBe: [] },

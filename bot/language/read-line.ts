@@ -18,6 +18,7 @@ import { isCried, isOnlySpokenOf, onlySpokenOf, orCried } from './heard-cry.ts';
 import { longestLine, misreadOf, type Read, tooLong, unknownVerb, whichActOf } from './misread-line.ts';
 import { partLines, readPartList } from './part-list.ts';
 import type { Fault, LineContext, Reading } from './reading.ts';
+import { answerInstead } from './said-of-last/answer-instead.ts';
 import { type How, isHappenedWord } from './time-and-permission.ts';
 import { saidTimeFrom } from './times/said-time.ts';
 import { fillers } from './tongues/english/line-words.ts';
@@ -29,6 +30,8 @@ import { wetBulbSaid } from './wet-bulb-said.ts';
 
 export function readLine(text: string, context: LineContext): Reading {
   const read = readStrictly(text, context);
+  const asked = read.kind === 'command' ? answerInstead(read, context, (line) => readSingle(line, context)) : undefined;
+  if (asked !== undefined) return asked;
   if (read.kind !== 'misread' || partLines(text, context.hearing) !== undefined) return read;
   return readFurther(read, context) ?? read;
 }

@@ -10,6 +10,7 @@ import type { SettingName } from '../../core/settings.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { Limits } from '../../core/verbs/slot-row.ts';
 import type { Hearing } from './hearing.ts';
+import type { Last } from './said-of-last/last.ts';
 import type { Slot } from './slots.ts';
 import type { Profile } from './tongues/profile.ts';
 import type { VocabularyName } from './vocabulary.ts';
@@ -39,6 +40,8 @@ export interface LineContext {
   readonly held?: readonly PartName[];
   /** Whether an act's figures are such as are met with here: by it a unit that was left out is told. */
   readonly fits?: (command: Command) => boolean;
+  /** What the speaker was asked last: looked up where the line alone says too little. */
+  readonly last?: () => Last;
 }
 
 export type Reading =
@@ -125,6 +128,8 @@ export interface Misread {
   readonly calms?: string;
   /** Of the suggestions, the acts that were understood. */
   readonly meant?: readonly Meant[];
+  /** The line with a field for the one thing that it lacks. */
+  readonly asks?: string;
   /** Of a pasted list: which of its lines. */
   readonly faulty?: readonly FaultyLine[];
 }

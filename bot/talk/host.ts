@@ -26,6 +26,7 @@ import { answerQuestion, type Questioned } from './answer-question.ts';
 import type { Delivery } from './front-end.ts';
 import { lineWithPart, withBatchOf, withSessionOf } from './in-thread.ts';
 import { createLastCards } from './last-cards.ts';
+import { lastSaid } from './last-said.ts';
 import { hearingOf, lineContext } from './line-context.ts';
 import { lineBroke, restsOnUnread, storeFailed } from './not-recorded.ts';
 import type { Pressed } from './pressed.ts';
@@ -55,7 +56,9 @@ export function createHost(deps: HostDeps): Host {
   const lastCards = createLastCards(deps.store, deps.crew);
   return {
     handle: async (delivery) => {
-      const answer = await handle(deps, delivery);
+      // Nobody waits for what a store that fails cannot tell.
+      const cards = await lastCards.of(delivery.as).catch(() => []);
+      const answer = await handle(deps, delivery, cards);
       if (answer !== undefined) lastCards.saw(answer);
       return answer;
     },
@@ -72,7 +75,8 @@ export function createHost(deps: HostDeps): Host {
   };
 }
 
-async function handle(deps: HostDeps, given: Delivery): Promise<Answer | undefined> {
+/** `cards`: told to whoever speaks, newest first. */
+async function handle(deps: HostDeps, given: Delivery, cards: readonly Answer[]): Promise<Answer | undefined> {
   const { executor, clock, log, crewFile, tongues } = deps;
   const { id = randomUUID() } = given;
   const delivery = { ...given, id };
@@ -84,7 +88,7 @@ async function handle(deps: HostDeps, given: Delivery): Promise<Answer | undefin
       { id, now },
       (shop) => {
         heard.crew = shop.crew;
-        heard.meant = meaningOf(deps, told, delivery, shop);
+        heard.meant = meaningOf(deps, told, { ...delivery, cards }, shop);
         return heard.meant.is === 'act' ? heard.meant.request : undefined;
       },
       (request, outcome) => {
@@ -113,7 +117,12 @@ type Meant =
   | { readonly is: 'act'; readonly request: Request; readonly takenAs: string | undefined }
   | { readonly is: 'words'; readonly answer: () => Answer | undefined | Promise<Answer> };
 
-function meaningOf(deps: HostDeps, told: ToldNow, delivery: Delivery & { readonly id: string }, shop: Shop): Meant {
+function meaningOf(
+  deps: HostDeps,
+  told: ToldNow,
+  delivery: Delivery & Pick<Speaking, 'cards'> & { readonly id: string },
+  shop: Shop,
+): Meant {
   const { now } = told;
   const at = delivery.saidAt ?? now;
   const reading = readIn(deps.tongues, shop, delivery.text, { ...delivery, at });
@@ -161,11 +170,13 @@ interface Speaking {
   readonly as: PersonName;
   readonly at: EpochMs;
   readonly about?: StreamId | undefined;
+  /** Told to whoever says it, newest first. */
+  readonly cards?: readonly Answer[];
 }
 
-function readIn(tongues: Tongues, shop: Shop, text: string, { as, at, about }: Speaking): Reading {
+function readIn(tongues: Tongues, shop: Shop, text: string, { as, at, about, cards = [] }: Speaking): Reading {
   return oursAlone('reading', () => {
-    const context = lineContext(tongues, shop, as, at);
+    const context = lineContext(tongues, shop, as, at, () => lastSaid(cards, { shop, as, at, about }));
     const named = about === undefined ? undefined : lineWithPart(text, readStrictly(text, context), about, shop);
     return readLine(named ?? text, context);
   });

@@ -5,6 +5,7 @@ import { countdowns } from '../../core/crew/open-alarms.ts';
 import { roleShort } from '../../core/crew/who-may.ts';
 import { figuresFit } from '../../core/figures-fit.ts';
 import type { PersonName } from '../../core/ids.ts';
+import { known } from '../../core/known.ts';
 import { sheetNames } from '../../core/products/shelf.ts';
 import { liveBatches, liveParts, openSessions, type Shop } from '../../core/shop.ts';
 import type { EpochMs } from '../../core/units.ts';
@@ -17,7 +18,14 @@ export function hearingOf(tongues: Tongues, crew: CrewFile, as: PersonName): Hea
   return tongues.hearingIn(personIn(crew, as).language, personIn(crew, '').language);
 }
 
-export function lineContext(tongues: Tongues, shop: Shop, as: PersonName, now: EpochMs): LineContext {
+/** `last`: looked up where a line alone says too little. */
+export function lineContext(
+  tongues: Tongues,
+  shop: Shop,
+  as: PersonName,
+  now: EpochMs,
+  last?: LineContext['last'],
+): LineContext {
   const { language, units } = personIn(shop.crew, as);
   return {
     hearing: hearingOf(tongues, shop.crew, as),
@@ -36,5 +44,6 @@ export function lineContext(tongues: Tongues, shop: Shop, as: PersonName, now: E
         ? liveParts(shop).flatMap(({ name, verdict }) => (verdict?.is === 'held' ? [name] : []))
         : [],
     fits: (command) => figuresFit(shop, command, as),
+    ...known({ last }),
   };
 }

@@ -18,12 +18,14 @@ export interface StepRow {
   /** An answer counts for the place, for the one who read this revision of the papers, for the pot and later ones of its sheet, for the bottle until another is told of, or for the crew. */
   readonly per: 'place' | 'reader' | 'pot' | 'bottle' | 'crew';
   readonly stops: StoppedAct;
+  /** Vouches for what can hurt somebody: said in full or with its own tap, and never by a bare answer. */
+  readonly vouches?: true;
 }
 
 export const stepRows: Readonly<Record<AskedStep, StepRow>> = {
-  equipment: { group: 'equipment', per: 'place', stops: 'weigh' },
-  bonding: { group: 'bonding', per: 'place', stops: 'weigh' },
-  papers: { group: 'papers', per: 'reader', stops: 'weigh' },
+  equipment: { group: 'equipment', per: 'place', stops: 'weigh', vouches: true },
+  bonding: { group: 'bonding', per: 'place', stops: 'weigh', vouches: true },
+  papers: { group: 'papers', per: 'reader', stops: 'weigh', vouches: true },
   vessel: { group: 'vessel', per: 'pot', stops: 'weigh' },
   'clean-oven': { group: 'cleanOven', per: 'crew', stops: 'cure-oven' },
   'clean-room': { group: 'cleanRoom', per: 'crew', stops: 'cure-room' },

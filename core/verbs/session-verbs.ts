@@ -29,6 +29,7 @@ import {
 } from './slot.ts';
 import { verb } from './verb.ts';
 
+const vouching = { vouches: true } as const;
 const session = count('session');
 const ofSession = verb({ session });
 const note = ownWords('told');
@@ -39,41 +40,50 @@ const alarm = verb({ note, unsure, place: named }, { endsInWords: true, calls: t
 /** The last day on which it counts. */
 const qualification = verb(
   { person: person('person', { required: true }), until: day('until-day', { required: true }) },
-  { leastRole: 'lead' },
+  { leastRole: 'lead', vouches: true },
 );
 
 export const sessionVerbs = {
-  brief: verb({
-    batch: count('batch'),
-    /** Posted ahead of this time. */
-    startsAt: instant('starts-at'),
-    place: place('place'),
-    sprayers: people('people', { behind: 'spray' }),
-    stays: people('people', { behind: 'stays' }),
-    out: people('people', { behind: 'out' }),
-    /** Stands outside; the timers go there. */
-    attendant: person('people', { behind: 'outside' }),
-    insideVessel: mark('people', 'vessel'),
-    /** Mix that will be sprayed in an hour. */
-    gramsPerHour: mass('spray-rate'),
-  }),
-  near: verb({
-    session,
-    people: people('people', { required: true }),
-    goes: choice('whereabouts', whereabouts, { required: true, offered: ['out', 'stays', 'sprays'] }),
-  }),
+  brief: verb(
+    {
+      batch: count('batch'),
+      /** Posted ahead of this time. */
+      startsAt: instant('starts-at'),
+      place: place('place'),
+      sprayers: people('people', { behind: 'spray' }),
+      stays: people('people', { behind: 'stays' }),
+      out: people('people', { behind: 'out' }),
+      /** Stands outside; the timers go there. */
+      attendant: person('people', { behind: 'outside' }),
+      insideVessel: mark('people', 'vessel'),
+      /** Mix that will be sprayed in an hour. */
+      gramsPerHour: mass('spray-rate'),
+    },
+    vouching,
+  ),
+  near: verb(
+    {
+      session,
+      people: people('people', { required: true }),
+      goes: choice('whereabouts', whereabouts, { required: true, offered: ['out', 'stays', 'sprays'] }),
+    },
+    vouching,
+  ),
   /** Of the speaker, or of others who said it before the speaker as their witness. */
-  ack: verb({ session, people: people('people') }),
-  fan: verb({
-    session,
-    /** What is measured runs. */
-    running: yesOrNo('fan-state', { required: true, shownBy: 'faceMetresPerSecond', offered: ['on', 'no'] }),
-    faceMetresPerSecond: speed('face-velocity'),
-  }),
-  supplied: verb({ session, supplied: yesOrNo('yes-or-no', { required: true }, ['yes', 'no']) }),
+  ack: verb({ session, people: people('people') }, vouching),
+  fan: verb(
+    {
+      session,
+      /** What is measured runs. */
+      running: yesOrNo('fan-state', { required: true, shownBy: 'faceMetresPerSecond', offered: ['on', 'no'] }),
+      faceMetresPerSecond: speed('face-velocity'),
+    },
+    vouching,
+  ),
+  supplied: verb({ session, supplied: yesOrNo('yes-or-no', { required: true }, ['yes', 'no']) }, vouching),
   /** Of a place whose name means a vessel, a pit or their like: sprayed into from outside, nobody in it. */
-  'from-outside': ofSession,
-  'spray-on': verb({ session, place: place('place') }),
+  'from-outside': verb({ session }, vouching),
+  'spray-on': verb({ session, place: place('place') }, vouching),
   'spray-off': ofSession,
   /** Of a session, or by its number of a batch. Without a solvent: through with the whole of the sheet's sequence. */
   flush: verb({
@@ -109,7 +119,7 @@ export const sessionVerbs = {
       cylinder: mark('air-supply', 'cylinder'),
       compressor: text('compressor', { behind: 'compressor' }),
     },
-    { oneOf: ['oxygen', 'carbonMonoxide', 'carbonDioxide', 'oil', 'dewPoint', 'odour'] },
+    { oneOf: ['oxygen', 'carbonMonoxide', 'carbonDioxide', 'oil', 'dewPoint', 'odour'], vouches: true },
   ),
   'near-miss': verb(
     {

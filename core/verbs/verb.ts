@@ -34,6 +34,8 @@ interface RowOptions {
   readonly leastRole?: Role;
   /** Calls people: nothing after its word may stop the reading, and a thread's batch is not meant by itself. */
   readonly calls?: true;
+  /** Vouches for what can hurt somebody: said in full or with its own tap, and never by a bare answer. */
+  readonly vouches?: true;
 }
 
 export interface VerbRow<F extends Fields = Fields, R extends RowOptions = RowOptions> {

@@ -1,0 +1,62 @@
+// What a person was asked last, by their own last card and by the bells that went to them: a bare answer counts for ten minutes.
+
+import { personIn } from '../../core/crew/crew.ts';
+import { ringsOpen } from '../../core/crew/crew-decide.ts';
+import type { PersonName, StreamId } from '../../core/ids.ts';
+import type { Shop } from '../../core/shop.ts';
+import type { EpochMs } from '../../core/units.ts';
+import { inUnitsOf } from '../cards/card-context.ts';
+import { fieldsOf } from '../language/line-fields.ts';
+import type { Last, Open } from '../language/said-of-last/last.ts';
+import type { Answer } from './answer.ts';
+
+/** Our own choice, no source: whoever was asked longer ago has gone on to something else. */
+const answeredWithinMs = 10 * 60_000;
+
+export interface Asked {
+  readonly shop: Shop;
+  readonly as: PersonName;
+  readonly at: EpochMs;
+  /** In whose thread it is said: a card of another is not answered there. */
+  readonly about?: StreamId | undefined;
+}
+
+/** `told`: to this person, newest first. */
+export function lastSaid(told: readonly Answer[], { shop, as, at, about }: Asked): Last {
+  const { units } = personIn(shop.crew, as);
+  const recent = told.filter((answer) => at - Date.parse(answer.at) <= answeredWithinMs);
+  const own = recent.find((answer) => answer.as === as && answer.key === null && (answer.recorded || asks(answer)));
+  const bells = recent.filter((answer, i) => answer.key !== null && !isAnswered(answer, recent.slice(0, i)));
+  const cards = [...(own === undefined ? [] : [own]), ...bells].filter((answer) => isOf(about, answer));
+  return {
+    open: cards.flatMap(openOn).map((open) => ({ ...open, line: inUnitsOf(open.line, units) })),
+    rings: () => ringsOpen(shop).some(({ rangAt }) => rangAt <= at),
+  };
+}
+
+const asks = ({ card }: Answer): boolean => card.actions.length > 0 || card.asks !== undefined;
+const isOf = (about: StreamId | undefined, answer: Answer): boolean =>
+  about === undefined || (answer.about ?? []).includes(about);
+
+/** Something was recorded since on what it rang for. */
+const isAnswered = ({ about = [] }: Answer, later: readonly Answer[]): boolean =>
+  later.some(
+    (answer) => answer.recorded && answer.key === null && (answer.about ?? []).some((each) => about.includes(each)),
+  );
+
+/**
+ * What is asked on a card: by its fields, by what a line lacks, by taps that say what answers them; the rest is only offered. A
+ * bell asks for what its first tap says.
+ */
+function openOn({ kind, card }: Answer): readonly Open[] {
+  const fields = new Set(card.fields.map(({ id }) => id));
+  const isAsked = (line: string, i: number): boolean => {
+    const own = fieldsOf(line);
+    const isOpen = kind === 'reply' ? own.every(({ id }) => fields.has(id)) : kind !== 'reminder' || i === 0;
+    return own.length > 0 && isOpen;
+  };
+  return [
+    ...card.actions.map(({ line, label, bare = [] }, i) => ({ line, label, bare, isAsked: isAsked(line, i) })),
+    ...(card.asks === undefined ? [] : [{ line: card.asks, label: '', bare: [], isAsked: true }]),
+  ];
+}

@@ -1,0 +1,139 @@
+// Answers that say no more than what was asked: read by the speaker's own last card or a bell that went to them, for ten minutes,
+// where one such question is open. Through the whole bot, on a clock of its own. All figures are invented.
+
+import { describe, expect, it, onTestFinished } from 'vitest';
+import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
+import { epochMs } from '../../../core/units.ts';
+import { demoShelf } from '../../core/given.ts';
+import { sessionTalk, sprayCrew, talkAfter, taps } from '../cards/session-talk.ts';
+
+const answerTo = async (...lines: readonly string[]) => {
+  const talk = await talkAfter(...lines.slice(0, -1));
+  return talk.say(lines.at(-1) ?? '');
+};
+const spanish = {
+  ...sprayCrew,
+  people: sprayCrew.people.map((person) => ({ ...person, language: 'es' as const })),
+};
+async function afterInSpanish(...lines: readonly string[]) {
+  const talk = sessionTalk(':memory:', spanish);
+  onTestFinished(talk.close);
+  for (const line of lines.slice(0, -1)) await talk.say(line);
+  return talk.say(lines.at(-1) ?? '');
+}
+const mixed = ['air 24C 48%', 'mix 2.4kg'];
+const opened = ['air 24C 48%', 'open A lot A42 2.5kg'];
+
+describe('an answer that says no more than what was asked', () => {
+  it.each<[string, readonly string[], string]>([
+    ['two weights after a mix', [...mixed, '1201 1198'], 'weigh 1 1201g 1198g'],
+    ['each with its unit', [...mixed, '1201g and 1198g'], 'weigh 1 1201g 1198g'],
+    ['each with its letter, in any order', [...mixed, 'b 1198 a 1201'], 'weigh 1 b 1198g a 1201g'],
+    ['gas, where the card says: gas or whole', [...opened, 'gas'], 'open A lot A42 2500g gas'],
+    ['the whole can', [...opened, 'whole please'], 'open A lot A42 2500g whole'],
+    ['how a part is coated', [...mixed, 'part pump-1', 'coat pump-1', 'brush'], 'coat pump-1 brush'],
+    ['a temperature', ['part pump-1', 'temp pump-1', '23'], 'temp pump-1 23C'],
+    ['the air', ['air', '24 48'], 'air 24C 48%'],
+    ['yes to a new part', [...mixed, 'prep pump-1 sa2.5', 'yes'], 'prep new pump-1 sa2.5'],
+    ['ok to it, where no bell waits', [...mixed, 'prep pump-1 sa2.5', 'ok'], 'prep new pump-1 sa2.5'],
+    ['a button by its own words', [...opened, 'gas at hand'], 'open A lot A42 2500g gas'],
+    ['which batch', ['air 24C 48%', 'mix 1kg', 'mix 1kg', 'stir', '2'], 'stir 2'],
+  ])('given %s, then it is taken, and the card says as what', async (_, lines, as) => {
+    const answer = await answerTo(...lines);
+    expect(answer.card.lines).toContain(`Taken as: ${as}`);
+    expect(answer.code).not.toBe('unknown-verb');
+  });
+
+  it('given it was recorded, then one tap takes it back', async () => {
+    const answer = await answerTo(...mixed, 'part pump-1', 'temp pump-1', '23');
+    expect(answer).toMatchObject({ recorded: true });
+    expect(taps(answer)).toHaveProperty('undo');
+  });
+
+  it.each<[string, readonly string[], string]>([
+    ['dos pesos', ['aire 24C 48%', 'mezclar 2,4kg', '1201 y 1198'], 'pesar 1 1201g 1198g'],
+    ['gas', ['aire 24C 48%', 'abrir A lote A42 2,5kg', 'gas'], 'abrir A lote A42 2500g gas'],
+    ['sí', ['aire 24C 48%', 'mezclar 2,4kg', 'preparar pump-1 sa2.5', 'sí'], 'preparar nueva pump-1 sa2.5'],
+    ['brocha', ['aire 24C 48%', 'mezclar 2,4kg', 'pieza pump-1', 'aplicar pump-1', 'brocha'], 'aplicar pump-1 brocha'],
+  ])('given %s in Spanish, then it is taken', async (_, lines, as) => {
+    const answer = await afterInSpanish(...lines);
+    expect(answer.card.lines).toContain(`Entendido como: ${as}`);
+  });
+});
+
+describe('what is no answer', () => {
+  const unread = { recorded: false, code: expect.stringMatching(/^(unknown-verb|no-alone)$/) };
+
+  it.each<[string, readonly string[]]>([
+    ['a question', [...mixed, '1201 1198?']],
+    ['what is not so', [...mixed, 'not 1201 1198']],
+    ['one figure too many', [...mixed, '1201 1198 3']],
+    ['more than ten minutes later', [...mixed, 'wait 11m', '1201 1198']],
+    ['said by somebody else', [...mixed, '@lia: 1201 1198']],
+    ['to a card before the last', [...mixed, 'part pump-1', '1201 1198']],
+    ['yes, where nothing is asked', ['air 24C 48%', 'yes']],
+    ['a reason, which would be whatever is typed', ['part pump-1', 'hold pump-1', 'dust']],
+  ])('given %s, then nothing is taken', async (_, lines) => {
+    expect(await answerTo(...lines)).toMatchObject(unread);
+  });
+
+  it('given an act that a rule objects to, when it is said to have gone ahead in the words of its button, then only a tap says so', async () => {
+    const answer = await answerTo(...mixed, 'part pump-1', 'coat pump-1 brush', 'went ahead');
+    expect(answer).toMatchObject({ recorded: false });
+    expect((await answerTo(...mixed, 'part pump-1', 'coat pump-1 brush', 'yes')).recorded).toBe(false);
+  });
+
+  it('given the card asks for what can hurt somebody, when yes is said, then it is a tap', async () => {
+    const answer = await answerTo(...mixed, 'yes');
+    expect(answer).toMatchObject({ recorded: false, code: 'which-act' });
+    expect(Object.values(taps(answer))).toEqual(['confirm 1 equipment yes']);
+  });
+
+  it('given a brief, when yes is said, then nobody has read it', async () => {
+    const talk = await talkAfter('set brief on', ...mixed, 'brief 1');
+    const answer = await talk.say('yes');
+    expect(answer.recorded).toBe(false);
+    expect(Object.values(taps(answer)).join()).not.toContain('supplied');
+  });
+});
+
+describe('lines that read by themselves', () => {
+  it('given no question of its kind is open, then a temperature alone is of the air, as ever', async () => {
+    const answer = await answerTo('part pump-1', '21C');
+    expect(answer.card.title).toBe('Air, room');
+  });
+
+  it('given a temperature was asked for, then it answers that; with the humidity it is the air', async () => {
+    expect((await answerTo('part pump-1', 'surface pump-1', '21C')).card.lines).toContain(
+      'Taken as: surface pump-1 21C',
+    );
+    expect((await answerTo('part pump-1', 'surface pump-1', '21C 48%')).card.title).toBe('Air, room');
+  });
+
+  it('given a bell waits, then ok takes it, whatever else is asked', async () => {
+    const talk = await talkAfter(...mixed, 'weigh 1 1200g 1200g', 'wait 103m', 'prep pump-1 sa2.5');
+    const answer = await talk.say('ok');
+    expect(answer).toMatchObject({ recorded: true });
+    expect(answer.card.title).toBe('Heard');
+  });
+
+  it('given an alarm counts down, then no calls it off, whatever else is asked', async () => {
+    const talk = await talkAfter('@kari: lia is hurt in the hall', 'confirm vessel');
+    const answer = await talk.say('no');
+    expect(answer.card.title).toBe(
+      (await talkAfter('@kari: lia is hurt in the hall').then(({ say }) => say('no'))).card.title,
+    );
+    expect(answer.recorded).toBe(true);
+  });
+});
+
+describe('after a restart', () => {
+  it('given the card was answered before it, then it is still answered bare', async () => {
+    const store = openSqliteStore(':memory:');
+    onTestFinished(store.close);
+    const first = sessionTalk(store);
+    for (const line of [...mixed, 'open A lot A42 2.5kg']) await first.say(line);
+    const again = sessionTalk(store, sprayCrew, undefined, epochMs(Date.UTC(2026, 2, 2, 8, 5)), demoShelf);
+    expect((await again.say('gas')).card.lines).toContain('Taken as: open A lot A42 2500g gas');
+  });
+});
