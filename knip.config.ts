@@ -8,8 +8,6 @@ const awaited = {
   'core/calc/adhesion.ts': 'what a job asks for before release: the classes of a cross-cut',
   'core/calc/coating-need.ts': 'the traveller: film by what was used, beside what was measured',
   'core/calc/dose-inverse.ts': 'the oven and the warm room: how warm to finish by an hour',
-  'core/calc/exposure-limits.ts': 'the spray brief: what each body allows over a day',
-  'core/calc/exposure.ts': 'the spray brief: averages of what was breathed',
   'core/calc/film-build.ts': 'the traveller: theoretical against practical use',
   'core/calc/film-count.ts': 'what a job asks for before release: how many readings an area takes',
   'core/calc/film-job-rule.ts': 'a film reading: whether the gauge is fit for the range',

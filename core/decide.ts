@@ -24,6 +24,7 @@ import {
 } from './crew/alarm-decide.ts';
 import { heldByAlarm, nameAlarmFirst } from './crew/alarm-rules.ts';
 import { decideOk, decideSet, decideUsed } from './crew/crew-decide.ts';
+import { decideExposure } from './crew/exposure-decide.ts';
 import { decideGas } from './crew/gas-decide.ts';
 import { decideHandover, decideShift, decideTakeover } from './crew/shift-decide.ts';
 import { type Deciders, type Decision, type Said, unclear } from './decision.ts';
@@ -99,6 +100,7 @@ const deciders: Deciders<Verb> = {
   medical: decideQualification,
   training: decideQualification,
   'breathing-check': decideBreathingAir,
+  exposure: decideExposure,
   'near-miss': decideNearMiss,
   eyes: decideAlarm,
   spill: decideAlarm,

@@ -134,6 +134,7 @@ export const readersOf = {
   BellTested: [],
   QualificationDated: ['spraying'],
   BreathingAirChecked: ['spraying'],
+  ExposureMeasured: ['spraying'],
   AirAssessed: ['spraying'],
   StepAnswered: [],
 } as const satisfies { readonly [Type in Fact['type']]: readonly Reader[] };

@@ -114,6 +114,7 @@ describe('the kept records', () => {
         'cans-shut',
         'corrections',
         'demo-shift',
+        'exposures',
         'every-act',
         'filter-and-flush',
         'breathing-air',

@@ -6,6 +6,7 @@ import type { DayRecord } from '../../core/records/day.ts';
 import { litres } from '../../core/units.ts';
 import { briefsOffLines } from './briefs-off.ts';
 import type { Telling } from './card-context.ts';
+import { exposureDayLines } from './exposure-card.ts';
 import { stillOpen } from './session-lines.ts';
 
 export function daySprayingLines(telling: Telling, day: DayRecord): readonly string[] {
@@ -32,6 +33,7 @@ export function daySprayingLines(telling: Telling, day: DayRecord): readonly str
       return [line, ...read.map((each) => `  ${each}`)];
     }),
     ...monitorReadings(telling, span),
+    ...exposureDayLines(telling, span),
     ...alarms.map(({ happenedAt, by, fact }) =>
       words.dayTold(happenedAt, by, telling.words.fact(fact, telling.figures), telling.figures),
     ),

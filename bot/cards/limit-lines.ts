@@ -21,6 +21,12 @@ export function limitLines(telling: Telling, sheet: Sheet): readonly string[] {
   ];
 }
 
+/** Of all limits over the day: that nobody has said whose law holds, or that a country's own may be lower. */
+export function limitNotes({ words: { law }, shop }: Telling): readonly string[] {
+  const { frame, assumed } = shop.crew.spray.law;
+  return [...(assumed ? [law.sayWhose] : []), ...(frame === 'eu' ? [law.indicative] : [])];
+}
+
 function dayLimitLines(telling: Telling, id: SolventId): readonly string[] {
   const { words, figures, shop } = telling;
   const { law, dayLimits } = shop.crew.spray;

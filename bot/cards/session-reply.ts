@@ -10,6 +10,7 @@ import { potLines } from './before-spraying.ts';
 import { breathingAirCard } from './breathing-air-card.ts';
 import type { Card } from './card.ts';
 import { assessedCard, bellCard, nearMissCard, qualifiedCard } from './crew-told-cards.ts';
+import { exposureCard } from './exposure-card.ts';
 import { cleanedCard } from './gear-cards.ts';
 import { type Act, onSession } from './recorded-act.ts';
 import {
@@ -56,6 +57,7 @@ export const sessionReplies: { readonly [V in keyof typeof sessionVerbs]: (act: 
   training: qualified,
   assess: ({ telling, outcome }) => assessedCard(telling, outcome),
   'breathing-check': breathingAirCard,
+  exposure: exposureCard,
   'near-miss': ({ telling, command, request }) => nearMissCard(telling, command, request.by),
   eyes: alarm,
   spill: alarm,

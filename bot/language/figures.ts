@@ -26,6 +26,7 @@ import {
   type MetresPerSecond,
   type Micrometres,
   type MicrosiemensPerCentimetre,
+  type MilligramsPerCubicMetre,
   type MilligramsPerSquareMetre,
   type Millimetres,
   type Minutes,
@@ -96,6 +97,8 @@ export interface Figures {
   readonly decimal: (value: number) => string;
   /** Of a vapour in air: small limits keep their digits. */
   readonly ppm: (share: PartsPerMillion) => string;
+  /** The same by mass. */
+  readonly inAir: (content: MilligramsPerCubicMetre) => string;
   /** Rounded down to a hundredth: 0.999 is not 1. */
   readonly ratio: (ratio: number) => string;
   readonly wall: (wall: Millimetres) => string;
@@ -221,6 +224,7 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     timeDown: (at) => time(at, 'down'),
     count: (value) => number(0).format(value),
     decimal: (value) => number(1).format(value),
+    inAir: (content) => `${number(content < 1 ? 4 : 1).format(content)} mg/m³`,
     ppm: (share) => `${number(share < 1 ? 4 : 1).format(share)} ppm`,
     ratio: (ratio) => number(2).format(Math.floor(ratio * 100) / 100),
     flowUp: (flow) => flowShown(flow, Math.ceil),

@@ -24,6 +24,7 @@ import {
 } from '../../core/records/trace.ts';
 import { type Card, makeCard } from '../cards/card.ts';
 import { type Telling, tap } from '../cards/card-context.ts';
+import { exposuresCard } from '../cards/exposure-card.ts';
 import { type Found, findCard } from '../cards/find-card.ts';
 import { periodCard } from '../cards/period-card.ts';
 import { keepCard, proofCard } from '../cards/proof-cards.ts';
@@ -90,6 +91,8 @@ async function answer(
       return onSpan(telling, question.span, (span) => exported(deps, telling, span, question.form));
     case 'voc':
       return onSpan(telling, question.span, (span) => solventCard(deps, telling, span));
+    case 'exposures':
+      return onSpan(telling, question.span, (span) => Promise.resolve(exposuresCard(telling, span, question.person)));
     case 'verify':
       return proofCard(telling, await proveRecord(store.archive, crew, question.hash));
     case 'backup':

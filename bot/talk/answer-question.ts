@@ -40,10 +40,9 @@ export async function answerQuestion(
 ): Promise<Answer> {
   const told = { tongues, now: clock.now() };
   const telling = tellingOf(told, shop, delivery.as);
-  const worded = (said: Card) => {
-    const card = withLinesShown(telling, said);
-    return answering(told, delivery, shop, { kind: 'reply', code: null, recorded: false, card });
-  };
+  const shown = (said: Card) => withLinesShown(telling, said);
+  const worded = (said: Card) =>
+    answering(told, delivery, shop, { ...{ kind: 'reply', code: null, recorded: false }, card: shown(said) });
   // Of what was loaded for it, too: an answer must not pass for whole.
   const reply = async (card: Card) => worded(withUnread(telling.words, card, unreadIn(await executor.look())));
   switch (question.ask) {
@@ -67,9 +66,8 @@ export async function answerQuestion(
       return reply(ventCard({ ...telling, shop: await executor.look(named) }, question));
     }
     case 'purge': {
-      const { can } = question.asked;
-      const shop = await executor.look(can === undefined ? [] : [canStream(can)]);
-      return reply(purgeCard({ ...telling, shop }, question));
+      const named = question.asked.can === undefined ? [] : [canStream(question.asked.can)];
+      return reply(purgeCard({ ...telling, shop: await executor.look(named) }, question));
     }
     case 'mask':
       return reply(maskCard({ ...telling, shop: await executor.look() }, question));
@@ -97,6 +95,7 @@ export async function answerQuestion(
     case 'traveller':
     case 'export':
     case 'voc':
+    case 'exposures':
     case 'verify':
     case 'backup':
     case 'keep':

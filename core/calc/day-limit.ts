@@ -46,6 +46,29 @@ export function dayLimit(substance: WithLimits, law: LegalFrame, set?: PartsPerM
   return { ppm: found.ppm, stands, limit: found, advised: adviceBelow(substance, found.ppm) };
 }
 
+export interface ShortLimits {
+  readonly shortTerm: ExposureLimit | undefined;
+  readonly ceiling: ExposureLimit | undefined;
+  /** Recommended by NIOSH over a quarter of an hour or as a ceiling, and stricter than the law's. */
+  readonly advised: ExposureLimit | undefined;
+}
+
+/** Of the law of that country, else the lowest that any country or body has published. */
+export function shortLimits(substance: WithLimits, law: LegalFrame): ShortLimits {
+  const body = lawBody[law];
+  const own = substance.limits.filter((found) => found.body === body);
+  const counts = own.length > 0 ? { ...substance, limits: own } : substance;
+  const lowest = (of: WithLimits, kind: 'short-term' | 'ceiling') => {
+    const found = lowestLimit(of, kind);
+    return isFailed(found) ? undefined : found;
+  };
+  const [shortTerm, ceiling] = [lowest(counts, 'short-term'), lowest(counts, 'ceiling')];
+  const niosh = { ...substance, limits: substance.limits.filter((found) => found.body === 'niosh') };
+  const advised = lowest(niosh, 'short-term') ?? lowest(niosh, 'ceiling');
+  const strictest = Math.min(shortTerm?.ppm ?? Number.POSITIVE_INFINITY, ceiling?.ppm ?? Number.POSITIVE_INFINITY);
+  return { shortTerm, ceiling, advised: advised !== undefined && advised.ppm < strictest ? advised : undefined };
+}
+
 function adviceBelow({ limits }: WithLimits, ppm: PartsPerMillion): ExposureLimit | undefined {
   return limits.find((found) => found.body === 'niosh' && found.kind === 'average' && found.ppm < ppm);
 }

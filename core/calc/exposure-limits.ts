@@ -2,7 +2,14 @@
 // in a country is decided in day-limit.ts. A substance may have no limit from one body (HDI has none from OSHA) or only a
 // ceiling (MDI): both stay visible.
 
-import { type GramsPerMole, gramsPerMole, type PartsPerMillion, partsPerMillion } from '../units.ts';
+import {
+  type GramsPerMole,
+  gramsPerMole,
+  type Minutes,
+  minutes,
+  type PartsPerMillion,
+  partsPerMillion,
+} from '../units.ts';
 import type { Result } from './refusal.ts';
 
 /** `osha`: law of the United States; `eu`: of the European Union; `uk`, `mexico`, `ontario`: of these. `niosh` only recommends. */
@@ -18,6 +25,8 @@ export interface ExposureLimit {
   readonly source: string;
   /** The edition of the rules from which on it counts; left out, the first. */
   readonly since?: number;
+  /** Above a ceiling, up to so much and for so long in a shift. */
+  readonly peak?: { readonly ppm: PartsPerMillion; readonly minutes: Minutes };
 }
 
 export interface Substance {
@@ -98,7 +107,10 @@ export const substances = {
     molarMass: gramsPerMole(92.141),
     limits: [
       limit('osha', 'average', 200, '29 CFR 1910.1000, Table Z-2'),
-      limit('osha', 'ceiling', 300, '29 CFR 1910.1000, Table Z-2'),
+      {
+        ...limit('osha', 'ceiling', 300, '29 CFR 1910.1000, Table Z-2'),
+        peak: { ppm: partsPerMillion(500), minutes: minutes(10) },
+      },
       ...[niosh(100), shortTerm(150), ...eu('2006/15/EC', 50, 100), ...uk(50, 100), ...mexico(20)],
     ],
     idlhPpm: partsPerMillion(500),
@@ -229,6 +241,8 @@ export const substances = {
 } as const satisfies Record<string, Substance>;
 
 export type SubstanceId = keyof typeof substances;
+
+export const substanceIds = Object.keys(substances) as [SubstanceId];
 
 /** The lowest limit of that kind from any body, `no-figure` where none was read. */
 export function lowestLimit(substance: WithLimits, kind: LimitKind): Result<ExposureLimit> {

@@ -3,11 +3,12 @@
 
 import { z } from 'zod';
 import { breathingStandards } from '../calc/breathing-air.ts';
+import { substanceIds } from '../calc/exposure-limits.ts';
 import { event } from '../event.ts';
 import { heatSigns } from '../heat-care.ts';
 import { methods } from '../methods.ts';
 import { alarms, qualifications } from '../session/session-commands.ts';
-import { Celsius, MilligramsPerCubicMetre, PartsPerMillion, Percent } from '../unit-schemas.ts';
+import { Celsius, MilligramsPerCubicMetre, Minutes, PartsPerMillion, Percent } from '../unit-schemas.ts';
 
 /** Of an alarm what names it. */
 const AlarmTold = z.object({
@@ -65,6 +66,13 @@ export const AlarmEvent = z.discriminatedUnion('type', [
     compressor: z.string().optional(),
     /** Below which the dew point of a compressor's air must lie. */
     ambientCelsius: Celsius.optional(),
+  }),
+  /** Of one person over one task, outside of any mask. */
+  event('ExposureMeasured', {
+    person: z.string(),
+    substance: z.enum(substanceIds),
+    ppm: PartsPerMillion,
+    taskMinutes: Minutes,
   }),
   event('QualificationDated', {
     person: z.string(),

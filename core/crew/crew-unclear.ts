@@ -1,7 +1,7 @@
 // What the crew's acts cannot mean: people whom nobody knows, a handover that is not theirs, a bell that nothing moves.
 
 import type { PersonName } from '../ids.ts';
-import type { EpochMs } from '../units.ts';
+import type { EpochMs, Hours } from '../units.ts';
 import type { Role } from './crew-commands.ts';
 import type { OpenAlarm } from './open-alarms.ts';
 
@@ -22,5 +22,7 @@ export type CrewUnclear =
   | { readonly code: 'no-alarm-on' }
   /** Several are on, or none of them is the one that was named. */
   | { readonly code: 'which-alarm'; readonly alarms: readonly OpenAlarm[]; readonly isOther: boolean }
+  /** With what was told before of that person's day. */
+  | { readonly code: 'more-than-a-day'; readonly person: PersonName; readonly hours: Hours }
   /** A bell that snoozing never moves: what it tells of goes on by itself. */
   | { readonly code: 'not-snoozed'; readonly key: string; readonly rangAt: EpochMs };

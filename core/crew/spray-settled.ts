@@ -17,7 +17,7 @@ export function spraySettled(
   law: CrewLaw,
 ): SpraySettings {
   const said = { settled };
-  const { briefing, namesNearSince, shiftChanges, dated, breathing, assessments } = entries.reduce(
+  const { briefing, namesNearSince, shiftChanges, dated, breathing, assessments, exposures } = entries.reduce(
     (told, entry) => withFact(told, entry, nameOf),
     nothingTold,
   );
@@ -36,12 +36,16 @@ export function spraySettled(
     dated,
     namesNearSince,
     breathing,
+    ...(exposures !== undefined && { exposures }),
     assessments,
     confined: new Map(allSaid(said, 'confined').map(({ place, on }) => [place, on])),
   };
 }
 
-type Told = Pick<SpraySettings, 'briefing' | 'namesNearSince' | 'shiftChanges' | 'dated' | 'breathing' | 'assessments'>;
+type Told = Pick<
+  SpraySettings,
+  'briefing' | 'namesNearSince' | 'shiftChanges' | 'dated' | 'breathing' | 'exposures' | 'assessments'
+>;
 
 const nothingTold: Told = {
   briefing: [],
@@ -75,6 +79,10 @@ function withFact(told: Told, { fact, happenedAt: at, by }: Entry, nameOf: (name
     }
     case 'BreathingAirChecked':
       return { ...told, breathing: [...told.breathing, breathingCheck(fact, at, by)] };
+    case 'ExposureMeasured': {
+      const { type: _, ...of } = fact;
+      return { ...told, exposures: [...(told.exposures ?? []), { at, ...of, person: nameOf(of.person) }] };
+    }
     case 'QualificationDated': {
       const { what, until } = fact;
       return { ...told, dated: [...told.dated, { at, person: nameOf(fact.person), what, until }] };

@@ -1,6 +1,6 @@
 // Questions about the past, as they can be asked. They only read; a traveller and a backup leave a file behind.
 
-import type { BatchNumber, CanNumber, PartName, SheetId } from '../ids.ts';
+import type { BatchNumber, CanNumber, PartName, PersonName, SheetId } from '../ids.ts';
 
 /** ISO, `2026-03-02`. */
 export type IsoDate = string;
@@ -32,6 +32,8 @@ export type RecordQuestion =
   | { readonly ask: 'traveller'; readonly of: { readonly part: PartName } | { readonly job: string } }
   | { readonly ask: 'export'; readonly span: SpanAsked; readonly form: ExportForm }
   | { readonly ask: 'voc'; readonly span: SpanAsked }
+  /** What people breathed, all of them or one. */
+  | { readonly ask: 'exposures'; readonly span: SpanAsked; readonly person?: PersonName }
   /** `hash`: as it stands on a digest or a traveller, or its beginning. */
   | { readonly ask: 'verify'; readonly hash?: string }
   | { readonly ask: 'backup'; readonly file: string }

@@ -1,11 +1,12 @@
 // What the crew has settled for spraying: whether it briefs, who may, its booths, its air, its numbers for need.
 
+import type { SubstanceId } from '../calc/exposure-limits.ts';
 import type { SolventId } from '../calc/solvents.ts';
 import type { CrewLaw } from '../crew/crew-law.ts';
 import type { PersonName, PlaceName, SheetId } from '../ids.ts';
 import type { Method } from '../methods.ts';
 import type { Sheet } from '../products/sheet.ts';
-import type { EpochMs, Fraction, PartsPerMillion } from '../units.ts';
+import type { EpochMs, Fraction, Minutes, PartsPerMillion } from '../units.ts';
 import type { BreathingCheck } from './breathing-check.ts';
 import type { BoothSize, EmergencyField, Qualification } from './session-commands.ts';
 
@@ -33,12 +34,24 @@ export interface SpraySettings {
   readonly dated: readonly Dated[];
   /** Checks of what hoods and masks are fed with, in order of time. */
   readonly breathing: readonly BreathingCheck[];
+  /** What was measured of people's air, in order of time; left out, nothing. */
+  readonly exposures?: readonly Exposure[];
   /** Since when its briefs say who stays near or has moved out; `undefined`: none has. */
   readonly namesNearSince: EpochMs | undefined;
   /** In order of time. */
   readonly assessments: readonly Assessment[];
   /** What the crew has said of a place's name: whether it means one that people are closed in. */
   readonly confined: ReadonlyMap<PlaceName, boolean>;
+}
+
+/** Of one person over one task. */
+export interface Exposure {
+  /** The end of the task, or whenever it was told. */
+  readonly at: EpochMs;
+  readonly person: PersonName;
+  readonly substance: SubstanceId;
+  readonly ppm: PartsPerMillion;
+  readonly taskMinutes: Minutes;
 }
 
 export type DayLimitsSet = ReadonlyMap<SolventId, PartsPerMillion>;

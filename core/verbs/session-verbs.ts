@@ -1,5 +1,6 @@
 // What can be said round a spray session, and in need. Which session may be left out where only one is open.
 
+import { substanceIds } from '../calc/exposure-limits.ts';
 import { solventIds } from '../calc/solvents.ts';
 import type { HeatSign } from '../heat-care.ts';
 import type { CanNumber, PlaceName } from '../ids.ts';
@@ -9,6 +10,7 @@ import {
   choice,
   count,
   day,
+  duration,
   instant,
   mark,
   mass,
@@ -120,6 +122,21 @@ export const sessionVerbs = {
       compressor: text('compressor', { behind: 'compressor' }),
     },
     { oneOf: ['oxygen', 'carbonMonoxide', 'carbonDioxide', 'oil', 'dewPoint', 'odour'], vouches: true },
+  ),
+  /** What a sampler on one person showed over one task. */
+  exposure: verb(
+    {
+      person: person('person', { required: true }),
+      substance: choice('substance', substanceIds, { required: true, offered: ['acetone', 'toluene', 'xylene'] }),
+      taskMinutes: duration(
+        'task-time',
+        { required: true, offered: ['15m', '2h', '8h'] },
+        { highest: 1440, lowest: 0, above: true },
+      ),
+      ppm: ppm('breathed'),
+      milligrams: mist('breathed-mass'),
+    },
+    { oneOf: ['ppm', 'milligrams'] },
   ),
   'near-miss': verb(
     {

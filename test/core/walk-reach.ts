@@ -59,6 +59,7 @@ const unclearCodes = {
   'no-countdown': 0,
   'no-alarm-on': 0,
   'which-alarm': 0,
+  'more-than-a-day': 0,
   'which-load': 0,
   'far-reading': 0,
   'wet-bulb-cannot-be': 0,

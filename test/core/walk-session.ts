@@ -232,6 +232,14 @@ export const lastRead: readonly { readonly command: Command; readonly stance: St
   { command: { verb: 'o2', value: percent(20.9), place: 'booth' }, stance: { is: 'asked' } },
   { command: { verb: 'co', value: 40, place: 'room' }, stance: { is: 'asked' } },
   { command: { verb: 'h2s', value: 2 }, stance: { is: 'asked' } },
+  // Twenty hours of it, and then ten more.
+  ...[1200, 600].map((task) => ({
+    command: {
+      ...{ verb: 'exposure' as const, person: 'kari', substance: 'acetone' as const },
+      ...{ taskMinutes: minutes(task), ppm: 12 },
+    },
+    stance: { is: 'asked' as const },
+  })),
   // Two thermometers of which the wet one is the warmer.
   { command: { verb: 'air', air: { celsius: celsius(24) }, wetBulbCelsius: celsius(26) }, stance: { is: 'asked' } },
   { command: { verb: 'air', air: { celsius: celsius(24) }, wetBulbCelsius: celsius(17) }, stance: { is: 'asked' } },

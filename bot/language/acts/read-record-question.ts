@@ -11,6 +11,7 @@ import type {
 } from '../../../core/records/record-questions.ts';
 import type { Hearing } from '../hearing.ts';
 import { partNamed } from '../names-typed.ts';
+import { personTyped } from '../people-typed.ts';
 import type { Fault } from '../reading.ts';
 import { withDates } from '../times/date-typed.ts';
 import { batchMarks, canMarks, fillers } from '../tongues/english/line-words.ts';
@@ -32,6 +33,7 @@ export const recordReaders: { readonly [Ask in RecordQuestion['ask']]: (act: Act
   traveller: readTraveller,
   export: readExport,
   voc: (act) => readSpan('voc', act, { kind: 'month', which: 'this' }),
+  exposures: readExposures,
   verify: readVerify,
   backup: (act) => {
     const file = restOf(act, 0);
@@ -54,6 +56,21 @@ export function alone<Asked>(question: Asked): (act: ActLine) => Asked | Fault {
 function readSpan(ask: 'from' | 'voc', act: ActLine, otherwise: SpanAsked | Fault): RecordQuestion | Fault {
   const span = spanFrom(act.tokens, act) ?? otherwise;
   return isFailed(span) ? span : { ask, span };
+}
+
+/** `exposures`, `exposures kari`, `exposures kari last week`: today where nothing else is said. */
+function readExposures(act: ActLine): RecordQuestion | Fault {
+  const { hearing } = act.context;
+  const said = act.tokens.filter(
+    (token) => token.kind !== 'word' || !(fillers.has(token.word) || isIgnoredOn('exposures', token.word, hearing)),
+  );
+  const today: SpanAsked = { kind: 'day', day: 'today' };
+  const whole = spanFrom(said, act);
+  if (!isFailed(whole)) return { ask: 'exposures', span: whole ?? today };
+  const [first, ...rest] = said;
+  const person = personTyped(first, hearing);
+  const span = person === undefined ? whole : spanFrom(rest, act);
+  return isFailed(span) ? span : { ask: 'exposures', span: span ?? today, ...known({ person }) };
 }
 
 function readTraced(ask: 'trace' | 'card', act: ActLine): RecordQuestion | Fault {

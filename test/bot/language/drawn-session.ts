@@ -1,6 +1,7 @@
 // Commands round a spray session and in need, drawn at random within what a line can hold.
 
 import fc from 'fast-check';
+import { substanceIds } from '../../../core/calc/exposure-limits.ts';
 import { type SolventId, solvents } from '../../../core/calc/solvents.ts';
 import type { Command } from '../../../core/commands.ts';
 import { methods } from '../../../core/methods.ts';
@@ -12,6 +13,7 @@ import {
   litres,
   metresPerSecond,
   milligramsPerCubicMetre,
+  minutes,
   percent,
 } from '../../../core/units.ts';
 import { utc } from './shop-at-ten.ts';
@@ -100,6 +102,14 @@ export const drawnSession: readonly fc.Arbitrary<Command>[] = [
       compressor: fc.constantFrom('2', 'north', 'The old one'),
     },
     { requiredKeys: ['verb', 'oxygen'] },
+  ),
+  fc.record(
+    {
+      ...{ verb: only('exposure'), person, substance: fc.constantFrom(...substanceIds) },
+      ...{ taskMinutes: fc.integer({ min: 1, max: 1440 }).map(minutes), ppm: quarter(1000) },
+      milligrams: quarter(1000).map(milligramsPerCubicMetre),
+    },
+    { requiredKeys: ['verb', 'person', 'substance', 'taskMinutes', 'ppm'] },
   ),
   fc.record(
     { verb: fc.constantFrom('lel', 'o2'), value: quarter(100).map(percent), place },

@@ -73,6 +73,33 @@ export const sessionLines: readonly TypedLine[] = [
   act('breathing air yes', { verb: 'supplied', supplied: true }),
   miss('breathing-check', 'incomplete', ''),
   miss('breathing air o2 20.9', 'unit-missing', '20.9', 'breathing-check o2 20.9%'),
+  act('exposure kari 12ppm acetone 2h', {
+    ...{ verb: 'exposure', person: 'kari', substance: 'acetone', taskMinutes: minutes(120), ppm: 12 },
+  }),
+  act(
+    'Exposure of kari: 0.5 ppm of 2-butoxyethanol for 15 min at 9:40',
+    {
+      ...{ verb: 'exposure', person: 'kari', substance: 'butoxyethanol', taskMinutes: minutes(15), ppm: 0.5 },
+    },
+    happenedAt('2026-03-02T09:40'),
+  ),
+  act('personal sample kari ipa 30mg/m3 1.5h', {
+    ...{ verb: 'exposure', person: 'kari', substance: 'isopropyl-alcohol', taskMinutes: minutes(90) },
+    milligrams: milligramsPerCubicMetre(30),
+  }),
+  miss(
+    'exposure kari 12ppm acetone',
+    'incomplete',
+    '',
+    ...['15m', '2h', '8h'].map((task) => `exposure kari 12ppm acetone ${task}`),
+  ),
+  miss('exposure kari acetone 2h', 'incomplete', ''),
+  miss(
+    'exposure kari 12ppm 2h',
+    'incomplete',
+    '',
+    ...['acetone', 'toluene', 'xylene'].map((each) => `exposure kari 12ppm 2h ${each}`),
+  ),
   act('lel 12%', { verb: 'lel', value: percent(12) }),
   act('LEL 0%', { verb: 'lel', value: percent(0) }),
   act('o2 19.1%', { verb: 'o2', value: percent(19.1) }),
@@ -240,6 +267,10 @@ export const sessionLines: readonly TypedLine[] = [
     ask: 'vent',
     asked: { of: 'purge', gas: 'argon', gasLitres: litres(500), roomLitres: litres(12_000) },
   }),
+  ask('exposures', { ask: 'exposures', span: { kind: 'day', day: 'today' } }),
+  ask('who exposed kari', { ask: 'exposures', person: 'kari', span: { kind: 'day', day: 'today' } }),
+  ask('exposures kari last week', { ask: 'exposures', person: 'kari', span: { kind: 'week', which: 'last' } }),
+  miss('exposures kari 12ppm', 'left-over', '12ppm'),
   ask('what mask for spraying demo-clear', { ask: 'mask', sheet: 'demo-clear' }),
   ask('respirator halfmask kari', {
     ...{ ask: 'mask', person: 'kari', mask: { facepiece: 'half-mask' } },

@@ -271,6 +271,7 @@ export const spanishLines: readonly TypedLine[] = [
     ...{ ask: 'plan', parts: [{ count: 6, eachSquareMetres: squareMetres(0.8) }], method: 'spray' },
     dryFilmMicrometres: micrometres(12),
   }),
+  ask('exposiciones kari ayer', { ask: 'exposures', person: 'kari', span: { kind: 'day', day: 'yesterday' } }),
   ask('qué máscara para pintar demo-clear', { ask: 'mask', sheet: 'demo-clear' }),
   ask('máscara media filtro kari', {
     ...{ ask: 'mask', person: 'kari', mask: { facepiece: 'half-mask', type: 'air-purifying' } },

@@ -172,6 +172,12 @@ export const spanishSpokenLines: readonly TypedLine[] = [
     ...{ verb: 'breathing-check', oxygen: percent(20.9), carbonMonoxide: 4, carbonDioxide: 450 },
     ...{ oil: milligramsPerCubicMetre(0.1), dewPoint: celsius(-50), odour: 'none', compressor: '2' },
   }),
+  act('exposición kari 12ppm acetona 2h', {
+    ...{ verb: 'exposure', person: 'kari', substance: 'acetone', taskMinutes: minutes(120), ppm: 12 },
+  }),
+  act('exposición de kari: 12,5 ppm de acetona durante 2 horas', {
+    ...{ verb: 'exposure', person: 'kari', substance: 'acetone', taskMinutes: minutes(120), ppm: 12.5 },
+  }),
   act('lie 12%', { verb: 'lel', value: percent(12) }),
   act('oxígeno 19,1%', { verb: 'o2', value: percent(19.1) }),
   act('monóxido de carbono 40ppm', { verb: 'co', value: 40 }),

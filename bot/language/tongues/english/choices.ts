@@ -14,6 +14,15 @@ const grades = {
   ),
 };
 
+/** By their short names. */
+const solvents = {
+  'isopropyl-alcohol': 'ipa isopropanol isopropyl 2-propanol alcohol',
+  butoxyethanol: '2-butoxyethanol',
+  'methyl-ethyl-ketone': 'mek',
+  'methyl-isobutyl-ketone': 'mibk',
+  'methoxypropyl-acetate': 'pgmea',
+};
+
 const yesOrNo = { true: 'yes on running runs', false: 'no off none without' };
 
 export const englishChoices: Choices = {
@@ -45,13 +54,8 @@ export const englishChoices: Choices = {
     'dip-tank': 'dip dipping tank tanks bath',
     'flow-gear': 'flow pump nozzle',
   },
-  solvent: {
-    'isopropyl-alcohol': 'ipa isopropanol isopropyl 2-propanol alcohol',
-    butoxyethanol: '2-butoxyethanol',
-    'methyl-ethyl-ketone': 'mek',
-    'methyl-isobutyl-ketone': 'mibk',
-    'methoxypropyl-acetate': 'pgmea',
-  },
+  solvent: solvents,
+  substance: solvents,
   odour: { none: 'odourless odorless no-odour no-odor', noticeable: 'smells odour odor' },
   coupon: { true: 'witness' },
   'filter-material': {

@@ -125,6 +125,7 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'AirAssessed':
     case 'QualificationDated':
     case 'BreathingAirChecked':
+    case 'ExposureMeasured':
       return englishSessionFact(fact, figures);
     case 'StepAnswered':
       return englishSteps(figures.profile.locale).fact(fact, figures);

@@ -15,6 +15,7 @@ import { type Ending, timeOf } from '../../ending.ts';
 import { exampleIn } from '../../example-units.ts';
 import type { Figures } from '../../figures.ts';
 import { englishAlarmPlaced } from './alarms.ts';
+import { englishExposure } from './exposure.ts';
 import { englishSurface } from './surface.ts';
 
 const stages: Readonly<Record<StageName, string>> = {
@@ -230,6 +231,8 @@ export function englishCrewUnclear(
       const on = figures.list(unclear.alarms.map(englishAlarmPlaced));
       return unclear.isOther ? `That one is not on. On: ${on}.` : `Which is over? On: ${on}.`;
     }
+    case 'more-than-a-day':
+      return englishExposure.tooLong(unclear.person, unclear.hours, figures);
     case 'which-load':
       return unclear.loads.length === 0
         ? 'Nothing is in the oven. Name the part.'

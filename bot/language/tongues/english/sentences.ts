@@ -13,7 +13,7 @@ import { englishLaw } from './law.ts';
 import { englishMaterial } from './material.ts';
 import { englishMisread } from './misreads.ts';
 import { englishNames, englishNoFigure, englishTyped } from './names.ts';
-import { englishHeldBack, englishObjection, englishUnclear } from './objections.ts';
+import { englishHeldBack, englishObjection } from './objections.ts';
 import { englishPage } from './page.ts';
 import { englishPapers } from './papers.ts';
 import { englishParts } from './parts.ts';
@@ -26,6 +26,7 @@ import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
 import { englishSteps } from './steps.ts';
 import { englishTyped as englishLines } from './typed.ts';
+import { englishUnclear } from './unclear.ts';
 import { englishUndo } from './undo.ts';
 
 const facts: Readonly<Record<FactId, string>> = {

@@ -6,6 +6,7 @@ import type { SessionEvent } from '../../../../core/session/session-events.ts';
 import type { Figures } from '../../figures.ts';
 import { englishAlarmName } from './alarms.ts';
 import { englishBreathing } from './breathing.ts';
+import { englishExposure } from './exposure.ts';
 import { englishSession } from './session.ts';
 import { englishSolvents } from './solvents.ts';
 
@@ -57,6 +58,13 @@ export function englishSessionFact(fact: SessionEvent | AlarmEvent, figures: Fig
       return englishSession.assessed(fact.place, fact.sheet, fact.method, fact.until, figures);
     case 'BreathingAirChecked':
       return englishBreathing.fact(fact, figures);
+    case 'ExposureMeasured':
+      return englishExposure.fact(
+        fact.person,
+        fact.substance,
+        figures.ppm(fact.ppm),
+        figures.minutesUp(fact.taskMinutes),
+      );
     case 'QualificationDated':
       return `${englishSession.qualifications[fact.what]} of ${fact.person} until ${figures.date(fact.until)}`;
   }

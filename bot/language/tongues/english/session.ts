@@ -31,6 +31,7 @@ import { nounIn } from '../term.ts';
 import { englishAlarms } from './alarms.ts';
 import { englishBreathing } from './breathing.ts';
 import { briefLinesIn } from './brief-lines.ts';
+import { englishExposure } from './exposure.ts';
 import { englishMonitor } from './gas.ts';
 import { englishGears } from './gears.ts';
 import { englishMask } from './mask.ts';
@@ -183,6 +184,7 @@ export const englishSession = {
   asAt: (at: EpochMs, answered: readonly string[], figures: Figures) =>
     `As at ${figures.timeDown(at)}, unchanged: ${answered.join('; ')}`,
   breathing: englishBreathing,
+  exposure: englishExposure,
   mask: englishMask,
   monitor: englishMonitor,
   briefsOff: (by: PersonName, at: EpochMs, figures: Figures) =>

@@ -143,6 +143,8 @@ export const englishVerbs: VerbsTyped = {
     'breathing-check, breathing check, air quality',
     'breathing-check o2 20.9% co 4ppm co2 450ppm oil 0.1mg dew -50C no-smell',
   ),
+  exposure: verbWords('exposure, personal sample', 'exposure kari 12ppm acetone 2h', 'measured, during'),
+  exposures: verbWords('exposures, who exposed, who breathed', 'exposures kari'),
   fit: verbWords('fit, fit test', 'fit kari 2026-05-01', 'until, test'),
   medical: verbWords('medical', 'medical kari 2026-09-30', 'until, test'),
   training: verbWords('training, spray training', 'training kari 2027-01-31', 'until, test'),

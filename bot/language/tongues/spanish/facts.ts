@@ -145,6 +145,7 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
     case 'AirAssessed':
     case 'QualificationDated':
     case 'BreathingAirChecked':
+    case 'ExposureMeasured':
       return spanishSessionFact(say, fact, figures);
     case 'StepAnswered':
       return spanishSteps(say).fact(fact, figures);

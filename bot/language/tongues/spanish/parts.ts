@@ -7,6 +7,7 @@ import type { LoadUnclear } from '../../../../core/part/part-objections.ts';
 import type { Figures } from '../../figures.ts';
 import type { englishParts, FewParts } from '../english/parts.ts';
 import { spanishRoles } from './chat.ts';
+import { spanishExposure } from './exposure.ts';
 import { spanishDryToCome, spanishFilm } from './film.ts';
 import {
   atEnding,
@@ -192,6 +193,8 @@ export function spanishCrewUnclear(
       const on = figures.list(unclear.alarms.map((alarm) => spanishAlarmPlaced(say, alarm)));
       return unclear.isOther ? `Esa no está en marcha. En marcha: ${on}.` : `¿Cuál terminó? En marcha: ${on}.`;
     }
+    case 'more-than-a-day':
+      return spanishExposure(say).tooLong(unclear.person, unclear.hours, figures);
     case 'which-load':
       return unclear.loads.length === 0
         ? 'No hay nada en el horno. Nombre la pieza.'

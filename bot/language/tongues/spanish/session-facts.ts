@@ -5,6 +5,7 @@ import type { AlarmEvent } from '../../../../core/crew/alarm-events.ts';
 import type { SessionEvent } from '../../../../core/session/session-events.ts';
 import type { Figures } from '../../figures.ts';
 import { spanishBreathing } from './breathing.ts';
+import { spanishExposure } from './exposure.ts';
 import { spanishNames, spanishPlace } from './names.ts';
 import { spanishSession } from './session.ts';
 import type { Spoken } from './spoken.ts';
@@ -59,6 +60,13 @@ export function spanishSessionFact(say: Spoken, fact: SessionEvent | AlarmEvent,
       return session.assessed(fact.place, fact.sheet, fact.method, fact.until, figures);
     case 'BreathingAirChecked':
       return spanishBreathing.fact(fact, figures);
+    case 'ExposureMeasured':
+      return spanishExposure(say).fact(
+        fact.person,
+        fact.substance,
+        figures.ppm(fact.ppm),
+        figures.minutesUp(fact.taskMinutes),
+      );
     case 'QualificationDated':
       return `${session.qualifications[fact.what]} de ${fact.person} hasta el ${figures.date(fact.until)}`;
   }

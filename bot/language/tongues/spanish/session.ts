@@ -7,6 +7,7 @@ import type { Qualification, Work } from '../../../../core/session/session-comma
 import type { Figures } from '../../figures.ts';
 import type { englishSession } from '../english/session.ts';
 import { spanishBreathing } from './breathing.ts';
+import { spanishExposure } from './exposure.ts';
 import { spanishMonitor } from './gas.ts';
 import { spanishGears } from './gears.ts';
 import { spanishMask } from './mask.ts';
@@ -203,6 +204,7 @@ export function spanishSession(say: Spoken): typeof englishSession {
       told`Ahora, en la cabina y con la extracción en marcha, que sigue al menos hasta ${theTime(figures, until, 'up')}. Avisa hasta que alguien anote el lavado.`,
     asAt: (at, answered, figures) => `Como ${atTime(figures, at)}, sin cambios: ${answered.join('; ')}`,
     breathing: spanishBreathing,
+    exposure: spanishExposure(say),
     mask: spanishMask(say),
     monitor: spanishMonitor(say),
     briefsOff: (by, at, figures) =>

@@ -38,6 +38,7 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
     case 'no-countdown':
     case 'no-alarm-on':
     case 'which-alarm':
+    case 'more-than-a-day':
     case 'which-load':
       return spanishCrewUnclear(say, unclear, figures);
     case 'far-reading':

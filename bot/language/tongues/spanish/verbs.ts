@@ -262,6 +262,8 @@ export const spanishVerbs: VerbsTyped = {
     { equipment: 'equipo', 'clean-room': 'sitio', alcohol: 'disolvente solvente' },
   ),
   'breathing-check': verbWords('calidad aire, prueba aire', 'calidad aire oxígeno 20,9% aceite 0,1mg'),
+  exposure: verbWords('exposición, muestra personal', 'exposición kari 12ppm acetona 2h', 'medido, medida, durante'),
+  exposures: verbWords('exposiciones, quién expuesto, quién respiró', 'exposiciones kari'),
   fit: verbWords('ajuste, prueba ajuste', 'ajuste kari 2026-05-01'),
   medical: verbWords('médico, reconocimiento, reconocimiento médico, examen médico', 'médico kari 2026-09-30'),
   training: verbWords('formación, capacitación, curso', 'formación kari 2027-01-31'),
