@@ -11,7 +11,6 @@ import {
   type Hours,
   hours,
   type MilligramsPerCubicMetre,
-  type Minutes,
   minutes,
   type PartsPerMillion,
   partsPerMillion,

@@ -1,7 +1,6 @@
 // What a line cannot mean, in English, with what to say instead.
 
 import type { Unclear } from '../../../../core/objections.ts';
-import { celsius } from '../../../../core/units.ts';
 import { exampleIn } from '../../example-units.ts';
 import type { Figures } from '../../figures.ts';
 import { englishMaterialUnclear } from './material.ts';
@@ -56,11 +55,7 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
     case 'which-part':
       return `Which part? Known: ${named(unclear.live, figures, 'none yet')}.`;
     case 'new-part': {
-      const names = named(
-        unclear.unknown.map(({ part }) => part),
-        figures,
-        '',
-      );
+      const names = figures.list(unclear.unknown.map(({ part }) => part));
       const near = [...new Set(unclear.unknown.flatMap((each) => each.near))];
       const [are, what] = unclear.unknown.length > 1 ? ['are', 'Are they new parts?'] : ['is', 'Is it a new part?'];
       return near.length === 0
