@@ -67,7 +67,8 @@ export type Question =
   /** Left out: all that sprayers wear; the sheet of the open session, or the usual one. */
   | { readonly ask: 'mask'; readonly mask?: MaskSaid; readonly person?: PersonName; readonly sheet?: SheetId }
   | { readonly ask: 'hazards'; readonly work: Work; readonly method?: Method }
-  | { readonly ask: 'help'; readonly verb?: string }
+  /** Left out: what fits the moment. `group`: all of one group of lines, or of every one. */
+  | { readonly ask: 'help'; readonly verb?: string; readonly group?: string }
   | StateQuestion;
 
 /** What a question is about, as it was named. Which of it there is is looked up where it is answered. */

@@ -2,6 +2,7 @@
 
 import { type SettingName, settingNames } from '../../core/settings.ts';
 import { type CryTable, cryTableOf } from './cry-words.ts';
+import { type HelpGroup, helpGroups } from './help-groups.ts';
 import type { TimesTyped, Typed } from './tongues/typed.ts';
 import { type Spellings, spellingsOf } from './typed/units-typed.ts';
 import { withoutAccents } from './typed/without-accents.ts';
@@ -28,6 +29,7 @@ export interface Hearing {
   readonly minutes: ReadonlyMap<string, number>;
   /** Slots by their label. */
   readonly labels: ReadonlyMap<string, string>;
+  readonly helpGroups: ReadonlyMap<string, HelpGroup>;
   readonly settings: ReadonlyMap<string, SettingName>;
   readonly languages: ReadonlyMap<string, string>;
   readonly noSlips: ReadonlySet<string>;
@@ -70,6 +72,11 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     labels: new Map(
       tongues.flatMap(({ slots }) =>
         Object.entries(slots).map(([name, label]) => [withoutAccents(label), name] as const),
+      ),
+    ),
+    helpGroups: new Map(
+      tongues.flatMap(({ helpGroups: typed }) =>
+        helpGroups.flatMap((group) => wordsOf(typed[group]).map((word) => [word, group] as const)),
       ),
     ),
     settings: new Map(

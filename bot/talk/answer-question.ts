@@ -47,7 +47,7 @@ export async function answerQuestion(
   const reply = async (card: Card) => worded(withUnread(telling.words, card, unreadIn(await executor.look())));
   switch (question.ask) {
     case 'help':
-      return worded(helpCard(telling, question.verb));
+      return worded(helpCard(telling, question, delivery.as));
     case 'now':
     case 'what-now': {
       const everywhere = { ...telling, shop: await executor.look([placeStream(defaultPlace)]) };

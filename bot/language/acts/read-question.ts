@@ -2,9 +2,12 @@
 
 import type { Question } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
+import type { Hearing } from '../hearing.ts';
 import type { Fault } from '../reading.ts';
 import { nearestVerbs } from '../suggestions.ts';
 import { withDates } from '../times/date-typed.ts';
+import { type Token, wordIn } from '../typed/token.ts';
+import { withoutAccents } from '../typed/without-accents.ts';
 import { verbAt, verbNamed } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { askedReaders } from './read-asked.ts';
@@ -48,6 +51,14 @@ function readDay(act: ActLine): Question | Fault {
 /** `ayuda con la mezcla`. */
 const beforeTopic: ReadonlySet<string> = new Set(['with', 'for', 'by', 'of', 'on', 'the', 'to']);
 
+/** `help all cans`; `help all` is every line. */
+function readGroup([, second, third]: readonly Token[], { helpGroups }: Hearing): Question | Fault {
+  if (second === undefined) return { ask: 'help', group: 'all' };
+  const group = helpGroups.get(withoutAccents(second.text.toLowerCase()));
+  const stray = group === undefined ? second : third;
+  return stray === undefined && group !== undefined ? { ask: 'help', group } : leftOver(stray ?? second);
+}
+
 function readHelp({ tokens: typed, context: { hearing } }: ActLine): Question | Fault {
   const topic = typed.findIndex(
     (token, i) => verbAt(typed, i, hearing) !== undefined || token.kind !== 'word' || !beforeTopic.has(token.word),
@@ -55,6 +66,7 @@ function readHelp({ tokens: typed, context: { hearing } }: ActLine): Question | 
   const tokens = topic === -1 ? typed : typed.slice(topic);
   const [first] = tokens;
   if (first === undefined) return { ask: 'help' };
+  if (wordIn(first) === 'all') return readGroup(tokens, hearing);
   const verb = verbAt(tokens, 0, hearing);
   const stray = tokens[verb?.to ?? 1];
   const word = first.kind === 'word' ? first.text.toLowerCase() : '';

@@ -5,6 +5,7 @@ import type { Method } from '../../../core/methods.ts';
 import type { SettingName } from '../../../core/settings.ts';
 import type { AskedStep } from '../../../core/steps/step-rows.ts';
 import type { PlainVerb } from '../../../core/verbs/plain.ts';
+import type { HelpGroup } from '../help-groups.ts';
 import type { Slot } from '../slots.ts';
 import type { VocabularyName } from '../vocabulary.ts';
 import type { CryWords } from './english/cries.ts';
@@ -37,6 +38,8 @@ export interface Typed {
   readonly pots: string;
   /** Before the number of a can. */
   readonly cans: string;
+  /** All that can be typed about one thing, by the word behind `help all`; the first is printed. */
+  readonly helpGroups: Readonly<Record<HelpGroup, string>>;
   /** Small words and words of other programs: no slip of a verb, however near. */
   readonly noSlips: string;
   /** Whoever types it wants to end what they type in. */

@@ -66,7 +66,7 @@ describe('an example', () => {
   it('given the list of all that can be said, then the crew’s own part, pot and people stand in it', async () => {
     talk = sessionTalk(':memory:', crewOf('en-US', 'us'));
     for (const each of inHand) await talk.say(each);
-    const { lines } = (await talk.say('help')).card;
+    const { lines } = (await talk.say('help all')).card;
     for (const own of ['dry bomb-9', 'thick 1', 'blanket 2', 'handover rosa', 'surface 72F'])
       expect(lines).toContain(own);
     expect(lines.join()).not.toMatch(/impeller-7/);

@@ -66,6 +66,7 @@ const typed: Typed = {
     typed: inPseudo(row.typed),
   })) as Typed['methods'],
   units: mapped(english.units, () => '') as Typed['units'],
+  helpGroups: mapped(english.helpGroups, inPseudo) as Typed['helpGroups'],
   languages: { fi: 'pseudo' },
   cries: mapped(english.cries, inPseudo) as Typed['cries'],
   offered: mapped(english.meanings, (_, key) => inPseudo(key)),

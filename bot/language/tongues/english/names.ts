@@ -8,7 +8,10 @@ import type { Method } from '../../../../core/methods.ts';
 import type { ObjectionCode } from '../../../../core/objections.ts';
 import type { FigureSourceId } from '../../../../core/session/figure-sources.ts';
 import type { EmergencyField } from '../../../../core/session/session-commands.ts';
+import { firstUpper } from '../../first-upper.ts';
+import type { HelpGroup } from '../../help-groups.ts';
 import type { VocabularyName } from '../../vocabulary.ts';
+import { englishHelpGroups } from './help-topics.ts';
 import { englishMethods } from './methods.ts';
 import { englishSolvents } from './solvents.ts';
 import { englishVerbs } from './verbs.ts';
@@ -43,9 +46,14 @@ export const englishNames = {
   source: (source: string): string => source,
 };
 
+const firstOf = (words: string): string => words.split(' ')[0] ?? words;
+
 export const englishTyped = {
   words: (name: VocabularyName): readonly string[] => englishVerbs[name].words,
   example: (name: VocabularyName): string => englishVerbs[name].example,
+  helpGroup: (group: HelpGroup): string => firstUpper(firstOf(englishHelpGroups[group])),
+  /** The line that asks for all of it. */
+  helpAll: (group: HelpGroup): string => `help all ${firstOf(englishHelpGroups[group])}`,
   /** Of a pasted list, the list itself is the example. */
   listExample: 'part impeller-7 cast-iron 12mm; part valve-3 steel 6mm',
   /** What the examples call a part, where the crew has none. */

@@ -211,6 +211,9 @@ export const englishReplies = {
   dayCorrection: (at: EpochMs, who: PersonName, was: string, is: string, why: string, figures: Figures) =>
     `Corrected ${figures.timeDown(at)} by ${who}: was ${was}, is ${is}${why === '' ? '' : ` (${why})`}`,
   help: 'What you can say',
+  helpNow: (step: string) => `Now: ${step}.`,
+  helpAsk: (lines: readonly string[]) => `Ask: ${lines.join(', ')}; or why, of any figure.`,
+  helpMore: (lines: readonly string[]) => `More: ${lines.join(', ')}; or help and one word of it, help coat.`,
   helpHow: 'Order is free; a unit says what a number is. Add at 9:40 or 10m ago to anything.',
   helpMay: (what: readonly string[]) => `It may also say: ${what.join(', ')}.`,
   helpSettled: {

@@ -3,6 +3,7 @@
 import type { Typed } from '../typed.ts';
 import { englishCalm } from './calm.ts';
 import { englishCries } from './cries.ts';
+import { englishHelpGroups } from './help-topics.ts';
 import { englishMeanings } from './lexicon.ts';
 import { englishMethods } from './methods.ts';
 import { englishNumbers } from './numbers.ts';
@@ -50,6 +51,7 @@ export const englishTyped: Typed = {
   runsInto: 'batch pot max no',
   pots: 'pot batch mix',
   cans: 'can tin drum',
+  helpGroups: englishHelpGroups,
   noSlips: 'wait tap co2',
   leaves: 'exit quit bye',
   offered: {},

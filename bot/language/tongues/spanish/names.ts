@@ -9,8 +9,10 @@ import type { EpochMs } from '../../../../core/units.ts';
 import type { Ending } from '../../ending.ts';
 import { exampleIn as inUnits } from '../../example-units.ts';
 import type { Figures, Rounding } from '../../figures.ts';
+import type { HelpGroup } from '../../help-groups.ts';
 import type { VocabularyName } from '../../vocabulary.ts';
 import type { english } from '../english/sentences.ts';
+import { spanishHelpGroups } from './help-topics.ts';
 import { printedInAmerica } from './in-america.ts';
 import { spanishMethods } from './methods.ts';
 import { spanishRuleNames } from './rule-names.ts';
@@ -99,9 +101,13 @@ const wordsShown = 6;
 export const spanishTyped = (say: Spoken) => ({
   words: (name: VocabularyName): readonly string[] => wordsIn(say, name).slice(0, wordsShown),
   example: (name: VocabularyName): string => decimals(say, exampleIn(say, name)),
+  helpGroup: (group: HelpGroup) => capital(firstOf(spanishHelpGroups[group])),
+  helpAll: (group: HelpGroup) => `ayuda todo ${firstOf(spanishHelpGroups[group])}`,
   listExample: 'pieza impulsor-7 fundición 12mm; pieza válvula-3 acero 6mm',
   namedPart: 'impulsor-7',
 });
+
+const firstOf = (words: string): string => words.split(' ')[0] ?? words;
 
 /** What is printed in the country first. */
 function wordsIn({ locale }: Spoken, name: VocabularyName): readonly string[] {

@@ -192,6 +192,9 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     dayCorrection: (at, who, was, is, why, figures) =>
       `Corregido ${atTime(figures, at)} por ${who}: antes ${was}, ahora ${is}${why === '' ? '' : ` (${why})`}`,
     help: 'Qué se puede escribir',
+    helpNow: (step) => `Ahora: ${step}.`,
+    helpAsk: (lines) => `Pregunte: ${lines.join(', ')}; o por qué, de cualquier dato.`,
+    helpMore: (lines) => `Más: ${lines.join(', ')}; o ayuda y una palabra, ayuda recubrir.`,
     helpHow:
       'El orden da igual; la unidad dice qué es cada número. A todo se le puede añadir a las 9:40 o hace 10 min.',
     helpMay: (what) => `También puede decir: ${what.join(', ')}.`,

@@ -4,6 +4,7 @@ import type { Opening, Typed } from '../typed.ts';
 import { begins, ends } from './begun-and-ended.ts';
 import { spanishCalm } from './calm.ts';
 import { spanishCries } from './cries.ts';
+import { spanishHelpGroups } from './help-topics.ts';
 import { printedInAmerica } from './in-america.ts';
 import { spanishMeanings } from './lexicon.ts';
 import { spanishMethods } from './methods.ts';
@@ -82,6 +83,7 @@ export const spanishTyped: Typed = {
   runsInto: 'mezcla lata',
   pots: 'mezcla olla',
   cans: 'lata bote bidón bidon',
+  helpGroups: spanishHelpGroups,
   leaves: 'salir',
   noSlips: 'huele apesta olor se me te le les lo la lo las el nos hay ha han una',
   offered: {
