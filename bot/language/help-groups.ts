@@ -11,7 +11,7 @@ import { sessionVerbs } from '../../core/verbs/session-verbs.ts';
 import { stepVerbs } from '../../core/verbs/step-verbs.ts';
 import { type VocabularyName, vocabulary } from './vocabulary.ts';
 
-export const helpGroups = ['pots', 'cans', 'parts', 'air', 'spraying', 'emergencies', 'crew', 'questions'] as const;
+export const helpGroups = ['pots', 'cans', 'parts', 'air', 'spraying', 'emergencies', 'crew', 'asking'] as const;
 export type HelpGroup = (typeof helpGroups)[number];
 
 /** Of the verbs of a session: what calls people, and what belongs to that. */
@@ -24,7 +24,7 @@ function groupOf(name: VocabularyName): HelpGroup {
   if (isOwnKey(partVerbs, name)) return 'parts';
   if (isOwnKey(placeVerbs, name)) return 'air';
   if (isOwnKey(sessionVerbs, name)) return 'spraying';
-  return isOwnKey(questionRows, name) ? 'questions' : 'crew';
+  return isOwnKey(questionRows, name) ? 'asking' : 'crew';
 }
 
 export function namesIn(group: HelpGroup): readonly VocabularyName[] {

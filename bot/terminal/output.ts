@@ -1,7 +1,7 @@
 // How the terminal prints an answer: for people, or as one line of JSON.
 
 import type { Writable } from 'node:stream';
-import type { Card } from '../cards/card.ts';
+import { type Card, leadLines } from '../cards/card.ts';
 import { stampOf } from '../language/ending.ts';
 import type { Profile } from '../language/tongues/profile.ts';
 import type { Answer } from '../talk/answer.ts';
@@ -17,14 +17,15 @@ export function printJson(out: Writable, fileOn: (card: Card) => string | undefi
     const facts = answer.card.facts.map(({ id, label, value, unit }) => ({ id, label, value, unit }));
     const file = fileOn(answer.card);
     const actions = answer.card.actions.map(({ id, label, line }) => ({ id, label, line }));
-    const card = { ...without(answer.card, notOfCard), facts, actions, ...(file === undefined ? {} : { file }) };
+    const lines = [...answer.card.lines, ...leadLines(answer.card)];
+    const card = { ...without(answer.card, notOfCard), lines, facts, actions, ...(file === undefined ? {} : { file }) };
     out.write(`${JSON.stringify({ ...without(answer, notOfAnswer), card })}\n`);
   };
 }
 
 /** The shape is fixed: these are for front ends that many read at once, a paper's name for those elsewhere. */
 const notOfAnswer = ['about', 'moved', 'forAll', 'together'] as const satisfies readonly (keyof Answer)[];
-const notOfCard = ['paper', 'paperAgain', 'copy', 'links', 'alarm'] as const satisfies readonly (keyof Card)[];
+const notOfCard = ['paper', 'paperAgain', 'copy', 'links', 'alarm', 'leads'] as const satisfies readonly (keyof Card)[];
 
 function without(whole: object, names: readonly string[]) {
   return Object.fromEntries(Object.entries(whole).filter(([name]) => !names.includes(name)));

@@ -46,7 +46,7 @@ const shift = [
   'surface valve-3 21C',
   // The crew has one series of numbers: cans 1 and 2, batches 3 and on.
   'mezclar 2,4kg',
-  'mezclar 2,4',
+  'mezclar 2,4kkg',
   'pesar 3 1,201g 1198g',
   'coat valve-3 3 spray',
   'weigh 3 b 1198g can 2',
@@ -221,7 +221,7 @@ const inEnglish: Readonly<Record<string, string>> = {
   'planear 6x0,8m2 pistola 12um lista 13:00': 'plan 6x0,8m2 spray 12um ready 13:00',
   'pieza plate-12': 'part plate-12',
   'mezclar 2,4kg': 'mix 2,4kg',
-  'mezclar 2,4': 'mix 2,4',
+  'mezclar 2,4kkg': 'mix 2,4kkg',
   'pesar 3 1,201g 1198g': 'weigh 3 1,201g 1198g',
   enterado: 'ok',
 };

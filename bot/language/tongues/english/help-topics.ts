@@ -10,5 +10,5 @@ export const englishHelpGroups: Readonly<Record<HelpGroup, string>> = {
   spraying: 'spraying spray booth',
   emergencies: 'alarms alarm emergencies emergency',
   crew: 'crew shift people settings',
-  questions: 'questions question records',
+  asking: 'questions question records',
 };

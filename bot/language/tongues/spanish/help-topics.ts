@@ -20,5 +20,5 @@ export const spanishHelpGroups: Readonly<Record<HelpGroup, string>> = {
   spraying: 'pulverizar pulverizado aspersion cabina',
   emergencies: 'alarmas alarma emergencias emergencia',
   crew: 'equipo cuadrilla turno ajustes',
-  questions: 'preguntas pregunta registros',
+  asking: 'preguntas pregunta registros',
 };
