@@ -8,10 +8,15 @@ import type { Telling } from './card-context.ts';
 /** `undefined` where it would leave nothing that can be told in half a line. */
 export function actMeant(telling: Telling, { command, at = telling.now }: Meant): string | undefined {
   const { now, words, figures } = telling;
-  const [event, ...others] = wouldLeave(telling, command, at);
-  if (event === undefined || others.some(({ body }) => body.type === event.body.type)) return undefined;
-  if (event.body.type === 'Amended') return undefined;
-  const [stream] = event.streams;
-  const said = firstUpper(words.undo.act({ stream, fact: event.body }, figures));
+  const events = wouldLeave(telling, command, at);
+  const alike = events.filter(({ body }) => body.type === events[0]?.body.type);
+  const acts = alike.flatMap(({ streams: [stream], body }) =>
+    body.type === 'Amended' ? [] : [words.undo.act({ stream, fact: body }, figures)],
+  );
+  if (acts.length === 0 || acts.length > mostTold) return undefined;
+  const said = firstUpper(acts.join(', '));
   return at < now ? `${said} (${figures.timeDown(at)})` : said;
 }
+
+/** A part each: more is no label any more. */
+const mostTold = 3;

@@ -3,6 +3,7 @@
 import { type SettingName, settingNames } from '../../core/settings.ts';
 import { type CryTable, cryTableOf } from './cry-words.ts';
 import { type HelpGroup, helpGroups } from './help-groups.ts';
+import { type SaidTable, saidTableOf } from './slots-heard/said-table.ts';
 import type { TimesTyped, Typed } from './tongues/typed.ts';
 import { type Spellings, spellingsOf } from './typed/units-typed.ts';
 import { withoutAccents } from './typed/without-accents.ts';
@@ -39,6 +40,8 @@ export interface Hearing {
   /** `pot 1`, with the number. */
   readonly potNumbered: RegExp;
   readonly canNumbered: RegExp;
+  /** How acts are said in other words. */
+  readonly said: SaidTable;
   /** All that there are, heard together: what a name may be does not hang on who speaks. */
   readonly every: Hearing;
   /** Of all that there are: whoever needs help is heard. */
@@ -98,6 +101,7 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     ),
     potNumbered: numberAfter(said(({ pots }) => pots)),
     canNumbered: numberAfter(said(({ cans }) => cans)),
+    said: saidTableOf(tongues),
     get every() {
       return all ?? this;
     },

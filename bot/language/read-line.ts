@@ -19,6 +19,7 @@ import { longestLine, misreadOf, type Read, tooLong, unknownVerb, whichActOf } f
 import { partLines, readPartList } from './part-list.ts';
 import type { Fault, LineContext, Reading } from './reading.ts';
 import { answerInstead } from './said-of-last/answer-instead.ts';
+import { onlyAsksOrDenies } from './slots-heard/slots-heard.ts';
 import { type How, isHappenedWord } from './time-and-permission.ts';
 import { saidTimeFrom } from './times/said-time.ts';
 import { fillers } from './tongues/english/line-words.ts';
@@ -33,7 +34,7 @@ export function readLine(text: string, context: LineContext): Reading {
   const asked = read.kind === 'command' ? answerInstead(read, context, (line) => readSingle(line, context)) : undefined;
   if (asked !== undefined) return asked;
   if (read.kind !== 'misread' || partLines(text, context.hearing) !== undefined) return read;
-  return readFurther(read, context) ?? read;
+  return readFurther(read, context) ?? withoutHarm(read, context);
 }
 
 /** Verb first, and nothing guessed. */
@@ -58,6 +59,18 @@ function readFurther({ misread, line }: Misreading, context: LineContext): Readi
     return isTaken(read) ? [{ ...read, line: each }] : [];
   });
   return meant.length === 0 ? undefined : { kind: 'misread', misread: whichActOf(misread, meant.slice(0, 3)), line };
+}
+
+/** What only asks, or denies, is never offered as an act. */
+function withoutHarm(read: Misreading, context: LineContext): Misreading {
+  const { misread, line } = read;
+  const isOpen = misread.suggestions.length > 0 && misread.calls === undefined && misread.code !== 'no-alone';
+  if (!isOpen || !onlyAsksOrDenies(line, context)) return read;
+  const suggestions = misread.suggestions.filter((each) => {
+    const offered = readSingle(each, context);
+    return offered.kind === 'question' || (offered.kind === 'command' && offered.command.verb === 'near-miss');
+  });
+  return { ...read, misread: { ...misread, suggestions } };
 }
 
 type Misreading = Extract<Reading, { kind: 'misread' }>;

@@ -11,6 +11,7 @@ import type { EpochMs } from '../../core/units.ts';
 import type { Limits } from '../../core/verbs/slot-row.ts';
 import type { Hearing } from './hearing.ts';
 import type { Last } from './said-of-last/last.ts';
+import type { LiveNow } from './live-now.ts';
 import type { Slot } from './slots.ts';
 import type { Profile } from './tongues/profile.ts';
 import type { VocabularyName } from './vocabulary.ts';
@@ -42,6 +43,8 @@ export interface LineContext {
   readonly fits?: (command: Command) => boolean;
   /** What the speaker was asked last: looked up where the line alone says too little. */
   readonly last?: () => Last;
+  /** Asked only of a line that the strict reader cannot read. */
+  readonly live?: () => LiveNow;
 }
 
 export type Reading =

@@ -12,6 +12,7 @@ import type { EpochMs } from '../../core/units.ts';
 import type { Hearing } from '../language/hearing.ts';
 import type { LineContext } from '../language/reading.ts';
 import type { Tongues } from '../language/tongues/tongues.ts';
+import { liveNow } from './live-now.ts';
 
 /** Their own language, and the one that the crew reads together. */
 export function hearingOf(tongues: Tongues, crew: CrewFile, as: PersonName): Hearing {
@@ -45,5 +46,6 @@ export function lineContext(
         : [],
     fits: (command) => figuresFit(shop, command, as),
     ...known({ last }),
+    live: () => liveNow(shop, now),
   };
 }

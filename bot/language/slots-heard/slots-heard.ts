@@ -1,19 +1,71 @@
-// A line in the speaker's own order and words, read by what stands anywhere in it.
+// A line in the speaker's own words and order, read by what stands anywhere in it: known things, figures, and words for acts. It
+// turns them into strict lines; what denies, doubts, plans or asks is never turned into any.
 
-import { notNames } from '../tongues/english/line-words.ts';
-import { wordIn } from '../typed/token.ts';
-import { tokenize } from '../typed/tokens.ts';
-import type { Understands } from '../understood.ts';
-import { verbAt } from '../verbs-typed.ts';
+import { saidPlainly } from '../as-said/as-said.ts';
+import type { LineContext, MisreadCode } from '../reading.ts';
+import type { Understands, Understood } from '../understood.ts';
+import { type Clause, clausesOf } from './clause.ts';
+import { type Before, type Composed, composed } from './compose.ts';
+import { impliedActs } from './implied-act.ts';
+import { claimed } from './phrases.ts';
+import { piecesOf } from './pieces.ts';
+import { isUnsaid } from './unsaid.ts';
 
-export const slotsHeard: Understands = (line, { hearing }) => {
-  const tokens = tokenize(line, hearing);
-  if (line.endsWith('?') || tokens.some((token) => notNames.has(wordIn(token)))) return undefined;
-  const act = tokens.findIndex((_, i) => i > 0 && verbAt(tokens, i, hearing) !== undefined);
-  const [first, verb] = [tokens[0], tokens[act]];
-  if (act === -1 || first === undefined || verb === undefined) return undefined;
-  const lines = [
-    `${verb.text.toLowerCase()} ${line.slice(0, verb.start).trim()} ${line.slice(verb.end).trim()}`.trim(),
-  ];
-  return { is: 'likely', lines };
+/** A sentence of more is no line about an act. */
+const mostPieces = 60;
+/** More words than these that nobody knows, and it speaks of something else. */
+const mostUnknown = 3;
+
+/** Where the strict reader knows better what is wrong, what it asks stands. */
+const mayBeOtherwise: ReadonlySet<MisreadCode> = new Set(['unknown-verb', 'left-over', 'incomplete', 'unit-missing']);
+
+export const slotsHeard: Understands = (line, context, strictly) => {
+  const strict = strictly(line);
+  if (line.endsWith('?') || strict.kind !== 'misread' || !mayBeOtherwise.has(strict.misread.code)) return undefined;
+  const ways = saidPlainly(line, context).map((way) => ({ ...way, heard: heardIn(way.line, context) }));
+  const found = ways.flatMap(({ heard, isSure }) => (heard === undefined ? [] : [isSure ? heard : asLikely(heard)]));
+  const [only, ...others] = found;
+  if (only === undefined || others.length === 0) return only;
+  return { is: 'likely', lines: [...new Set(found.flatMap(linesOf))] };
 };
+
+const linesOf = (heard: Understood): readonly string[] => (heard.is === 'sure' ? [heard.line] : heard.lines);
+const asLikely = (heard: Understood): Understood => ({ is: 'likely', lines: linesOf(heard) });
+
+function heardIn(line: string, context: LineContext): Understood | undefined {
+  const pieces = piecesOf(line, context);
+  if (pieces === undefined || pieces.length > mostPieces) return undefined;
+  const { said } = context.hearing;
+  const claims = claimed(pieces, said);
+  if (isUnsaid(pieces, claims, said)) return undefined;
+  const unknown = claims.claims.filter((claim) => claim === undefined).length;
+  // A verb alone names nothing: what it needs is asked.
+  const isAlone = claims.claims.every((claim) => claim?.is === 'act');
+  return unknown > mostUnknown || isAlone ? undefined : understoodAs(eachHeard(clausesOf(pieces, claims, said), context));
+}
+
+/** `coat impeller-7 1 spray?` asks. */
+export function onlyAsksOrDenies(line: string, context: LineContext): boolean {
+  const pieces = piecesOf(line, context) ?? [];
+  return line.endsWith('?') || isUnsaid(pieces, claimed(pieces, context.hearing.said), context.hearing.said);
+}
+
+function eachHeard(clauses: readonly Clause[], context: LineContext): readonly (readonly Composed[])[] {
+  let before: Before | undefined;
+  return clauses.map((clause) => {
+    const acts = clause.acts.length > 0 ? clause.acts : impliedActs(clause, context);
+    const made = acts.flatMap((act) => composed(act, clause, before, context) ?? []);
+    const [first] = made;
+    if (first !== undefined) before = { parts: first.parts, ...(first.batch !== undefined && { batch: first.batch }) };
+    return made;
+  });
+}
+
+function understoodAs(heard: readonly (readonly Composed[])[]): Understood | undefined {
+  const [only, ...others] = heard;
+  const lines = heard.flatMap((made) => made.flatMap((each) => each.lines));
+  const [line] = lines;
+  if (line === undefined) return undefined;
+  const isSure = others.length === 0 && only?.length === 1 && only[0]?.isSure === true && lines.length === 1;
+  return isSure ? { is: 'sure', line } : { is: 'likely', lines };
+}

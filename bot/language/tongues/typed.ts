@@ -14,6 +14,7 @@ import type { MethodWords } from './english/methods.ts';
 import type { SettingWords } from './english/settings.ts';
 import type { UnitSpellings } from './english/units.ts';
 import type { Profile } from './profile.ts';
+import type { SaidWords } from './said-words.ts';
 import type { Terms } from './term.ts';
 
 export interface Typed {
@@ -32,6 +33,8 @@ export interface Typed {
   /** This tongue by its code, as people name it in any, without accents. */
   readonly languages: Readonly<Record<string, string>>;
   readonly cries: CryWords;
+  /** How acts are said where no verb begins the line. */
+  readonly said: SaidWords;
   /** Words that run into the number after them: `batch12`. */
   readonly runsInto: string;
   /** What a pot is called where its number follows: `pot 1 is hot`. */

@@ -7,6 +7,7 @@ import { englishHelpGroups } from './help-topics.ts';
 import { englishMeanings } from './lexicon.ts';
 import { englishMethods } from './methods.ts';
 import { englishNumbers } from './numbers.ts';
+import { englishSaid } from './said-words.ts';
 import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
 import { englishTerms } from './terms.ts';
@@ -48,6 +49,7 @@ export const englishTyped: Typed = {
   settings: englishSettings.names,
   languages: { en: 'english, ingles' },
   cries: { ...englishCries, ...englishCalm },
+  said: englishSaid,
   runsInto: 'batch pot max no',
   pots: 'pot batch mix',
   cans: 'can tin drum',

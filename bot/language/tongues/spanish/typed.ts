@@ -9,6 +9,7 @@ import { printedInAmerica } from './in-america.ts';
 import { spanishMeanings } from './lexicon.ts';
 import { spanishMethods } from './methods.ts';
 import { spanishNumbers } from './numbers.ts';
+import { spanishSaid } from './said-words.ts';
 import { spanishSettings } from './settings.ts';
 import { spanishSlots } from './slots.ts';
 import { spokenIn } from './spoken.ts';
@@ -80,6 +81,7 @@ export const spanishTyped: Typed = {
   settings,
   languages: { es: 'spanish, espanol, castellano' },
   cries: { ...spanishCries, ...spanishCalm },
+  said: spanishSaid,
   runsInto: 'mezcla lata',
   pots: 'mezcla olla',
   cans: 'lata bote bidón bidon',

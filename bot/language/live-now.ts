@@ -1,0 +1,17 @@
+// The little of the live state that a line said in the speaker's own words is read by: who is in the oven, which pot is raw.
+
+import type { BatchPhase } from '../../core/batch/batch.ts';
+import type { BatchNumber, CanNumber, PartName } from '../../core/ids.ts';
+import type { Method } from '../../core/methods.ts';
+import type { PartPhase } from '../../core/part/part.ts';
+
+export interface LiveNow {
+  readonly parts: readonly { readonly name: PartName; readonly phase: PartPhase['is'] }[];
+  readonly batches: readonly {
+    readonly number: BatchNumber;
+    readonly phase: BatchPhase['is'] | 'over';
+    /** By which its parts were coated so far. */
+    readonly method?: Method;
+  }[];
+  readonly cans: readonly { readonly number: CanNumber; readonly isLidOff: boolean }[];
+}

@@ -1,0 +1,42 @@
+// A line in clauses, one act each: `bracket-8 is dry` and `in the oven at 90`. What belongs to no act of its own stays with its
+// neighbour.
+
+import type { SaidAct } from '../tongues/said-words.ts';
+import { strongerThan } from './act-rows.ts';
+import type { Claim, Claimed } from './phrases.ts';
+import { type Piece, wordOf } from './piece.ts';
+import type { SaidTable } from './said-table.ts';
+
+export interface Clause {
+  /** One, where the clause can be made out; none, where only its things say what was done. */
+  readonly acts: readonly SaidAct[];
+  readonly pieces: readonly Piece[];
+  readonly claims: readonly (Claim | undefined)[];
+}
+
+export function clausesOf(pieces: readonly Piece[], { claims, phrases }: Claimed, table: SaidTable): readonly Clause[] {
+  const inPhrase = (at: number): boolean =>
+    phrases.some(({ from, to, says }) => says.is === 'act' && from < at && at < to);
+  const clauses: Clause[] = [];
+  let from = 0;
+  for (let at = 1; at <= pieces.length; at++) {
+    const isJoint = table.joints.has(wordOf(pieces[at]) ?? '') || pieces[at - 1]?.isBreak === true;
+    if (at < pieces.length && (!isJoint || inPhrase(at))) continue;
+    const clause = clauseOf(pieces.slice(from, at), claims.slice(from, at));
+    const last = clauses.at(-1);
+    if (last !== undefined && (clause.acts.length === 0 || last.acts.length === 0)) {
+      clauses[clauses.length - 1] = clauseOf([...last.pieces, ...clause.pieces], [...last.claims, ...clause.claims]);
+    } else clauses.push(clause);
+    from = at;
+  }
+  return clauses;
+}
+
+function clauseOf(pieces: readonly Piece[], claims: Clause['claims']): Clause {
+  const said = new Set(claims.flatMap((claim) => (claim?.is === 'act' ? [claim.act] : [])));
+  const figures = pieces.flatMap((piece) => (piece.is === 'figure' ? [piece.of] : []));
+  // `24C and 46 % in here`: what has no act of its own word may be told by its figures.
+  if (said.size === 0 && figures.includes('temperature') && figures.includes('percent')) said.add('air');
+  const weaker = new Set([...said].flatMap((act) => strongerThan[act] ?? []));
+  return { acts: [...said].filter((act) => !weaker.has(act)), pieces, claims };
+}

@@ -1,0 +1,68 @@
+// The figures of an act, as its strict line has them: a bare number in the crew's unit where only one makes sense, weights by
+// their letters.
+
+import type { LineContext } from '../reading.ts';
+import type { ActRow, FigureRow } from './act-rows.ts';
+import type { Piece } from './piece.ts';
+
+export interface Figures {
+  readonly texts: readonly string[];
+  readonly used: ReadonlySet<Piece>;
+  /** No number was read in a unit that it may not have been in. */
+  readonly isWhole: boolean;
+}
+
+type Figure = Extract<Piece, { is: 'figure' | 'number' }>;
+
+/** `undefined` where more figures stand there than the act takes: then it was not this act. */
+export function figuresFor(row: ActRow, pieces: readonly Piece[], context: LineContext): Figures | undefined {
+  const { figures = [], takes = [] } = row;
+  const all = pieces.filter((piece): piece is Figure => piece.is === 'figure' || piece.is === 'number');
+  const used = new Map<Piece, string>();
+  let isWhole = true;
+  for (const takesFigure of figures) {
+    const own = all.filter((piece) => piece.is === 'figure' && piece.of === takesFigure.of);
+    for (const piece of own.slice(0, takesFigure.most)) used.set(piece, piece.text);
+    const room = takesFigure.most - own.length;
+    const bare = all.filter((piece) => piece.is === 'number' && !used.has(piece)).slice(0, Math.max(0, room));
+    for (const piece of bare) {
+      const read = piece.is === 'number' ? inUnit(piece, takesFigure, context) : undefined;
+      if (read !== undefined) used.set(piece, read);
+    }
+    if (own.length > takesFigure.most) isWhole = false;
+  }
+  if (takes.includes('letters')) return lettered(pieces, used, isWhole);
+  return { texts: all.flatMap((piece) => used.get(piece) ?? []), used: new Set(used.keys()), isWhole };
+}
+
+function inUnit(
+  { value, text, isDegrees }: Extract<Piece, { is: 'number' }>,
+  row: FigureRow,
+  { units = 'metric' }: LineContext,
+) {
+  const bare = row.bare?.[units];
+  if (bare === undefined || value < bare.from || value > bare.to) return undefined;
+  if (isDegrees && row.of !== 'temperature') return undefined;
+  return `${text}${bare.unit}`;
+}
+
+/** `A 901g, B 899g` or `901 of A and 899 of B`: the letter before, or behind, as the first of them stands. */
+function lettered(pieces: readonly Piece[], used: ReadonlyMap<Piece, string>, isWhole: boolean): Figures {
+  const told = pieces.filter((piece) => piece.is === 'letter' || used.has(piece));
+  const isBefore = told[0]?.is === 'letter';
+  const texts = told.flatMap((piece, i) => {
+    const text = used.get(piece);
+    if (text === undefined) return [];
+    const letter = told[isBefore ? i - 1 : i + 1];
+    return [{ text, letter: letter?.is === 'letter' ? letter.letter : undefined }];
+  });
+  const letters = new Set(texts.flatMap(({ letter }) => letter ?? []));
+  const isClear = letters.size === 0 ? texts.length === 2 : letters.size === texts.length;
+  const sorted = texts.toSorted((one, other) => (one.letter ?? '').localeCompare(other.letter ?? ''));
+  const isPair = texts.length === 2;
+  return {
+    texts: sorted.map(({ text, letter }) => (isPair ? text : `${letter ?? ''} ${text}`.trim())),
+    used: new Set(used.keys()),
+    isWhole: isWhole && isClear,
+  };
+}

@@ -1,0 +1,73 @@
+// Which words of a line make phrases, and what they say. A known part, pot or can that stands inside an act's phrase is passed over:
+// `took impeller-9 out`.
+
+import { type Piece, wordOf } from './piece.ts';
+import type { Phrase, SaidTable, Says } from './said-table.ts';
+
+/** What is said of a piece; a light word says nothing, and what is left `undefined` nobody knows. */
+export type Claim = Says | { readonly is: 'light' } | { readonly is: 'slot' };
+
+export interface Claimed {
+  /** One a piece. */
+  readonly claims: readonly (Claim | undefined)[];
+  /** Acts by the index of their first piece; `to`: of the one after their last. */
+  readonly phrases: readonly { readonly says: Says; readonly from: number; readonly to: number }[];
+}
+
+export function claimed(pieces: readonly Piece[], table: SaidTable): Claimed {
+  const claims: (Claim | undefined)[] = pieces.map((piece) => (isThing(piece) ? { is: 'slot' } : undefined));
+  const phrases: { says: Says; from: number; to: number }[] = [];
+  for (let from = 0; from < pieces.length; from++) {
+    if (claims[from]?.is === 'act') continue;
+    const found = phraseAt(pieces, from, table, claims);
+    if (found === undefined) continue;
+    for (const at of found.at) claims[at] = found.says;
+    phrases.push({ says: found.says, from, to: (found.at.at(-1) ?? from) + 1 });
+  }
+  for (const [at, piece] of pieces.entries()) {
+    const word = wordOf(piece);
+    if (claims[at] === undefined && word !== undefined && table.light.has(word)) claims[at] = { is: 'light' };
+    else if (claims[at] === undefined && piece.is !== 'word') claims[at] = { is: 'slot' };
+  }
+  return { claims, phrases };
+}
+
+const isThing = ({ is }: Piece): boolean => is !== 'word' && is !== 'method' && is !== 'place';
+
+function phraseAt(pieces: readonly Piece[], from: number, table: SaidTable, claims: readonly (Claim | undefined)[]) {
+  const first = wordOf(pieces[from]);
+  for (const phrase of (first === undefined ? undefined : table.byFirst.get(first)) ?? []) {
+    const at = matched(pieces, from, phrase, table, claims);
+    if (at !== undefined) return { says: phrase.says, at };
+  }
+  return undefined;
+}
+
+/** Things, and light words, may stand between the words of an act. */
+const mostBetween = 4;
+
+function matched(
+  pieces: readonly Piece[],
+  from: number,
+  { words, says }: Phrase,
+  { light, joints }: SaidTable,
+  claims: readonly (Claim | undefined)[],
+): readonly number[] | undefined {
+  const at: number[] = [from];
+  let between = 0;
+  for (let i = from + 1; at.length < words.length; i++) {
+    const piece = pieces[i];
+    if (piece === undefined || claims[i]?.is === 'act' || pieces[i - 1]?.isBreak === true) return undefined;
+    const word = wordOf(piece);
+    if (word === words[at.length]) {
+      at.push(i);
+      between = 0;
+      continue;
+    }
+    const mayPass =
+      says.is === 'act' && (isThing(piece) || (word !== undefined && light.has(word) && !joints.has(word)));
+    between += 1;
+    if (!mayPass || between > mostBetween) return undefined;
+  }
+  return at;
+}

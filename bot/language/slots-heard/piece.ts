@@ -1,0 +1,36 @@
+// One piece of a line that is read by its slots: a thing that is known here, a figure, or a word.
+
+import type { BatchNumber, CanNumber, PartName, PersonName, PlaceName } from '../../../core/ids.ts';
+import type { Method } from '../../../core/methods.ts';
+import type { EpochMs } from '../../../core/units.ts';
+import type { Quantity } from '../typed/units-typed.ts';
+
+/** A speed has units that are no words of their own. */
+export type FigureOf = Quantity['is'] | 'speed';
+
+export type Slot =
+  | { readonly is: 'parts'; readonly names: readonly PartName[] }
+  /** Named by a word that several have. */
+  | { readonly is: 'one-of'; readonly names: readonly PartName[] }
+  | { readonly is: 'batch'; readonly number: BatchNumber }
+  | { readonly is: 'can'; readonly number: CanNumber }
+  | { readonly is: 'person'; readonly name: PersonName }
+  | { readonly is: 'time'; readonly at: EpochMs }
+  | { readonly is: 'figure'; readonly of: FigureOf; readonly text: string }
+  | { readonly is: 'number'; readonly value: number; readonly text: string; readonly isDegrees: boolean }
+  | { readonly is: 'letter'; readonly letter: 'a' | 'b' }
+  /** These may be words of a phrase, too: `started spraying`, `in the booth`. */
+  | { readonly is: 'method'; readonly method: Method; readonly word: string }
+  | { readonly is: 'place'; readonly place: PlaceName; readonly word: string }
+  | { readonly is: 'solvent'; readonly word: string }
+  | { readonly is: 'word'; readonly word: string };
+
+export type Piece = Slot & {
+  /** As typed, and where it ends in the line. */
+  readonly typed: string;
+  /** A comma or the like stands behind it. */
+  readonly isBreak: boolean;
+};
+
+export const wordOf = (piece: Piece | undefined): string | undefined =>
+  piece !== undefined && 'word' in piece ? piece.word : undefined;

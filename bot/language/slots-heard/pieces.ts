@@ -1,0 +1,135 @@
+// A line in pieces: what is known here stands out wherever it stands, the rest are words.
+
+import { solventIds } from '../../../core/calc/solvents.ts';
+import { isFailed } from '../../../core/failed.ts';
+import type { LineContext } from '../reading.ts';
+import { saidTimeFrom } from '../times/said-time.ts';
+import { isPlaceRoot, methodsByWord } from '../trade-words.ts';
+import { speedFrom } from '../typed/rare-figures.ts';
+import { type Token, wordIn } from '../typed/token.ts';
+import { tokenize } from '../typed/tokens.ts';
+import { withoutAccents } from '../typed/without-accents.ts';
+import { partsAt, partsKnown } from './part-at.ts';
+import type { Piece, Slot } from './piece.ts';
+
+interface Found {
+  readonly piece: Slot;
+  readonly to: number;
+}
+
+/** `undefined`: it holds what cannot be, or a time to come: nothing is made of such a line. */
+export function piecesOf(line: string, context: LineContext): readonly Piece[] | undefined {
+  const tokens = tokenize(line, context.hearing);
+  const known = partsKnown(context.parts);
+  const table = context.hearing.said;
+  const pieces: Piece[] = [];
+  for (let at = 0; at < tokens.length; ) {
+    const time = timeAt(tokens, at, context);
+    if (time === 'not-yet') return undefined;
+    const parts = time === undefined ? partsAt(tokens, at, known, table) : undefined;
+    const found: Found | undefined =
+      time ??
+      (parts && { piece: { is: parts.isOneOf ? 'one-of' : 'parts', names: parts.names }, to: parts.to }) ??
+      numberedAt(tokens, at, context) ??
+      singleAt(tokens, at, context);
+    if (found === undefined) return undefined;
+    const [start, end] = [tokens[at]?.start ?? 0, tokens[found.to - 1]?.end ?? line.length];
+    const isBreak = /[,;:.!]/.test(line.slice(end, tokens[found.to]?.start ?? line.length));
+    pieces.push({ ...found.piece, typed: line.slice(start, end), isBreak });
+    at = found.to;
+  }
+  return pieces;
+}
+
+/** `at 90` is no hour. */
+function timeAt(tokens: readonly Token[], at: number, context: LineContext): Found | 'not-yet' | undefined {
+  const next = tokens[at + 1];
+  const isHour = next?.kind === 'number' && wordIn(tokens[at]) === 'at';
+  if (isHour && next.text.length < 3 && next.number.value > 12) return undefined;
+  const time = saidTimeFrom(tokens, at, context);
+  if (time === undefined) return undefined;
+  if (isFailed(time)) return time.failed === 'in-the-future' ? 'not-yet' : undefined;
+  return { piece: { is: 'time', at: time.at }, to: time.to };
+}
+
+const marks: ReadonlySet<string> = new Set(['#', 'no', 'number', 'num']);
+
+/** `batch 1`, `b1`, `pot #2`, `can 3`. */
+function numberedAt(tokens: readonly Token[], at: number, { hearing, batches }: LineContext): Found | undefined {
+  const token = tokens[at];
+  if (token?.kind !== 'word') return undefined;
+  const typed = withoutAccents(token.text.toLowerCase());
+  const glued = /^b(\d{1,4})$/.exec(typed)?.[1];
+  if (glued !== undefined && batches.includes(Number(glued)))
+    return { piece: { is: 'batch', number: Number(glued) }, to: at + 1 };
+  const isPot = hearing.said.pots.has(typed) || typed === 'b';
+  if (!isPot && !hearing.said.cans.has(typed)) return undefined;
+  let to = at + 1;
+  while (marks.has(wordIn(tokens[to]))) to += 1;
+  const number = tokens[to];
+  if (number?.kind !== 'number' || !/^\d{1,6}$/.test(number.text)) return undefined;
+  const { value } = number.number;
+  // `mix 2`: of a pot that there is; else it may be an amount. `b 1197`: an amount of B.
+  if (isPot) return batches.includes(value) ? { piece: { is: 'batch', number: value }, to: to + 1 } : undefined;
+  return { piece: { is: 'can', number: value }, to: to + 1 };
+}
+
+const solvents: ReadonlySet<string> = new Set(solventIds);
+
+function singleAt(tokens: readonly Token[], at: number, context: LineContext): Found | undefined {
+  const token = tokens[at];
+  const to = at + 1;
+  switch (token?.kind) {
+    case 'quantity':
+      // `temp 23 humidity 47`: the word belongs to the figure behind it.
+      if (token.quantity.is === 'percent' && / \p{L}+$/u.test(token.text) && isBareNumber(tokens[to])) {
+        return { piece: { is: 'number', value: token.value, text: String(token.value), isDegrees: false }, to };
+      }
+      return { piece: { is: 'figure', of: token.quantity.is, text: token.text }, to };
+    case 'number': {
+      const { text, number } = token;
+      const speed = speedFrom(tokens, at);
+      if (speed !== undefined) return speedPiece(tokens, at, speed.to);
+      const figure = /^[\d.,]+/.exec(text)?.[0] ?? text;
+      return { piece: { is: 'number', value: number.value, text: figure, isDegrees: figure !== text }, to };
+    }
+    case 'word': {
+      const speed = speedFrom(tokens, at);
+      if (speed !== undefined) return speedPiece(tokens, at, speed.to);
+      return { piece: wordPiece(tokens, at, token.word, withoutAccents(token.text.toLowerCase()), context), to };
+    }
+    default:
+      return undefined;
+  }
+}
+
+const isBareNumber = (token: Token | undefined): boolean => token?.kind === 'number' && /^\d+$/.test(token.text);
+
+function speedPiece(tokens: readonly Token[], at: number, to: number): Found {
+  const text = tokens
+    .slice(at, to)
+    .map((token) => token.text)
+    .join('');
+  return { piece: { is: 'figure', of: 'speed', text }, to };
+}
+
+function wordPiece(tokens: readonly Token[], at: number, meaning: string, word: string, context: LineContext): Slot {
+  if (isLetter(tokens, at, word)) return { is: 'letter', letter: word === 'a' ? 'a' : 'b' };
+  const method = methodsByWord.get(meaning);
+  if (method !== undefined) return { is: 'method', method, word };
+  if (solvents.has(meaning)) return { is: 'solvent', word: meaning };
+  const place = context.places.find((each) => each === meaning) ?? (isPlaceRoot(meaning) ? meaning : undefined);
+  if (place !== undefined) return { is: 'place', place, word };
+  const person = context.people?.find((name) => name.toLowerCase() === word);
+  return person === undefined ? { is: 'word', word } : { is: 'person', name: person };
+}
+
+/** `901 of A`, `A 901g`: it stands beside a figure. */
+function isLetter(tokens: readonly Token[], at: number, word: string): boolean {
+  if (word !== 'a' && word !== 'b') return false;
+  const isFigure = (token: Token | undefined) =>
+    token?.kind === 'number' || (token?.kind === 'quantity' && token.quantity.is === 'mass');
+  const before = ['of', 'part', 'for'].includes(wordIn(tokens[at - 1])) ? tokens[at - 2] : tokens[at - 1];
+  const isOf = tokens[at - 1]?.kind === 'word';
+  return isFigure(tokens[at + 1]) || (isFigure(before) && (isOf || !isFigure(tokens[at + 1])));
+}

@@ -1,0 +1,73 @@
+// The phrases of the tongues that are heard together, each with what it says, for quick finding by its first word.
+
+import { type SaidAct, saidActs } from '../tongues/said-words.ts';
+import type { Typed } from '../tongues/typed.ts';
+import { withoutAccents } from '../typed/without-accents.ts';
+
+/** The kinds of words that stand round an act. */
+export type Tells = 'reading' | 'denial' | 'hedge' | 'plan' | 'ask' | 'roughly' | 'pronoun' | 'filler';
+export type Says = { readonly is: 'act'; readonly act: SaidAct } | { readonly is: Tells };
+
+export interface Phrase {
+  readonly words: readonly string[];
+  readonly says: Says;
+}
+
+export interface SaidTable {
+  /** The longest first. */
+  readonly byFirst: ReadonlyMap<string, readonly Phrase[]>;
+  readonly light: ReadonlySet<string>;
+  readonly asksFirst: readonly (readonly string[])[];
+  readonly ranges: ReadonlySet<string>;
+  readonly joints: ReadonlySet<string>;
+  readonly pots: ReadonlySet<string>;
+  readonly cans: ReadonlySet<string>;
+}
+
+const listed = (phrases: string): readonly string[] =>
+  withoutAccents(phrases)
+    .split(',')
+    .map((phrase) => phrase.trim())
+    .filter((phrase) => phrase !== '');
+
+export function saidTableOf(tongues: readonly Typed[]): SaidTable {
+  const byFirst = new Map<string, Phrase[]>();
+  const add = (says: Says, phrases: string): void => {
+    for (const phrase of listed(phrases)) {
+      const words = phrase.split(' ');
+      const first = words[0] ?? '';
+      const others = byFirst.get(first) ?? [];
+      // The first that claims a phrase has it: acts before what denies them, that before what only rounds off.
+      const isThere = others.some((other) => other.words.join(' ') === phrase);
+      if (!isThere) byFirst.set(first, [...others, { words, says }]);
+    }
+  };
+  for (const { said, verbs } of tongues) {
+    for (const act of saidActs) {
+      add({ is: 'act', act }, said.acts[act] ?? '');
+      const row = Object.entries(verbs).find(([name]) => name === act);
+      if (row !== undefined) add({ is: 'act', act }, row[1].words.join(','));
+    }
+  }
+  for (const { said } of tongues) {
+    add({ is: 'denial' }, said.denials);
+    add({ is: 'hedge' }, said.hedges);
+    add({ is: 'plan' }, said.plans);
+    add({ is: 'ask' }, said.asks);
+    add({ is: 'roughly' }, said.roughly);
+    add({ is: 'reading' }, said.readings);
+    add({ is: 'pronoun' }, said.pronouns);
+    add({ is: 'filler' }, said.fillers);
+  }
+  for (const phrases of byFirst.values()) phrases.sort((one, other) => other.words.length - one.words.length);
+  const all = (of: (tongue: Typed) => readonly string[]): ReadonlySet<string> => new Set(tongues.flatMap(of));
+  return {
+    byFirst,
+    light: all(({ said }) => listed(said.light)),
+    asksFirst: tongues.flatMap(({ said }) => listed(said.asksFirst).map((phrase) => phrase.split(' '))),
+    ranges: all(({ said }) => listed(said.ranges)),
+    joints: all(({ said }) => listed(said.joints)),
+    pots: all(({ pots }) => withoutAccents(pots).split(' ')),
+    cans: all(({ cans }) => withoutAccents(cans).split(' ')),
+  };
+}

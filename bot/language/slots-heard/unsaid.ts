@@ -1,0 +1,19 @@
+// What keeps a line from being an act, whatever else it holds: it denies, doubts, plans or asks.
+
+import type { Claimed } from './phrases.ts';
+import { type Piece, wordOf } from './piece.ts';
+import type { SaidTable } from './said-table.ts';
+
+const unsaid: ReadonlySet<string> = new Set(['denial', 'hedge', 'plan', 'ask']);
+
+export function isUnsaid(pieces: readonly Piece[], { claims }: Claimed, table: SaidTable): boolean {
+  return claims.some((claim) => claim !== undefined && unsaid.has(claim.is)) || asksFirst(pieces, claims, table);
+}
+
+/** `is it dry`, after a greeting too. */
+function asksFirst(pieces: readonly Piece[], claims: Claimed['claims'], { asksFirst: asks }: SaidTable): boolean {
+  const words = pieces.map((piece) => wordOf(piece) ?? '');
+  let at = 0;
+  while (claims[at]?.is === 'filler') at += 1;
+  return asks.some((phrase) => phrase.every((word, i) => words[at + i] === word)) && claims[at]?.is !== 'act';
+}

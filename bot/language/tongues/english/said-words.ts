@@ -1,0 +1,80 @@
+// How English-speaking crews say their acts, besides the verbs that begin a line, and the words that stand round them.
+
+import type { SaidWords } from '../said-words.ts';
+
+export const englishSaid: SaidWords = {
+  acts: {
+    mix: 'start mix, starting mix, started mix, begin mix, make up, made up, making up, make mix, making mix, mixed up, mixing up, mix up, new batch, new mix, fresh batch, fresh mix, start batch, started batch, starting batch, make batch, begin batch, making batch',
+    weigh: 'weighed out, weighed in, weighed up, weigh out, weighs, weighing out, scale shows, scale says, scale reads',
+    stir: 'stirrer running, stirrer going, turned on stirrer, switched on stirrer, stirrer back on, started stirring, start stirring, stirring again',
+    stop: 'stopped stirring, stop stirring, done stirring, turned off stirrer, switched off stirrer, stirred enough, stirrer stopped, finished stirring',
+    filter:
+      'through filter, ran through filter, put through filter, went through filter, through strainer, strained out, strain out, filtered off, filtered out',
+    thick:
+      'getting thick, going thick, gone thick, gotten thick, too thick, syrupy, ropey, getting stringy, going stringy, thickening up, thickened up',
+    gel: 'gone off, gone hard, gone to gel, gone to jelly, set up hard, kicked off, turned to jelly, turned to gel, jelly, solid, gone solid',
+    empty:
+      'toss, tossed, tossing, dump, dumped, dumping, dumped out, threw out, thrown out, throwing out, threw away, thrown away, throwing away, tossed out, done with, finished with, used up, all used up, poured away, got rid of, binned, chucked, emptied out, scraped out, finished off, finished',
+    cover: 'put cover on, cover on, put lid on pot',
+    uncover: 'took cover off, cover off',
+    catch: 'caught back, ran off, drained off, recovered, drained back',
+    lid: 'took lid off, lid off, lid came off, popped lid, cracked lid, opened up',
+    shut: 'lid on, lid back on, put lid on, put lid back on, shut, closed up',
+    blanket:
+      'gas on, gas over, put gas on, put gas over, gas in, put gas in, gas put on, argon over, argon on, nitrogen over, nitrogen on, put argon on, put nitrogen on, put argon over, put nitrogen over, gassed, gassed up, gassed and closed, gassed and shut, gas is over, under gas, under argon, under nitrogen, purged with argon, blanketed and closed, gassed off, gas back on',
+    prestir: 'stirred up can, shook, shaken, stirred in can, stirring in can, gave stir',
+    coat: 'paint, painted, painting, put coat on, got coat, got first coat, given coat, gave coat, put on coat, applied, applied to, laid coat on, laid down coat on, coat on, coat applied, shot, shooting, brush coated, spray coated, dip coated, flow coated, roller coated, first coat on',
+    'touch-up': 'touched up, touching up, touch up, retouched',
+    dry: 'touch dry, dry to touch, dry to the touch, tack free, tackfree, dried off, dried out, flashed off, gone dry, no longer tacky, dry to feel',
+    'cure oven':
+      'in oven, into oven, went in oven, went into oven, put in oven, put into oven, goes in oven, going in oven, popped in oven, stuck in oven, loaded in oven, loaded into oven, loaded oven, gone in oven, in to oven, oven, went in, put in, into cure, started oven cure, oven cure, oven curing, curing in oven, baking in oven, cure in oven, bake in oven',
+    'cure room':
+      'cure in room, curing in room, room cure, air cure, air curing, cure at room temperature, curing at room temperature, cure in shop, cure on rack, curing on rack',
+    out: 'out of oven, came out of oven, came out, come out, took out of oven, took out, taken out of oven, taken out, pulled out of oven, pulled out, pulled from oven, pulled, pull, out from oven, came from oven, removed from oven, removed, off oven, lifted out, got out of oven, done curing',
+    temp: 'part temp, part temperature, temp of part, part reads, metal temp, metal temperature, probe on, probe reads, probe shows, probe says',
+    wet: 'wet film on, wet film thickness, wet thickness, film wet',
+    film: 'dry film on, dry film thickness, dry thickness, film thickness, thickness, film reads, gauge reads, gauge shows',
+    release:
+      'signed off, sign off, let go, release to customer, released to customer, passed, passed inspection, cleared to ship, ready to ship',
+    hold: 'put on hold, on hold, put hold on, set aside, place on hold, placed on hold, quarantined, hold back, held back',
+    prep: 'wiped down, wipe down, wiping down, wiped off, wiped, blasting, grit blasted, cleaned down, sanded down, degreased',
+    surface:
+      'steel temp, steel temperature, steel reads, surface temperature, surface reads, metal surface, substrate temp, on steel, on surface, part surface',
+    air: 'air reading, room air, air temp, air temperature, in here, in shop, in room, in booth, room reads, hygrometer, hygrometer reads, hygrometer says, hygrometer shows, room temp, room temperature, relative humidity, conditions',
+    'fan on':
+      'fan running, fan going, turned on fan, turned fan on, switched on fan, switched fan on, started fan, fan started, fan up, extraction running, extraction on, extractor on, extractor running, exhaust on, exhaust running, turned on extraction, booth fan on, fan on, exhaust fan on, exhaust fan running',
+    'fan off':
+      'turned off fan, turned fan off, switched off fan, switched fan off, fan stopped, shut fan off, shut off fan, extraction off, exhaust off, extractor off, fan off, stopped fan',
+    'supplied yes':
+      'supplied air on, on supplied air, supplied air, airline on, hooked up to air, supplied air hooked up, breathing air on, wearing supplied air, on air line, on airline',
+    'supplied no':
+      'no supplied air, without supplied air, no airline, no breathing air, supplied air off, not on supplied air',
+    'spray on': 'started spraying, starting to spray, spraying now, gun running, start gun',
+    'spray off': 'stopped spraying, done spraying, finished spraying, stop spraying, gun stopped',
+    'flush gun':
+      'flushed gun, gun flushed, cleaned gun, gun cleaned, washed gun, gun washed, washed out gun, cleaned out gun, flushed out gun, rinsed gun, gun rinsed, ran through gun, flushed out spray gun, cleaned spray gun, flushed spray gun',
+    rags: 'rags away, put away rags, put rags away, rags in bin, rags in can, put rags in can, binned rags, rags in drum, rags put away, bagged rags',
+    close:
+      'closed session, session closed, closed brief, wrap up session, closed out session, session over, closed down session',
+    ack: 'i acknowledge, acknowledged brief, read brief, i read brief, understood brief',
+  },
+  readings:
+    'hit, hits, reads, read, reading, shows, showed, showing, reached, reaching, says, said, measured, measures, at, got to, up to, climbed to, came up to, sits at, sitting at, now at, gone to',
+  light:
+    "the, an, is, are, was, were, be, been, being, has, have, had, got, just, now, its, their, my, our, this, these, that, those, there, we, i, ive, we've, i've, weve, it's, all, whole, some, i'm, im, they're, he, she, they, you",
+  fillers:
+    "hey, hi, hello, morning, good, afternoon, evening, guys, team, folks, boss, mate, bot, bell, batchbell, ok, okay, alright, right, well, so, um, uh, er, please, pls, plz, thanks, thank, thx, cheers, ta, fyi, note, log, record, put down, write down, jot down, update, done, btw, yep, yes, yeah, sure, great, nice, lovely, finally, also, too, already, again, here, back, over, up, down, off, on, in, to, from, of, for, with, w, w/, by, using, and, &, then, plus, a, at, as, into, onto, it, them, degrees, deg, percent, weight, total, level, left over, left, leftover, remaining, remains, waste, rest, last, what was left, what is left, whats left, what remained, could you, can you, can we, would you, will you please, let's, lets, start, started, starting, begin, turned, switched, put, gave, given, went, go, goes, part, parts, piece, pieces, batch, pot, can, mix, number, no., #, job, customer, part temp, temperature, temp, humidity, rh, dry bulb, film, coat, coats, first, coating, side, both, each, time, o'clock, oclock, about now, right now, today, setpoint, set to, set at, oven, brush, hand, gun, stirrer, filter, filters, drum, bin, fresh, new, used, made, make, making, be, get, getting, going, hour",
+  denials:
+    "not, no, never, none, nobody, no one, noone, nothing, nor, neither, without, dont, don't, doesnt, doesn't, didnt, didn't, isnt, isn't, arent, aren't, wasnt, wasn't, werent, weren't, hasnt, hasn't, havent, haven't, hadnt, hadn't, cant, can't, cannot, couldnt, couldn't, wont, won't, wouldnt, wouldn't, shouldnt, shouldn't, aint, ain't, forgot, forgotten, failed to, refuse, refused, stop, instead of, except, but not, rather than, skip, skipped, missed, cancel, still wet, still tacky, too wet, tacky",
+  hedges:
+    'maybe, perhaps, probably, possibly, might, may, could, i think, think, guess, i guess, believe, suppose, supposedly, apparently, seems, seem, looks, look, looking, feels, feel, smells, almost, nearly, not sure, unsure, hopefully, if, unless, when, once, until, till, whether, before, supposed, should be, ought, must be, must have, or, either, sort of, kind of, kinda, barely, hardly, half, mostly, partly, only partly, wonder, wondering, hope, says he, said that, heard, rumour, reckon, assume, unclear, somebody, someone, anyone, anybody',
+  plans:
+    "going to, gonna, will, ll, i'll, we'll, ill, well be, about to, planning, plan to, plans to, intend, want to, wants to, wanna, need to, needs, need, has to, have to, got to, gotta, should, shall, tomorrow, tonight, later, soon, next, next week, after lunch, this afternoon, in a bit, in a minute, in a while, ready to, due, waiting, wait, try, trying, let me, then we, to do, to be, todo, remember to, remind, don't forget, next up, scheduled, meant to, i would, would, would like, i'd, we'd, 'd like, getting ready, preparing to",
+  asks: "who, whos, who's, why, where, wheres, where's, which, whose, how, hows, how's, what, whats, what's, when's, whens, anyone know, do we know, tell me, any idea, show me",
+  asksFirst:
+    "is, are, was, were, do, does, did, has, have, had, can, can i, may, may i, could i, should, shall, will, would, when, isn't, aren't, wasn't, didn't, hasn't, haven't, am, any, anyone",
+  roughly: 'about, around, roughly, approx, approximately, circa, ish, some, more or less, near enough',
+  pronouns: 'it, them, that one, this one, those, these, they, one',
+  ranges: 'to, thru, through, till, until, up to, -',
+  joints: 'and, &, plus, then, also, und',
+};

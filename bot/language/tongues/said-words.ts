@@ -1,0 +1,52 @@
+// What people say in place of the verb that begins a strict line, and the words round it, by tongue. Phrases are parted by commas;
+// articles, forms of "be" and "have", and names of parts, pots and cans that stand inside a phrase are passed over.
+
+/** How the strict line of each begins. What needs something behind it is told where lines are made (`slots-heard/act-rows.ts`). */
+export const saidActs = [
+  ...(['mix', 'weigh', 'stir', 'stop', 'filter', 'thick', 'gel', 'empty', 'cover', 'uncover', 'catch'] as const),
+  ...([
+    'lid',
+    'shut',
+    'blanket',
+    'prestir',
+    'coat',
+    'touch-up',
+    'dry',
+    'cure oven',
+    'cure room',
+    'cure',
+    'out',
+  ] as const),
+  ...(['temp', 'wet', 'film', 'release', 'hold', 'prep', 'surface', 'air', 'fan on', 'fan off', 'fan no'] as const),
+  ...(['supplied yes', 'supplied no', 'spray on', 'spray off', 'flush', 'flush gun', 'rags', 'close', 'ack'] as const),
+] as const;
+export type SaidAct = (typeof saidActs)[number];
+
+export interface SaidWords {
+  /** What it is called besides the words of its verb. */
+  readonly acts: Readonly<Partial<Record<SaidAct, string>>>;
+  /** A reading was taken: of what, its figure and its thing tell. */
+  readonly readings: string;
+  /** Passed over inside a phrase too. */
+  readonly light: string;
+  /** Round a sentence off: greetings, thanks, politeness. */
+  readonly fillers: string;
+  /** It is not so. */
+  readonly denials: string;
+  /** It may not be so, or only if. */
+  readonly hedges: string;
+  /** It is still to come. */
+  readonly plans: string;
+  /** Words that ask wherever they stand. */
+  readonly asks: string;
+  /** Words that ask where they come first. */
+  readonly asksFirst: string;
+  /** A figure that nobody read to the digit. */
+  readonly roughly: string;
+  /** What was named before. */
+  readonly pronouns: string;
+  /** Between the first and the last of a row: `1 to 3`. */
+  readonly ranges: string;
+  /** Between the pieces of a list, and between two acts. */
+  readonly joints: string;
+}

@@ -1,0 +1,20 @@
+// What is live in the shop, for lines said in other words. Asked only where the strict reader could not read one.
+
+import { phaseOf } from '../../core/batch/batch.ts';
+import { gasState } from '../../core/can/can-stock.ts';
+import { methodLikely } from '../../core/coats-waiting.ts';
+import { known } from '../../core/known.ts';
+import { phaseOfPart } from '../../core/part/part.ts';
+import { liveBatches, liveCans, liveParts, type Shop } from '../../core/shop.ts';
+import type { EpochMs } from '../../core/units.ts';
+import type { LiveNow } from '../language/live-now.ts';
+
+export const liveNow = (shop: Shop, now: EpochMs): LiveNow => ({
+  parts: liveParts(shop).map((part) => ({ name: part.name, phase: phaseOfPart(part).is })),
+  batches: liveBatches(shop).map((batch) => ({
+    number: batch.number,
+    phase: phaseOf(batch).is,
+    ...known({ method: methodLikely(shop, batch) }),
+  })),
+  cans: liveCans(shop).map((can) => ({ number: can.number, isLidOff: gasState(can, now).is === 'lid-off' })),
+});
