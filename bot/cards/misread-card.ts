@@ -42,6 +42,7 @@ export function misreadCard(telling: Telling | Pick<Telling, 'words'>, misread: 
         line,
         ...bareOf(misread, i),
       })),
+      ...misread.suggestions.map((line, i) => ({ id: meantId(i), label: label(line), line })),
       ...('shop' in telling ? partTaps(telling, misread) : []),
     ],
     ...known({ asks: misread.asks }),
@@ -58,6 +59,14 @@ function bareOf({ code, suggestions, couldBe, needs, calls, token }: Misread, i:
   const units = needs.flatMap((need) => need.units);
   return { bare: units.filter((unit) => suggestions[i]?.split(' ').includes(`${token}${unit}`) === true) };
 }
+const meantId = (i: number): string => `meant-${i + 1}`;
+
+/** What is still to be said of a line of several acts. */
+export const meantTap = ({ words, figures }: Telling, line: string, i: number): CardAction => ({
+  id: meantId(i),
+  label: words.replies.lineMeant(words.lineShown(line, figures)),
+  line,
+});
 
 /** `dry` alone: the parts that wait for it, all together and each, as many as a phone shows. */
 function partTaps(telling: Telling, { code, needs, exampleOf: name }: Misread): readonly CardAction[] {

@@ -54,6 +54,8 @@ function readFurther({ misread, line }: Misreading, context: LineContext): Readi
     const taken = readSingle(found.line, context);
     return isTaken(taken) ? { ...taken, line, takenAs: found.line } : undefined;
   }
+  if (found.is === 'several' && found.lines.every((each) => isTaken(readSingle(each, context))))
+    return { kind: 'several', lines: found.lines, line };
   const meant = found.lines.flatMap((each) => {
     const read = readSingle(each, context);
     return isTaken(read) ? [{ ...read, line: each }] : [];

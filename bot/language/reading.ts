@@ -60,6 +60,8 @@ export type Reading =
       readonly takenAs?: string;
     }
   | { readonly kind: 'question'; readonly question: Question; readonly line: string; readonly takenAs?: string }
+  /** Several acts in one line, each as a strict line: said one after the other. */
+  | { readonly kind: 'several'; readonly lines: readonly string[]; readonly line: string }
   /** A blank line or a # comment. */
   | { readonly kind: 'silence' }
   | { readonly kind: 'misread'; readonly misread: Misread; readonly line: string };

@@ -6,6 +6,8 @@ import type { LineContext, Reading } from './reading.ts';
 export type Understood =
   /** Every word is accounted for, one reading fits, nothing denies, doubts or only plans it: it is taken. */
   | { readonly is: 'sure'; readonly line: string }
+  /** As sure, of several acts one after the other. */
+  | { readonly is: 'several'; readonly lines: readonly string[] }
   /** A tap each, the likeliest first. */
   | { readonly is: 'likely'; readonly lines: readonly string[] };
 

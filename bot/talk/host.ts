@@ -12,7 +12,7 @@ import { oursAlone, Unforeseen } from '../../core/unforeseen.ts';
 import type { EpochMs } from '../../core/units.ts';
 import { RestsOnUnread } from '../../core/unread-event.ts';
 import type { Telling } from '../cards/card-context.ts';
-import { misreadCard } from '../cards/misread-card.ts';
+import { meantTap, misreadCard } from '../cards/misread-card.ts';
 import { isInDoubt, movedCard } from '../cards/moved-card.ts';
 import { proofCard } from '../cards/proof-cards.ts';
 import { figuresFor } from '../language/figures.ts';
@@ -30,6 +30,7 @@ import { lastSaid } from './last-said.ts';
 import { hearingOf, lineContext } from './line-context.ts';
 import { lineBroke, restsOnUnread, storeFailed } from './not-recorded.ts';
 import type { Pressed } from './pressed.ts';
+import { oneAnswer } from './several-answers.ts';
 import { answering, type ToldNow, tellingOf } from './telling.ts';
 import { wordOutcome } from './word-outcome.ts';
 
@@ -77,6 +78,8 @@ export function createHost(deps: HostDeps): Host {
 
 /** `cards`: told to whoever speaks, newest first. */
 async function handle(deps: HostDeps, given: Delivery, cards: readonly Answer[]): Promise<Answer | undefined> {
+/** `saidAs`: the strict line of an act that was said in other words, with others. */
+async function handle(deps: HostDeps, given: Delivery, saidAs?: string): Promise<Answer | undefined> {
   const { executor, clock, log, crewFile, tongues } = deps;
   const { id = randomUUID() } = given;
   const delivery = { ...given, id };
@@ -93,7 +96,7 @@ async function handle(deps: HostDeps, given: Delivery, cards: readonly Answer[])
       },
       (request, outcome) => {
         const by = withoutTeller(delivery, request.command);
-        const takenAs = heard.meant?.is === 'act' ? heard.meant.takenAs : undefined;
+        const takenAs = saidAs ?? (heard.meant?.is === 'act' ? heard.meant.takenAs : undefined);
         return JSON.stringify(wordOutcome(told, by, request, outcome, takenAs));
       },
     );
@@ -152,9 +155,32 @@ function inWords(
       const card = misreadCard(tellingOf(told, shop, delivery.as), reading.misread);
       return answering(told, delivery, shop, { kind: 'misread', code: reading.misread.code, recorded: false, card });
     }
+    case 'several':
+      return eachInTurn(deps, told, delivery, reading.lines, shop);
     case 'question':
       return answerQuestion(deps, delivery, reading, shop);
   }
+}
+
+/** Each under a name of its own, so that the same delivery is the same acts; from the first that is not recorded on none. */
+async function eachInTurn(
+  deps: HostDeps,
+  told: ToldNow,
+  delivery: Delivery,
+  lines: readonly string[],
+  shop: Shop,
+): Promise<Answer> {
+  const answers: Answer[] = [];
+  for (const [i, text] of lines.entries()) {
+    const answer = await handle(deps, { ...delivery, id: `${delivery.id}+${i}`, text }, text);
+    if (answer !== undefined) answers.push(answer);
+    if (answer?.recorded !== true) break;
+  }
+  const telling = tellingOf(told, shop, delivery.as);
+  const waiting = lines.slice(answers.length).map((line, i) => meantTap(telling, line, i));
+  return (
+    oneAnswer(answers, waiting) ?? lineBroke(delivery, { crewFile: deps.crewFile, tongues: deps.tongues }, told.now)
+  );
 }
 
 /** Pressed on a card that had moved. */

@@ -36,7 +36,8 @@ function clauseOf(pieces: readonly Piece[], claims: Clause['claims']): Clause {
   const said = new Set(claims.flatMap((claim) => (claim?.is === 'act' ? [claim.act] : [])));
   const figures = pieces.flatMap((piece) => (piece.is === 'figure' ? [piece.of] : []));
   // `24C and 46 % in here`: what has no act of its own word may be told by its figures.
-  if (said.size === 0 && figures.includes('temperature') && figures.includes('percent')) said.add('air');
+  const isAir = said.size === 0 ? figures.includes('temperature') : said.size === 1 && said.has('temp');
+  if (isAir && figures.includes('percent')) said.add('air');
   const weaker = new Set([...said].flatMap((act) => strongerThan[act] ?? []));
   return { acts: [...said].filter((act) => !weaker.has(act)), pieces, claims };
 }

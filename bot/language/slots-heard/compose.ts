@@ -235,8 +235,16 @@ function reasonIn({ pieces, claims }: Clause): string {
   const isLeft = ({ is }: Piece, i: number): boolean =>
     claims[i]?.is !== 'act' && is !== 'parts' && is !== 'one-of' && is !== 'time';
   const left = pieces.flatMap((piece, i) => (isLeft(piece, i) ? [{ typed: piece.typed, claim: claims[i] }] : []));
-  const from = left.findIndex(({ claim }) => claim?.is !== 'light' && claim?.is !== 'filler' && claim?.is !== 'pronoun');
-  const said = from === -1 ? '' : left.slice(from).map(({ typed }) => typed).join(' ');
+  const from = left.findIndex(
+    ({ claim }) => claim?.is !== 'light' && claim?.is !== 'filler' && claim?.is !== 'pronoun',
+  );
+  const said =
+    from === -1
+      ? ''
+      : left
+          .slice(from)
+          .map(({ typed }) => typed)
+          .join(' ');
   return /\p{L}{3}/u.test(said) ? JSON.stringify(said) : '';
 }
 

@@ -82,7 +82,7 @@ function singleAt(tokens: readonly Token[], at: number, context: LineContext): F
   switch (token?.kind) {
     case 'quantity':
       // `temp 23 humidity 47`: the word belongs to the figure behind it.
-      if (token.quantity.is === 'percent' && / \p{L}+$/u.test(token.text) && isBareNumber(tokens[to])) {
+      if (belongsBehind(token, tokens[to])) {
         return { piece: { is: 'number', value: token.value, text: String(token.value), isDegrees: false }, to };
       }
       return { piece: { is: 'figure', of: token.quantity.is, text: token.text }, to };
@@ -90,6 +90,7 @@ function singleAt(tokens: readonly Token[], at: number, context: LineContext): F
       const { text, number } = token;
       const speed = speedFrom(tokens, at);
       if (speed !== undefined) return speedPiece(tokens, at, speed.to);
+      if (belongsBehind(tokens[at - 1], token)) return { piece: { is: 'figure', of: 'percent', text: `${text}%` }, to };
       const figure = /^[\d.,]+/.exec(text)?.[0] ?? text;
       return { piece: { is: 'number', value: number.value, text: figure, isDegrees: figure !== text }, to };
     }
@@ -103,7 +104,12 @@ function singleAt(tokens: readonly Token[], at: number, context: LineContext): F
   }
 }
 
-const isBareNumber = (token: Token | undefined): boolean => token?.kind === 'number' && /^\d+$/.test(token.text);
+const belongsBehind = (humidity: Token | undefined, token: Token | undefined): boolean =>
+  humidity?.kind === 'quantity' &&
+  humidity.quantity.is === 'percent' &&
+  / \p{L}+$/u.test(humidity.text) &&
+  token?.kind === 'number' &&
+  /^\d+$/.test(token.text);
 
 function speedPiece(tokens: readonly Token[], at: number, to: number): Found {
   const text = tokens
@@ -124,12 +130,17 @@ function wordPiece(tokens: readonly Token[], at: number, meaning: string, word: 
   return person === undefined ? { is: 'word', word } : { is: 'person', name: person };
 }
 
-/** `901 of A`, `A 901g`: it stands beside a figure. */
+/** `901 of A`, `A 901g`: it stands beside a figure. A small `a` is a preposition as well, where no B is told. */
 function isLetter(tokens: readonly Token[], at: number, word: string): boolean {
   if (word !== 'a' && word !== 'b') return false;
+  const isAlone = word === 'a' && tokens[at]?.text === 'a';
+  if (isAlone && !tokens.some((token, i) => token.text.toLowerCase() === 'b' && isByFigure(tokens, i))) return false;
+  return isByFigure(tokens, at);
+}
+
+function isByFigure(tokens: readonly Token[], at: number): boolean {
   const isFigure = (token: Token | undefined) =>
     token?.kind === 'number' || (token?.kind === 'quantity' && token.quantity.is === 'mass');
-  const before = ['of', 'part', 'for'].includes(wordIn(tokens[at - 1])) ? tokens[at - 2] : tokens[at - 1];
-  const isOf = tokens[at - 1]?.kind === 'word';
-  return isFigure(tokens[at + 1]) || (isFigure(before) && (isOf || !isFigure(tokens[at + 1])));
+  const isOf = wordIn(tokens[at - 1]) !== '';
+  return isFigure(tokens[at + 1]) || isFigure(isOf ? tokens[at - 2] : tokens[at - 1]);
 }

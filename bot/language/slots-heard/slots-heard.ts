@@ -2,7 +2,7 @@
 // turns them into strict lines; what denies, doubts, plans or asks is never turned into any.
 
 import { saidPlainly } from '../as-said/as-said.ts';
-import type { LineContext, MisreadCode } from '../reading.ts';
+import type { LineContext, Misread, MisreadCode } from '../reading.ts';
 import type { Understands, Understood } from '../understood.ts';
 import { type Clause, clausesOf } from './clause.ts';
 import { type Before, type Composed, composed } from './compose.ts';
@@ -17,11 +17,16 @@ const mostPieces = 60;
 const mostUnknown = 3;
 
 /** Where the strict reader knows better what is wrong, what it asks stands. */
-const mayBeOtherwise: ReadonlySet<MisreadCode> = new Set(['unknown-verb', 'left-over', 'incomplete', 'unit-missing']);
+const mayBeOtherwise = ({ code, token }: Misread): boolean =>
+  open.has(code) ||
+  // `flange 4`, a name with a space; `at 0.6 m/s`, no hour.
+  (code === 'ambiguous-number' && /^\p{L}/u.test(token)) ||
+  (code === 'impossible' && /^\d+(?:\.\d+)?$/.test(token));
+const open: ReadonlySet<MisreadCode> = new Set(['unknown-verb', 'left-over', 'incomplete', 'unit-missing']);
 
 export const slotsHeard: Understands = (line, context, strictly) => {
   const strict = strictly(line);
-  if (line.endsWith('?') || strict.kind !== 'misread' || !mayBeOtherwise.has(strict.misread.code)) return undefined;
+  if (line.endsWith('?') || strict.kind !== 'misread' || !mayBeOtherwise(strict.misread)) return undefined;
   const ways = saidPlainly(line, context).map((way) => ({ ...way, heard: heardIn(way.line, context) }));
   const found = ways.flatMap(({ heard, isSure }) => (heard === undefined ? [] : [isSure ? heard : asLikely(heard)]));
   const [only, ...others] = found;
@@ -39,9 +44,11 @@ function heardIn(line: string, context: LineContext): Understood | undefined {
   const claims = claimed(pieces, said);
   if (isUnsaid(pieces, claims, said)) return undefined;
   const unknown = claims.claims.filter((claim) => claim === undefined).length;
-  // A verb alone names nothing: what it needs is asked.
-  const isAlone = claims.claims.every((claim) => claim?.is === 'act');
-  return unknown > mostUnknown || isAlone ? undefined : understoodAs(eachHeard(clausesOf(pieces, claims, said), context));
+  // A verb alone names nothing, nor does a letter with it: what it needs is asked.
+  const isAlone = claims.claims.every((claim, i) => claim?.is === 'act' || (claim === undefined && (pieces[i]?.typed.length ?? 0) < 3));
+  return unknown > mostUnknown || isAlone
+    ? undefined
+    : understoodAs(eachHeard(clausesOf(pieces, claims, said), context));
 }
 
 /** `coat impeller-7 1 spray?` asks. */
@@ -62,10 +69,10 @@ function eachHeard(clauses: readonly Clause[], context: LineContext): readonly (
 }
 
 function understoodAs(heard: readonly (readonly Composed[])[]): Understood | undefined {
-  const [only, ...others] = heard;
   const lines = heard.flatMap((made) => made.flatMap((each) => each.lines));
-  const [line] = lines;
+  const [line, ...others] = lines;
   if (line === undefined) return undefined;
-  const isSure = others.length === 0 && only?.length === 1 && only[0]?.isSure === true && lines.length === 1;
-  return isSure ? { is: 'sure', line } : { is: 'likely', lines };
+  const isSure = heard.every((made) => made.length === 1 && made[0]?.isSure === true && made[0].lines.length === 1);
+  if (!isSure) return { is: 'likely', lines };
+  return others.length === 0 ? { is: 'sure', line } : { is: 'several', lines };
 }

@@ -22,6 +22,7 @@ function inBrief(reading: Reading): Expected {
     }
     case 'question':
       return { kind: 'question', question: reading.question };
+    case 'several':
     case 'silence':
       return { kind: 'silence' };
     case 'misread': {
