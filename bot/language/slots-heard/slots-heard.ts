@@ -45,7 +45,9 @@ function heardIn(line: string, context: LineContext): Understood | undefined {
   if (isUnsaid(pieces, claims, said)) return undefined;
   const unknown = claims.claims.filter((claim) => claim === undefined).length;
   // A verb alone names nothing, nor does a letter with it: what it needs is asked.
-  const isAlone = claims.claims.every((claim, i) => claim?.is === 'act' || (claim === undefined && (pieces[i]?.typed.length ?? 0) < 3));
+  const isAlone = claims.claims.every(
+    (claim, i) => claim?.is === 'act' || (claim === undefined && (pieces[i]?.typed.length ?? 0) < 3),
+  );
   return unknown > mostUnknown || isAlone
     ? undefined
     : understoodAs(eachHeard(clausesOf(pieces, claims, said), context));

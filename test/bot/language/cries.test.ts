@@ -243,7 +243,8 @@ describe('a line of need that does not say what for', () => {
     'given "%s", then no call is offered',
     (line) => {
       const read = readLine(line, tallerALasDiez);
-      const offered = read.kind === 'command' ? [read.command.verb] : read.kind === 'misread' ? read.misread.suggestions : [];
+      const offered =
+        read.kind === 'command' ? [read.command.verb] : read.kind === 'misread' ? read.misread.suggestions : [];
       expect(offered.filter(isAlarm)).toEqual([]);
     },
   );
