@@ -42,7 +42,6 @@ export function misreadCard(telling: Telling | Pick<Telling, 'words'>, misread: 
         line,
         ...bareOf(misread, i),
       })),
-      ...misread.suggestions.map((line, i) => ({ id: meantId(i), label: label(line), line })),
       ...('shop' in telling ? partTaps(telling, misread) : []),
     ],
     ...known({ asks: misread.asks }),
@@ -59,11 +58,10 @@ function bareOf({ code, suggestions, couldBe, needs, calls, token }: Misread, i:
   const units = needs.flatMap((need) => need.units);
   return { bare: units.filter((unit) => suggestions[i]?.split(' ').includes(`${token}${unit}`) === true) };
 }
-const meantId = (i: number): string => `meant-${i + 1}`;
 
 /** What is still to be said of a line of several acts. */
 export const meantTap = ({ words, figures }: Telling, line: string, i: number): CardAction => ({
-  id: meantId(i),
+  id: `meant-${i + 1}`,
   label: words.replies.lineMeant(words.lineShown(line, figures)),
   line,
 });

@@ -9,9 +9,6 @@ const thingsOf = (question: StateQuestion): readonly ThingAsked[] => ('of' in qu
 
 /** `of`: of these in place of what was named. */
 export function writeAsked(question: StateQuestion, of = thingsOf(question)): string {
-/** `others`: of these in place of what was named. */
-export function writeAsked(question: StateQuestion, others?: readonly ThingAsked[]): string {
-  const of = others ?? ('of' in question ? question.of : []);
   const act = 'act' in question && question.act !== undefined ? [question.act] : [];
   const method = 'method' in question && question.method !== undefined ? [question.method] : [];
   const things = of.map(writeThing);

@@ -76,10 +76,13 @@ export function createHost(deps: HostDeps): Host {
   };
 }
 
-/** `cards`: told to whoever speaks, newest first. */
-async function handle(deps: HostDeps, given: Delivery, cards: readonly Answer[]): Promise<Answer | undefined> {
-/** `saidAs`: the strict line of an act that was said in other words, with others. */
-async function handle(deps: HostDeps, given: Delivery, saidAs?: string): Promise<Answer | undefined> {
+/** `cards`: told to whoever speaks, newest first; `saidAs`: the strict line of an act that was said in other words, with others. */
+async function handle(
+  deps: HostDeps,
+  given: Delivery,
+  cards: readonly Answer[],
+  saidAs?: string,
+): Promise<Answer | undefined> {
   const { executor, clock, log, crewFile, tongues } = deps;
   const { id = randomUUID() } = given;
   const delivery = { ...given, id };
@@ -172,7 +175,7 @@ async function eachInTurn(
 ): Promise<Answer> {
   const answers: Answer[] = [];
   for (const [i, text] of lines.entries()) {
-    const answer = await handle(deps, { ...delivery, id: `${delivery.id}+${i}`, text }, text);
+    const answer = await handle(deps, { ...delivery, id: `${delivery.id}+${i}`, text }, [], text);
     if (answer !== undefined) answers.push(answer);
     if (answer?.recorded !== true) break;
   }

@@ -117,17 +117,6 @@ describe('a figure without its unit', () => {
     expect(recorded).toBe(true);
     expect(card.lines).toContain('Taken as: mix 2.4kg');
   });
-    ['en-GB', 'metric', 'catch 1 30', ['g, kg'], ['catch 1 30g', 'catch 1 30kg', 'catch 1 30lb']],
-    ['en-US', 'us', 'catch 1 30', ['g, lb, oz'], ['catch 1 30g', 'catch 1 30lb', 'catch 1 30oz']],
-  ] as const)(
-    'given %s with %s units and "%s", then own units come first',
-    async (language, units, line, needed, offered) => {
-      talk = sessionTalk(':memory:', crewOf(language, units));
-      const { card, text } = await talk.say(line);
-      for (const each of needed) expect(text).toContain(each);
-      expect(card.actions.map((action) => action.line)).toEqual(offered);
-    },
-  );
 });
 
 describe('an act that names no part', () => {
