@@ -4,6 +4,7 @@ import type { LineContext, Reading } from '../reading.ts';
 import type { Strictly, Understands, Understood } from '../understood.ts';
 import type { Heard } from './heard.ts';
 import { numbersSaid } from './numbers-said.ts';
+import { partsListed } from './parts-listed.ts';
 import { timesSaid } from './times-said.ts';
 import { unitsLeftOut, withoutDegrees } from './units-left-out.ts';
 
@@ -12,7 +13,11 @@ const mostWays = 8;
 
 /** The line, or the ways to put what it says as the readers know it. */
 export function saidPlainly(line: string, context: LineContext): readonly Heard[] {
-  const steps: readonly ((line: string, context: LineContext) => readonly Heard[])[] = [timesSaid, numbersSaid];
+  const steps: readonly ((line: string, context: LineContext) => readonly Heard[])[] = [
+    timesSaid,
+    numbersSaid,
+    partsListed,
+  ];
   return steps.reduce<readonly Heard[]>(
     (heard, step) =>
       heard

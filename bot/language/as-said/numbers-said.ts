@@ -1,13 +1,13 @@
 // Numbers that are spoken or dictated, put in figures. Where words can be cut into numbers in several ways (`eleven ninety eight`)
 // each way is a line of its own; which of them is meant shows when they are read.
 
-import { type Hearing, meaningOf } from '../hearing.ts';
+import type { Hearing } from '../hearing.ts';
 import type { LineContext } from '../reading.ts';
-import { batchMarks, canMarks, sessionMarks } from '../tongues/english/line-words.ts';
 import type { NumberWords } from '../tongues/typed.ts';
 import type { Unit } from '../typed/units-typed.ts';
 import { notAfterSpace } from '../typed/units-typed.ts';
 import type { Heard } from './heard.ts';
+import { isMark, isOfParts } from './marks.ts';
 import { digitSaid, isNumberWord, type NumberSaid, numberSaid, partBefore, partMore } from './number-words.ts';
 import { type Change, changed, type Said, wordsOf } from './words.ts';
 
@@ -202,14 +202,10 @@ function isArticle({ said, words, context }: Line, at: number, { to }: NumberSai
   if (typed === 'a') return true;
   const before = said[at - 1]?.word ?? '';
   return (
-    ofRun === 0 && !isMark(before, context) && !/\d$/.test(before) && !isNumberWord(said[at + 1]?.word ?? '', words)
+    ofRun === 0 &&
+    !isMark(before, context) &&
+    !isOfParts(before, context) &&
+    !/\d$/.test(before) &&
+    !isNumberWord(said[at + 1]?.word ?? '', words)
   );
-}
-
-/** `batch one`, `bote uno`, `impeller one`. */
-function isMark(word: string, { hearing, parts }: LineContext): boolean {
-  const meaning = meaningOf(word, hearing);
-  const isNoun = batchMarks.has(meaning) || canMarks.has(meaning) || sessionMarks.has(meaning);
-  const called = hearing.tongues.some(({ pots, cans }) => `${pots} ${cans}`.split(' ').includes(word));
-  return isNoun || called || (word.length > 2 && parts.some((part) => part.startsWith(word.replace(/s$/, ''))));
 }

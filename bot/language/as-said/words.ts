@@ -7,6 +7,8 @@ import { withoutAccents } from '../typed/without-accents.ts';
 /** `word`: as it is looked up, in lower case, without accents and the comma behind it. */
 export interface Said extends Span {
   readonly word: string;
+  /** Whether a comma stands behind it. */
+  readonly comma: boolean;
 }
 
 const shape = /"(?:[^"\\]|\\.)*"|[^\s"]+/g;
@@ -15,16 +17,17 @@ const hyphened = /^(\p{L}+)-(\p{L}+)$/u;
 
 export function wordsOf(line: string, isWord: (word: string) => boolean = () => false): readonly Said[] {
   return [...line.matchAll(shape)].flatMap(({ 0: chunk, index: start }) => {
-    if (chunk.startsWith('"')) return [{ text: chunk, start, end: start + chunk.length, word: chunk }];
+    if (chunk.startsWith('"')) return [{ text: chunk, start, end: start + chunk.length, word: chunk, comma: false }];
     const text = chunk.replace(/(?<=.)[,;.!]+$/, '');
     const word = withoutAccents(text.toLowerCase());
     const [, first = '', second = ''] = hyphened.exec(word) ?? [];
     const end = start + text.length;
-    if (!isWord(first) || !isWord(second)) return [{ text, start, end, word }];
+    const comma = chunk.endsWith(',');
+    if (!isWord(first) || !isWord(second)) return [{ text, start, end, word, comma }];
     const middle = start + first.length;
     return [
-      { text: text.slice(0, first.length), start, end: middle, word: first },
-      { text: text.slice(first.length + 1), start: middle + 1, end, word: second },
+      { text: text.slice(0, first.length), start, end: middle, word: first, comma: false },
+      { text: text.slice(first.length + 1), start: middle + 1, end, word: second, comma },
     ];
   });
 }

@@ -32,6 +32,7 @@ export interface Typed {
   readonly settings: Readonly<Record<SettingName, SettingWords>>;
   /** This tongue by its code, as people name it in any, without accents. */
   readonly languages: Readonly<Record<string, string>>;
+  readonly lists: ListWords;
   readonly cries: CryWords;
   /** How acts are said where no verb begins the line. */
   readonly said: SaidWords;
@@ -53,6 +54,21 @@ export interface Typed {
   readonly printedIn?: Readonly<Partial<Record<Profile['locale'], Readonly<Record<string, string>>>>>;
   /** The same on the lines of one verb. */
   readonly offeredOn: Readonly<Partial<Record<VocabularyName, Readonly<Record<string, string>>>>>;
+}
+
+/** How several parts are told, lower case and without accents. */
+export interface ListWords {
+  /** What makes a name that of several; the longest that fits is taken off. */
+  readonly plurals: readonly string[];
+  readonly and: readonly string[];
+  /** Between the ends of a stretch. */
+  readonly to: readonly string[];
+  /** Before a number, and no number itself. */
+  readonly articles: readonly string[];
+  /** All of which the act could be said. */
+  readonly all: readonly string[];
+  /** Those of them that are left; with a number behind it as many. */
+  readonly rest: readonly string[];
 }
 
 export interface VerbWords {
