@@ -1,13 +1,31 @@
 // The readings that a line goes to which the strict reader cannot read, in their order: the first that understands it counts.
 
-import { asSaid } from './as-said/as-said.ts';
+import { asSaid, saidPlainly } from './as-said/as-said.ts';
 import type { LineContext } from './reading.ts';
 import { bareAnswer } from './said-of-last/bare-answer.ts';
 import { slotsHeard } from './slots-heard/slots-heard.ts';
 import type { Strictly, Understands, Understood } from './understood.ts';
 
+/** Each way to say the line in figures goes on: what is sure stays so only where the line has one such way. */
+const inFigures =
+  (reading: Understands): Understands =>
+  (line, context, strictly) => {
+    const heard = saidPlainly(line, context);
+    const found = heard.flatMap((each) => {
+      const made = reading(each.line, context, strictly);
+      return made === undefined ? [] : [made];
+    });
+    const [first] = found;
+    if (first === undefined) return undefined;
+    if (first.is === 'sure' && found.length === 1 && heard[0]?.isSure === true) return first;
+    return {
+      is: 'likely',
+      lines: [...new Set(found.flatMap((each) => (each.is === 'sure' ? [each.line] : each.lines)))],
+    };
+  };
+
 /** A question about the state before what answers or corrects the last card, that before an act told in the speaker's own words. */
-const further: readonly Understands[] = [bareAnswer, asSaid, slotsHeard];
+const further: readonly Understands[] = [bareAnswer, asSaid, inFigures(slotsHeard)];
 
 export function understood(line: string, context: LineContext, strictly: Strictly): Understood | undefined {
   for (const reading of further) {
