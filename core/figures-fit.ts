@@ -15,8 +15,8 @@ const beyondAir = 10;
 const beyondOven = 20;
 /** Without a sheet: from the frost to a hot shop. */
 const anyAir = { lowestCelsius: 0, highestCelsius: 45 };
-/** Nobody mixes less than a sample or more than a drum, nor flushes with more than a bucket. */
-const mixed = { least: 20, most: 50_000 };
+/** Nobody mixes less than covers a part or more than a drum, nor flushes with more than a bucket. */
+const mixed = { least: 100, most: 50_000 };
 const flushed = { least: 0.02, most: 20 };
 
 /** `by`: who says it. */

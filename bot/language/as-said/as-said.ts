@@ -40,15 +40,16 @@ interface Found extends Heard {
 }
 
 function readAs({ line, isSure }: Heard, typed: string, context: LineContext, strictly: Strictly): readonly Found[] {
-  const found = (each: string): readonly Found[] => {
+  const found = (each: string, isUnitSure = true): readonly Found[] => {
     const read = strictly(each);
-    return read.kind === 'command' || read.kind === 'question' ? [{ line: each, isSure, read }] : [];
+    const isRead = read.kind === 'command' || read.kind === 'question';
+    return isRead ? [{ line: each, isSure: isSure && isUnitSure, read }] : [];
   };
   const said = line === typed ? [] : found(line);
   if (said.length > 0) return said;
   const plain = withoutDegrees(line, context);
   return [line, ...(plain === line ? [] : [plain])].flatMap((each) =>
-    unitsLeftOut(each, context, strictly).flatMap(found),
+    unitsLeftOut(each, context, strictly).flatMap((unit) => found(unit.line, unit.isSure)),
   );
 }
 

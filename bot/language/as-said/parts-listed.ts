@@ -126,12 +126,14 @@ function numbersAt(line: ListLine, at: number, first: number | undefined, isPlur
   const numbers: number[] = first === undefined ? [] : [first];
   let to = at;
   let isSure = true;
+  let isClosed = false;
   for (;;) {
     const joint = numbers.length === 0 ? { to, is: 'and' as const } : jointAt(line, to);
     const from = articlesTo(line, joint?.to ?? to);
     const number = wholeAt(line, from);
-    // Behind a name that stands for several a number goes on; else it may be a pot's.
-    if (number === undefined || (joint === undefined && !isPlural)) break;
+    // Behind a name that stands for several a number goes on, until a joint has closed the list; else it may be a pot's.
+    if (number === undefined || (joint === undefined && (!isPlural || isClosed))) break;
+    isClosed = numbers.length > 0 && joint !== undefined && joint.is !== 'comma';
     if (numbers.length > 0 && (joint === undefined || joint.is === 'comma'))
       isSure = isSure && joinsLater(line, from + 1);
     const start = numbers.at(-1);

@@ -4,19 +4,25 @@
 import { isForeign } from '../own-units.ts';
 import type { LineContext } from '../reading.ts';
 import type { Strictly } from '../understood.ts';
+import type { Heard } from './heard.ts';
 import { wordsOf } from './words.ts';
 
-/** Lines with their units, those that would do; none where the reading misses something else. */
-export function unitsLeftOut(line: string, context: LineContext, strictly: Strictly): readonly string[] {
+/** Lines with their units, those that would do, the likeliest first; sure is only the crew's first unit, where no other would do. */
+export function unitsLeftOut(line: string, context: LineContext, strictly: Strictly): readonly Heard[] {
   const { fits } = context;
   const read = strictly(line);
-  if (fits === undefined || read.kind !== 'misread' || read.misread.code !== 'unit-missing') return [];
-  return read.misread.suggestions.filter((each) => {
+  // `10oz` of a liquid has its unit, which may be either of two.
+  const isBare =
+    read.kind === 'misread' && read.misread.code === 'unit-missing' && /^[\d.,]+$/.test(read.misread.token);
+  if (fits === undefined || !isBare) return [];
+  const { suggestions } = read.misread;
+  const would = suggestions.filter((each) => {
     // No scale of a metric crew shows pounds.
     if (isForeign(each, context.units) && !/\d[CF]\b/.test(each)) return false;
     const act = strictly(each);
     return act.kind === 'command' && fits(act.command);
   });
+  return would.map((each) => ({ line: each, isSure: would.length === 1 && each === suggestions[0] }));
 }
 
 /** `24 grados`: a temperature without its scale, which the figure alone tells as well. */

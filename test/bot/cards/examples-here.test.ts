@@ -100,7 +100,7 @@ describe('an example', () => {
 
 describe('a figure without its unit', () => {
   it.each([
-    ['en-US', 'us', 'mix 2.4', ['mix 2.4lb', 'mix 2.4oz']],
+    ['en-GB', 'metric', 'mix 24', ['mix 24kg', 'mix 24L', 'mix 24g']],
     ['en-US', 'us', 'air 75', ['air 75F', 'air 75%']],
     ['en-GB', 'metric', 'air 24', ['air 24C', 'air 24%']],
   ] as const)('given %s with %s units and "%s", then own units come first', async (language, units, line, offered) => {

@@ -81,7 +81,7 @@ describe('a line typed', () => {
     ['bilbao', [...coated, 'aplicar impulsor-7 1 inmersión'], 'No se puede'],
     ['bilbao', [...filtered.slice(0, 4), 'filtrar 1'], 'Todavía no'],
     // Of what does not read: what is missing, and on the tap what it will do.
-    ['bilbao', ['aire 24 48%'], '[¿aire 24C 48%?]'],
+    ['bilbao', ['mezcal 2,4kg'], '[¿mezclar 2,4kg?]'],
     ['bilbao', ['zzz'], 'No entendí «zzz».'],
     ['bilbao', ['se nos rompió la tapa'], 'No entendí «se nos rompió la tapa».'],
     ['bilbao', ['airee 24C'], 'No entendí «airee».'],

@@ -1,0 +1,58 @@
+// Numbers in words, in both tongues: which figures are made of them, and which words are none.
+
+import { describe, expect, it } from 'vitest';
+import { numbersSaid } from '../../../../bot/language/as-said/numbers-said.ts';
+import type { LineContext } from '../../../../bot/language/reading.ts';
+import { shopAtTen, tallerALasDiez } from '../shop-at-ten.ts';
+
+const said = (line: string, context: LineContext) =>
+  numbersSaid(line, context).map((heard) => `${heard.line}${heard.isSure ? '' : ' ?'}`);
+
+describe('numbers said in English', () => {
+  it.each([
+    ['mix two point four kilos', ['mix 2.4 kilos']],
+    ['mix 2 point 4 kilos', ['mix 2.4 kilos']],
+    ['mix two and a half kilos', ['mix 2.5 kilos']],
+    ['mix two kilos and a half', ['mix 2.5 kilos']],
+    ['mix half a kilo', ['mix 0.5 kilo']],
+    ['mix two kilos four hundred', ['mix 2.4 kilos']],
+    ['mix a hundred grams', ['mix 100 grams']],
+    ['weigh 1 twelve hundred and one grams', ['weigh 1 1201 grams']],
+    ['temp impeller-7 one hundred and five', ['temp impeller-7 105']],
+    ['air twenty-four point five degrees', ['air 24.5 degrees']],
+    // Several ways to cut them: which is meant shows when they are read.
+    ['weigh 1 eleven ninety eight', ['weigh 1 11 98', 'weigh 1 1198']],
+    ['air twenty four forty eight', ['air 24 48', 'air 2448']],
+    ['weigh one twelve oh one eleven ninety eight', ['weigh 1 1201 11 98', 'weigh 1 1201 1198']],
+    // What was heard for a number is never sure.
+    ['mix too point four kilos', ['mix 2.4 kilos ?']],
+    ['mix to kilos', ['mix 2 kilos ?']],
+    // No numbers.
+    ['the other one is dry', []],
+    ['start a mix', []],
+    ['hold impeller-7 "one run"', []],
+    ['mix 2.4kg', []],
+  ] as const)('given "%s", then it is %j', (line, ways) => {
+    expect(said(line, shopAtTen)).toEqual(ways);
+  });
+});
+
+describe('numbers said in Spanish', () => {
+  it.each([
+    ['mezclar dos coma cuatro kilos', ['mezclar 2.4 kilos']],
+    ['mezclar dos kilos cuatrocientos', ['mezclar 2.4 kilos']],
+    ['mezclar 2 kilos con 400 gramos', ['mezclar 2.4 kilos']],
+    ['mezclar dos y medio kilos', ['mezclar 2.5 kilos']],
+    ['mezclar dos kilos y cuarto', ['mezclar 2.25 kilos']],
+    ['mezclar un cuarto de kilo', ['mezclar 0.25 kilo']],
+    ['aire veinticuatro grados cuarenta y ocho por ciento', ['aire 24 grados 48 por ciento']],
+    ['pesar uno mil doscientos uno mil ciento noventa y ocho', ['pesar 1 1201 1198']],
+    ['sonda impulsor-7 ciento cinco', ['sonda impulsor-7 105']],
+    ['la mezcla uno', ['la mezcla 1']],
+    // An article is no number.
+    ['una mezcla nueva', []],
+    ['dar una mano', []],
+  ] as const)('given "%s", then it is %j', (line, ways) => {
+    expect(said(line, tallerALasDiez)).toEqual(ways);
+  });
+});
