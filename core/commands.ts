@@ -67,6 +67,8 @@ export type Question =
   /** Left out: all that sprayers wear; the sheet of the open session, or the usual one. */
   | { readonly ask: 'mask'; readonly mask?: MaskSaid; readonly person?: PersonName; readonly sheet?: SheetId }
   | { readonly ask: 'hazards'; readonly work: Work; readonly method?: Method }
+  /** In the asker's own words; left out: of the last card. */
+  | { readonly ask: 'why'; readonly about?: string }
   /** Left out: what fits the moment. `group`: all of one group of lines, or of every one. */
   | { readonly ask: 'help'; readonly verb?: string; readonly group?: string }
   | StateQuestion;

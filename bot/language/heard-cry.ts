@@ -8,7 +8,7 @@ import { known } from '../../core/known.ts';
 import { type Alarm, alarmNamed } from '../../core/session/session-commands.ts';
 import { criedWords, criesIn } from './cry.ts';
 import type { Hearing } from './hearing.ts';
-import { aboutAlarms, type Read } from './misread-line.ts';
+import { aboutAlarms, neededIn, type Read, unknownVerb } from './misread-line.ts';
 import { needIn } from './need.ts';
 import type { Need } from './no-answer.ts';
 import { reactingIn } from './reacting.ts';
@@ -52,6 +52,9 @@ export const onlySpokenOf = (verb: VerbNamed, token: Token): Fault => ({
 /** The reading as it is, or the alarm that a line cries out which nothing else reads, or what it may cry out. */
 export function orCried(read: Read, line: string, typed: string, context: LineContext): Read {
   if ('act' in read) return withNamed(read, line, context);
+  if ('question' in read && read.question.ask === 'why' && read.question.about !== undefined) {
+    return askedOrCried(read, line, typed, context);
+  }
   const isAsk = 'question' in read && read.question.ask === 'help';
   const verb = isFailed(read) ? read.verb?.row.name : undefined;
   const isAbout = verb !== undefined && verb !== 'help' && aboutAlarms.has(verb);
@@ -67,6 +70,13 @@ export function orCried(read: Read, line: string, typed: string, context: LineCo
     return withNamed({ act: { command: { verb: 'hot', note: line, ...known({ batch }) } }, line }, line, context);
   }
   return inNeed(read, need, { line, typed }, context);
+}
+
+/** `why is everybody down`: with a word of need in it, it is heard as if nobody had asked. */
+function askedOrCried(read: Read, line: string, typed: string, context: LineContext): Read {
+  const unread = { failed: unknownVerb(line, tokenize(line, context.hearing), 0, context.hearing), line };
+  const cried = orCried(unread, line, typed, context);
+  return cried === unread && neededIn(line, undefined, context).length === 0 ? read : cried;
 }
 
 function inNeed(

@@ -115,7 +115,7 @@ function eachAlarmOnce(lines: readonly string[], hearing: Hearing): readonly str
 export const aboutAlarms: ReadonlySet<VocabularyName> = new Set(['set', 'help', 'find', 'near-miss']);
 
 /** `se cayó en los ojos`: whoever needs help does not begin with the word for it. `typed`: the verb that was. */
-function neededIn(line: string, typed: VocabularyName | undefined, { hearing }: LineContext): readonly Alarm[] {
+export function neededIn(line: string, typed: VocabularyName | undefined, { hearing }: LineContext): readonly Alarm[] {
   if (typed === undefined || !aboutAlarms.has(typed))
     return [...alarmsIn(line, hearing), ...alarmsWanted(line, hearing.cries)];
   // `help me`, `accidente`; a setting of the emergency number needs nobody.

@@ -134,8 +134,8 @@ const asksAbout = /^(\p{L}+) ?\?+$/iu;
 /** `typed`: before it was cleaned; a shout is known by it. */
 function readCleaned(line: string, context: LineContext, typed = line): Read {
   const asked = line.endsWith('?') ? asksAbout.exec(line)?.[1] : undefined;
-  if (asked !== undefined && verbNamed(asked.toLowerCase(), context.hearing) !== undefined)
-    return readCalmly(`help ${asked}`, context);
+  const verb = asked === undefined ? undefined : verbNamed(asked.toLowerCase(), context.hearing);
+  if (verb !== undefined && verb.row.name !== 'why') return readCalmly(`help ${asked}`, context);
   return orCried(readCalmly(line, context), line, typed, context);
 }
 

@@ -1,7 +1,8 @@
 // Answers what only reads: loads what the question names, and words it for whoever asks.
 
+import type { Question } from '../../core/commands.ts';
 import type { Executor } from '../../core/execute.ts';
-import { canStream, defaultPlace, partStream, placeStream, sessionStream } from '../../core/ids.ts';
+import { canStream, defaultPlace, partStream, placeStream, type StreamId, sessionStream } from '../../core/ids.ts';
 import type { Clock } from '../../core/ports.ts';
 import type { Shop } from '../../core/shop.ts';
 import { unreadIn } from '../../core/unread.ts';
@@ -23,54 +24,52 @@ import type { RecordAnswers } from '../records/record-answers.ts';
 import type { Answer } from './answer.ts';
 import { answerState } from './answer-state.ts';
 import type { Delivery } from './front-end.ts';
+import type { LastCards } from './last-cards.ts';
 import { answering, tellingOf } from './telling.ts';
+import { whyAnswer } from './why-question.ts';
 
 export interface Questioned {
   readonly executor: Executor;
   readonly clock: Clock;
   readonly tongues: Tongues;
   readonly recordAnswers: RecordAnswers;
+  readonly lastCards: LastCards;
 }
 
+const plainReply = { kind: 'reply', code: null, recorded: false } as const;
+
 export async function answerQuestion(
-  { executor, clock, tongues, recordAnswers }: Questioned,
+  deps: Questioned,
   delivery: Delivery,
   { question, line }: Extract<Reading, { kind: 'question' }>,
   shop: Shop,
 ): Promise<Answer> {
+  const { executor, clock, tongues, recordAnswers } = deps;
   const told = { tongues, now: clock.now() };
   const telling = tellingOf(told, shop, delivery.as);
-  const shown = (said: Card) => withLinesShown(telling, said);
   const worded = (said: Card) =>
-    answering(told, delivery, shop, { ...{ kind: 'reply', code: null, recorded: false }, card: shown(said) });
+    answering(told, delivery, shop, { ...plainReply, card: withLinesShown(telling, said), asked: question });
   // Of what was loaded for it, too: an answer must not pass for whole.
   const reply = async (card: Card) => worded(withUnread(telling.words, card, unreadIn(await executor.look())));
+  const loaded = async (named: readonly StreamId[]) => ({ ...telling, shop: await executor.look(named) });
   switch (question.ask) {
     case 'help':
       return worded(helpCard(telling, question, delivery.as));
     case 'now':
     case 'what-now': {
-      const everywhere = { ...telling, shop: await executor.look([placeStream(defaultPlace)]) };
+      const everywhere = await loaded([placeStream(defaultPlace)]);
       return reply((question.ask === 'now' ? nowCard : guideCard)(everywhere, delivery.as));
     }
     case 'stock':
       return reply(stockCard(telling));
-    case 'plan': {
-      const names = question.parts.flatMap((part) => ('part' in part ? [partStream(part.part)] : []));
-      const named = await executor.look([placeStream(defaultPlace), ...names]);
-      return reply(planCard({ ...telling, shop: named }, question, line));
-    }
-    case 'vent': {
-      const { asked } = question;
-      const named = asked.of === 'session' && asked.session !== undefined ? [sessionStream(asked.session)] : [];
-      return reply(ventCard({ ...telling, shop: await executor.look(named) }, question));
-    }
-    case 'purge': {
-      const named = question.asked.can === undefined ? [] : [canStream(question.asked.can)];
-      return reply(purgeCard({ ...telling, shop: await executor.look(named) }, question));
-    }
+    case 'plan':
+      return reply(planCard(await loaded(streamsNamed(question)), question, line));
+    case 'vent':
+      return reply(ventCard(await loaded(streamsNamed(question)), question));
+    case 'purge':
+      return reply(purgeCard(await loaded(streamsNamed(question)), question));
     case 'mask':
-      return reply(maskCard({ ...telling, shop: await executor.look() }, question));
+      return reply(maskCard(await loaded([]), question));
     case 'can-i':
     case 'how-long':
     case 'who-did':
@@ -84,6 +83,8 @@ export async function answerQuestion(
       return reply(await answerState(executor, recordAnswers, telling, { question, line, by: delivery.as }));
     case 'hazards':
       return worded(allLinesCard(telling, question));
+    case 'why':
+      return worded(await whyAnswer(deps, telling, question, delivery.as));
     case 'day':
       return reply(await recordAnswers.day(telling, question.day));
     case 'week':
@@ -103,5 +104,20 @@ export async function answerQuestion(
       const asker = { name: delivery.as, atConsole: delivery.atConsole === true };
       return reply(await recordAnswers.answer(telling, question, asker));
     }
+  }
+}
+
+function streamsNamed(question: Extract<Question, { ask: 'plan' | 'vent' | 'purge' }>): readonly StreamId[] {
+  switch (question.ask) {
+    case 'plan': {
+      const names = question.parts.flatMap((part) => ('part' in part ? [partStream(part.part)] : []));
+      return [placeStream(defaultPlace), ...names];
+    }
+    case 'vent': {
+      const { asked } = question;
+      return asked.of === 'session' && asked.session !== undefined ? [sessionStream(asked.session)] : [];
+    }
+    case 'purge':
+      return question.asked.can === undefined ? [] : [canStream(question.asked.can)];
   }
 }

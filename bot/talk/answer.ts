@@ -1,6 +1,7 @@
 // What goes out for one line or one ring, the same for every front end.
 
 import { z } from 'zod';
+import type { Question } from '../../core/commands.ts';
 import type { PersonName, StreamId } from '../../core/ids.ts';
 import { type Card, cardText } from '../cards/card.ts';
 
@@ -24,6 +25,10 @@ export interface Answer {
   readonly about?: readonly StreamId[];
   /** What it was recorded under: a card that tells of any of this is an older one from then on. */
   readonly moved?: readonly StreamId[];
+  /** The question that it answers. */
+  readonly asked?: Question;
+  /** Of an objection: the act, as a line. */
+  readonly actLine?: string;
   readonly card: Card;
   /** Of a bell: all that ring in the same breath for the same, as one; by their numbered keys, its own among them. */
   readonly together?: { readonly keys: readonly string[]; readonly card: Card };

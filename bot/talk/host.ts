@@ -34,7 +34,7 @@ import { oneAnswer } from './several-answers.ts';
 import { answering, type ToldNow, tellingOf } from './telling.ts';
 import { wordOutcome } from './word-outcome.ts';
 
-export interface HostDeps extends Questioned {
+export interface HostDeps extends Omit<Questioned, 'lastCards'> {
   readonly store: Store;
   readonly log: Log;
   readonly crew: string;
@@ -59,7 +59,7 @@ export function createHost(deps: HostDeps): Host {
     handle: async (delivery) => {
       // Nobody waits for what a store that fails cannot tell.
       const cards = await lastCards.of(delivery.as).catch(() => []);
-      const answer = await handle(deps, delivery, cards);
+      const answer = await handle({ ...deps, lastCards }, delivery, cards);
       if (answer !== undefined) lastCards.saw(answer);
       return answer;
     },
@@ -76,9 +76,12 @@ export function createHost(deps: HostDeps): Host {
   };
 }
 
+/** With the cards that each was given. */
+type Handling = HostDeps & Questioned;
+
 /** `cards`: told to whoever speaks, newest first; `saidAs`: the strict line of an act that was said in other words, with others. */
 async function handle(
-  deps: HostDeps,
+  deps: Handling,
   given: Delivery,
   cards: readonly Answer[],
   saidAs?: string,
@@ -124,7 +127,7 @@ type Meant =
   | { readonly is: 'words'; readonly answer: () => Answer | undefined | Promise<Answer> };
 
 function meaningOf(
-  deps: HostDeps,
+  deps: Handling,
   told: ToldNow,
   delivery: Delivery & Pick<Speaking, 'cards'> & { readonly id: string },
   shop: Shop,
@@ -145,7 +148,7 @@ function meaningOf(
 }
 
 function inWords(
-  deps: HostDeps,
+  deps: Handling,
   told: ToldNow,
   delivery: Delivery,
   reading: Exclude<Reading, { kind: 'command' }>,
@@ -167,7 +170,7 @@ function inWords(
 
 /** Each under a name of its own, so that the same delivery is the same acts; from the first that is not recorded on none. */
 async function eachInTurn(
-  deps: HostDeps,
+  deps: Handling,
   told: ToldNow,
   delivery: Delivery,
   lines: readonly string[],

@@ -34,7 +34,7 @@ export function answering(
   told: ToldNow,
   delivery: Delivery,
   shop: Shop,
-  content: Pick<Answer, 'kind' | 'code' | 'recorded' | 'card' | 'forAll' | 'about' | 'moved'>,
+  content: Pick<Answer, 'kind' | 'code' | 'recorded' | 'card' | 'forAll' | 'about' | 'moved' | 'asked' | 'actLine'>,
 ): Answer {
   return makeAnswer({
     at: tellingOf(told, shop, delivery.as).figures.iso(told.now),

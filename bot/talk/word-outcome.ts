@@ -5,7 +5,7 @@ import type { Outcome, Request } from '../../core/execute.ts';
 import type { PersonName } from '../../core/ids.ts';
 import type { Shop } from '../../core/shop.ts';
 import type { Card } from '../cards/card.ts';
-import { type Telling, withLinesShown } from '../cards/card-context.ts';
+import { lineOf, type Telling, withLinesShown } from '../cards/card-context.ts';
 import { withLead } from '../cards/guide-card.ts';
 import { objectionCard, unclearCard } from '../cards/objection-cards.ts';
 import { recordedCard } from '../cards/reply-cards.ts';
@@ -44,7 +44,9 @@ export function wordOutcome(
       );
       const code = outcome.objections[0]?.code ?? null;
       const about = subjectsNamed(shop, request.command);
-      return answering(told, delivery, shop, { kind: 'objection', code, recorded: false, ...cards, about });
+      const { command, at } = request;
+      const actLine = lineOf(tellingOf(told, shop, delivery.as), { command, at, stance: { is: 'asked' } });
+      return answering(told, delivery, shop, { kind: 'objection', code, recorded: false, ...cards, about, actLine });
     }
     case 'unclear': {
       const telling = tellingOf(told, shop, delivery.as);

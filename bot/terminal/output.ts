@@ -24,7 +24,14 @@ export function printJson(out: Writable, fileOn: (card: Card) => string | undefi
 }
 
 /** The shape is fixed: these are for front ends that many read at once, a paper's name for those elsewhere. */
-const notOfAnswer = ['about', 'moved', 'forAll', 'together'] as const satisfies readonly (keyof Answer)[];
+const notOfAnswer = [
+  'about',
+  'moved',
+  'asked',
+  'actLine',
+  'forAll',
+  'together',
+] as const satisfies readonly (keyof Answer)[];
 const notOfCard = ['paper', 'paperAgain', 'copy', 'links', 'alarm', 'leads'] as const satisfies readonly (keyof Card)[];
 
 function without(whole: object, names: readonly string[]) {

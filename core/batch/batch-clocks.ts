@@ -2,6 +2,7 @@
 // last at most so long, from the first contact of B with A, stirring included.
 
 import { type ClockReading, dueAt, type Run, readClock, type TemperatureLog } from '../calc/clock.ts';
+import type { ClockBasis } from '../calc/clock-sum.ts';
 import { type DoseRules, paceAt } from '../calc/dose.ts';
 import { lawTimes, potLifeFactor } from '../calc/pot-mass.ts';
 import type { RateLaw } from '../calc/rate-law.ts';
@@ -69,6 +70,20 @@ export function blendClock(batch: Batch, air: TemperatureLog, now: EpochMs): Clo
   return readClock(blendRules(batch), blendRuns(batch, now), air, now);
 }
 
+/** What its stirring or induction is counted by. */
+export const blendBasis = (batch: Batch, air: TemperatureLog): ClockBasis => ({
+  rules: blendRules(batch),
+  runs: blendRuns(batch, always),
+  log: air,
+});
+
+/** What its pot life is counted by, as it is known by `now`. */
+export const potBasis = (batch: Batch, air: TemperatureLog, now: EpochMs): ClockBasis => ({
+  rules: potRulesBy(batch, now),
+  runs: potRuns(batch),
+  log: air,
+});
+
 interface Shortened {
   readonly from: EpochMs;
   /** What is left of the sheet's pot life. */
@@ -92,9 +107,17 @@ function tooFastFrom(batch: Batch): EpochMs | undefined {
 
 /** How much of the pot life is gone by `now`, by the dose alone: what eyes saw stands in `batch.thickened`. */
 export function potLifeClock(batch: Batch, air: TemperatureLog, now: EpochMs): ClockReading {
+  return readClock(potRulesBy(batch, now), potRuns(batch), air, now);
+}
+
+function potRulesBy(batch: Batch, now: EpochMs): DoseRules {
   const rules = potLifeRules(batch);
-  const shares = shortenings(batch).flatMap(({ from, share }) => (from <= now ? [share] : []));
-  return readClock({ ...rules, law: lawTimes(rules.law, Math.min(1, ...shares)) }, potRuns(batch), air, now);
+  return { ...rules, law: lawTimes(rules.law, shortenedTo(batch, now)) };
+}
+
+/** What is left of the sheet's pot life by `now`, air having cost the rest. */
+export function shortenedTo(batch: Batch, now: EpochMs): number {
+  return Math.min(1, ...shortenings(batch).flatMap(({ from, share }) => (from <= now ? [share] : [])));
 }
 
 /** When a share of the pot life is gone: shortened from the moment at which that was known, never before it. */

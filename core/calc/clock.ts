@@ -64,9 +64,7 @@ export function dueAt(rules: DoseRules, runs: readonly Run[], log: TemperatureLo
   const last = runs.at(-1);
   if (last === undefined) return undefined;
   const running = last.to === undefined;
-  const newest = log.readings.at(-1);
-  const known = newest === undefined ? last.from : knownUntil(rules, newest, log);
-  const horizon = last.to ?? epochMs(Math.max(known, last.from));
+  const horizon = readUpTo(rules, last, log);
   // Most are done within two days: a record of years is cut up only for those that are not.
   const soon = minutesAfter(last.from, twoDays);
   if (soon < horizon) {
@@ -76,11 +74,22 @@ export function dueAt(rules: DoseRules, runs: readonly Run[], log: TemperatureLo
   const soFar = dose(rules, piecesOf(rules, runs, log, horizon), target);
   if (soFar.doneAt !== undefined) return soFar.doneAt;
   if (!running) return undefined;
-  const heldCelsius = rules.caution === 'at-least' ? lastReading(log, horizon)?.celsius : undefined;
-  return projectedDone(rules, soFar.progress, horizon, heldCelsius, target);
+  return projectedDone(rules, soFar.progress, horizon, heldFrom(rules, log, horizon), target);
 }
 
-function knownUntil(rules: DoseRules, newest: TemperatureReading, log: TemperatureLog): EpochMs {
+/** As far as the last run goes by readings: from there on a due time is only expected. */
+export function readUpTo(rules: Pick<DoseRules, 'caution'>, last: Run, log: TemperatureLog): EpochMs {
+  const newest = log.readings.at(-1);
+  const known = newest === undefined ? last.from : knownUntil(rules, newest, log);
+  return last.to ?? epochMs(Math.max(known, last.from));
+}
+
+/** The temperature that is expected to hold from then on; `undefined` where nothing is. */
+export function heldFrom(rules: Pick<DoseRules, 'caution'>, log: TemperatureLog, at: EpochMs): Celsius | undefined {
+  return rules.caution === 'at-least' ? lastReading(log, at)?.celsius : undefined;
+}
+
+function knownUntil(rules: Pick<DoseRules, 'caution'>, newest: TemperatureReading, log: TemperatureLog): EpochMs {
   return rules.caution === 'at-least' ? newest.at : minutesAfter(newest.at, log.staleAfter);
 }
 

@@ -42,7 +42,7 @@ function goingOn({ temperatures }: Part, { run, doors }: Cure, rules: DoseRules,
 }
 
 /** Its time in the oven up to the last reading by `until`, without a temperature where nothing proves one. */
-function provedPieces(part: Part, cure: Cure, furthestApart: Minutes, until: EpochMs): readonly Piece[] {
+export function provedPieces(part: Part, cure: Cure, furthestApart: Minutes, until: EpochMs): readonly Piece[] {
   const { from, to } = cure.run;
   const readAt = part.temperatures.findLast(({ at }) => at <= until)?.at ?? from;
   const end = Math.max(from, Math.min(to ?? until, readAt));

@@ -2,6 +2,7 @@
 // least), the recoat window, and the cure by the part's own temperature in an oven or by the room's.
 
 import { type ClockReading, dueAt, type Run, readClock, type TemperatureLog } from '../calc/clock.ts';
+import { type ClockBasis, expectedStretch, type Stretch, stretchesOf, stretchesTo } from '../calc/clock-sum.ts';
 import { type DoseRules, projectedDone } from '../calc/dose.ts';
 import { partStream } from '../ids.ts';
 import type { AirLog } from '../place/place.ts';
@@ -9,7 +10,7 @@ import { ovenLaw, rateLaw, type Sheet } from '../products/sheet.ts';
 import type { StageName } from '../products/sheet-part.ts';
 import { type EpochMs, epochMs, minutes, minutesAfter, minutesBetween } from '../units.ts';
 import { runsExpected, runsThatCount } from './cure-humidity.ts';
-import { isBracketed, provedClock } from './cure-proof.ts';
+import { isBracketed, provedClock, provedPieces } from './cure-proof.ts';
 import { heatUp } from './heat-up.ts';
 import type { Coat, Cure, Part } from './part.ts';
 
@@ -27,10 +28,15 @@ export function flashTimes(sheet: Sheet, coatedAt: EpochMs): FlashTimes {
 
 /** Until when the wet film takes another pass, on the early side; `undefined` where the sheet gives no open time. */
 export function openUntil(sheet: Sheet, coat: Coat, air: TemperatureLog): EpochMs | undefined {
-  if (sheet.openTime === undefined) return undefined;
-  const rules = { law: rateLaw(sheet.openTime), caution: 'at-most', withoutFigure: 'nothing' } as const;
-  const end = dueAt(rules, [{ from: coat.firstAt, to: undefined }], air);
+  const basis = openBasis(sheet, coat, air);
+  const end = basis && dueAt(basis.rules, basis.runs, basis.log);
   return end === undefined ? undefined : epochMs(Math.floor(end));
+}
+
+export function openBasis({ openTime }: Sheet, coat: Coat, log: TemperatureLog): ClockBasis | undefined {
+  if (openTime === undefined) return undefined;
+  const rules = { law: rateLaw(openTime), caution: 'at-most', withoutFigure: 'nothing' } as const;
+  return { rules, runs: [{ from: coat.firstAt, to: undefined }], log };
 }
 
 export interface RecoatTimes {
@@ -60,6 +66,22 @@ function cureRules(sheet: Sheet, way: Cure['way']): DoseRules | undefined {
 /** In an oven the part's own readings count, from the one at or before its start; in a room the room's. */
 function cureLog(part: Part, way: Cure['way'], air: TemperatureLog): TemperatureLog {
   return way === 'oven' ? { readings: part.temperatures, lowest: [], staleAfter: air.staleAfter } : air;
+}
+
+/** The sum behind its cure up to `end`: in an oven what the readings prove, in a room what its air earned. */
+export function cureStretches(part: Part, sheet: Sheet, air: AirLog, now: EpochMs, end: EpochMs): readonly Stretch[] {
+  const { cure } = part;
+  const rules = cure && cureRules(sheet, cure.way);
+  if (cure === undefined || rules === undefined) return [];
+  if (!isBracketed(cure)) {
+    const log = cureLog(part, cure.way, air);
+    return stretchesTo({ rules, runs: expectedRuns(cure, sheet, air), log }, end);
+  }
+  const proved = stretchesOf(rules, provedPieces(part, cure, air.staleAfter, now));
+  const last = part.temperatures.at(-1);
+  const from = epochMs(Math.max(cure.run.from, last?.at ?? cure.run.from));
+  if (end <= from || cure.run.to !== undefined) return proved;
+  return [...proved, expectedStretch(rules, { from, to: end, celsius: last?.celsius })];
 }
 
 /** `undefined` while the part is not in cure, or where the sheet has no such cure. */
@@ -184,6 +206,14 @@ export function stagesDue(part: Part, sheet: Sheet, air: AirLog, now: EpochMs): 
       ? []
       : [{ stage, at: epochMs(Math.ceil(at)), proved: doneAt !== undefined && doneAt <= now }];
   });
+}
+
+/** What a stage of its cure in the room is counted by; `undefined` where the sheet has no such stage. */
+export function stageBasis({ cure }: Part, sheet: Sheet, air: AirLog, stage: StageName): ClockBasis | undefined {
+  const time = sheet.cure.room?.stages.find((each) => each.stage === stage)?.time;
+  if (cure?.way !== 'room' || time === undefined) return undefined;
+  const rules = { law: rateLaw(time), caution: 'at-least', withoutFigure: 'nothing' } as const;
+  return { rules, runs: expectedRuns(cure, sheet, air), log: air };
 }
 
 const dayWithoutFigure = minutes(1440);

@@ -2,6 +2,7 @@
 // batch says which sheet counts, so the shortest of those at hand does.
 
 import { dueAt, type TemperatureLog } from '../calc/clock.ts';
+import type { ClockBasis } from '../calc/clock-sum.ts';
 import { rateLaw, type Sheet } from '../products/sheet.ts';
 import { sheetsLikely } from '../products/shelf.ts';
 import { lastSaid } from '../settled.ts';
@@ -18,10 +19,15 @@ export function awaitsCoat(part: Part): boolean {
 
 /** By one sheet; `undefined` where it gives no such life, or nobody said that the part was prepared. */
 export function surfaceEndsAt(part: Part, sheet: Sheet, air: TemperatureLog): EpochMs | undefined {
-  if (sheet.surfaceLife === undefined || part.prepared === undefined || !awaitsCoat(part)) return undefined;
-  const rules = { law: rateLaw(sheet.surfaceLife), caution: 'at-most', withoutFigure: 'nothing' } as const;
-  const end = dueAt(rules, [{ from: part.prepared.at, to: undefined }], air);
+  const basis = surfaceBasis(part, sheet, air);
+  const end = basis && dueAt(basis.rules, basis.runs, basis.log);
   return end === undefined ? undefined : epochMs(Math.floor(end));
+}
+
+export function surfaceBasis(part: Part, { surfaceLife }: Sheet, log: TemperatureLog): ClockBasis | undefined {
+  if (surfaceLife === undefined || part.prepared === undefined || !awaitsCoat(part)) return undefined;
+  const rules = { law: rateLaw(surfaceLife), caution: 'at-most', withoutFigure: 'nothing' } as const;
+  return { rules, runs: [{ from: part.prepared.at, to: undefined }], log };
 }
 
 /** The crew's usual sheet, where none is usual every one that it may take, and those of the live batches. */

@@ -102,6 +102,7 @@ export const questionRows = {
   }),
   mask: verb({ mask: spoken('mask'), sheet: sheet('sheet') }),
   hazards: verb({ work: choice('work', works, { required: true }) }),
+  why: verb({ about: ownWords('sought') }, { endsInWords: true }),
   help: verb({ about: spoken('verb') }),
   ...stateRows,
 } satisfies { readonly [Ask in Question['ask']]: VerbRow };

@@ -8,7 +8,7 @@ import { nearestVerbs } from '../suggestions.ts';
 import { withDates } from '../times/date-typed.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
-import { verbAt, verbNamed } from '../verbs-typed.ts';
+import { isIgnoredOn, verbAt, verbNamed } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { askedReaders } from './read-asked.ts';
 import { readMask } from './read-mask.ts';
@@ -29,6 +29,7 @@ const readers: { readonly [Ask in Question['ask']]: (act: ActLine) => Question |
   purge: readPurge,
   hazards: readHazards,
   mask: readMask,
+  why: readWhy,
   help: readHelp,
   ...recordReaders,
   ...askedReaders,
@@ -78,4 +79,16 @@ function readHelp({ tokens: typed, context: { hearing } }: ActLine): Question | 
   if (verb !== undefined) return { ask: 'help', verb: verb.row.name };
   const tries = nearestVerbs(word, hearing).map(({ printed }) => `help ${printed}`);
   return { failed: 'unknown-verb', token: first, needs: ['verb'], tries };
+}
+
+/** `why is 09:42`, `where does 9:42 come from`: what stands round it asks nothing. */
+function readWhy({ tokens, line, verb, context: { hearing } }: ActLine): Question {
+  const rounds = (token: Token): boolean =>
+    token.kind === 'word' &&
+    (isIgnoredOn(verb.row.name, token.word, hearing) || isIgnoredOn(verb.row.name, token.text.toLowerCase(), hearing));
+  const first = tokens.find((token) => !rounds(token));
+  const last = tokens.findLast((token) => !rounds(token));
+  const about =
+    first === undefined || last === undefined ? '' : line.slice(first.start, last.end).replace(/[?!.\s]+$/, '');
+  return about === '' ? { ask: 'why' } : { ask: 'why', about };
 }

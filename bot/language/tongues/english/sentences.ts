@@ -1,7 +1,5 @@
 // The English catalogue. Every other language has this shape: a missing sentence does not compile.
 
-import type { BatchPhase } from '../../../../core/batch/batch.ts';
-import type { PartPhase } from '../../../../core/part/part.ts';
 import type { FactId } from '../../../cards/fact-ids.ts';
 import { linesShownIn } from '../../line-shown.ts';
 import { englishAsked } from './asked.ts';
@@ -17,6 +15,7 @@ import { englishHeldBack, englishObjection } from './objections.ts';
 import { englishPage } from './page.ts';
 import { englishPapers } from './papers.ts';
 import { englishParts } from './parts.ts';
+import { blend, phases } from './phases.ts';
 import { englishRecords } from './records.ts';
 import { englishReplies } from './replies.ts';
 import { englishLate, englishOvertaken, englishRings, englishUnproved } from './rings.ts';
@@ -28,6 +27,7 @@ import { englishSteps } from './steps.ts';
 import { englishTyped as englishLines } from './typed.ts';
 import { englishUnclear } from './unclear.ts';
 import { englishUndo } from './undo.ts';
+import { englishWhy } from './why.ts';
 
 const facts: Readonly<Record<FactId, string>> = {
   'part-a': 'Part A',
@@ -236,26 +236,6 @@ const buttons = {
   way: 'How:',
 };
 
-const phases: Readonly<Record<BatchPhase['is'] | PartPhase['is'], string>> = {
-  'to-weigh': 'to be weighed',
-  blending: 'mixing time runs',
-  paused: 'stirrer off',
-  filtered: 'in use',
-  dead: 'thick, gelled or hot: waste',
-  emptied: 'empty',
-  bare: 'bare',
-  flashing: 'flash-off',
-  dry: 'dry, waits for its cure',
-  curing: 'in cure',
-  cured: 'out of cure',
-  released: 'released',
-};
-
-const blend = {
-  stir: { wanted: 'Stirring wanted', given: 'Stirred', doneAt: 'Stirring done at' },
-  induction: { wanted: 'Induction wanted', given: 'Stood', doneAt: 'Induction over at' },
-};
-
 /** The ids of taps, with their labels. */
 export type ButtonId = keyof typeof buttons;
 
@@ -293,6 +273,7 @@ export const english = {
   steps: englishSteps('en-GB'),
   papers: englishPapers,
   asked: englishAsked,
+  why: englishWhy,
   lineShown: linesShownIn(englishLines),
 };
 

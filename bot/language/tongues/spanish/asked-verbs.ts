@@ -4,6 +4,11 @@ import { verbWords } from '../typed.ts';
 import { helpTopics } from './help-topics.ts';
 
 export const spanishAskedVerbs = {
+  why: verbWords(
+    'por qué, porqué, de dónde',
+    'por qué el punto de rocío',
+    'es, eso, esto, está, la, las, el, los, a, sale, salen, dice, tan, tanto, tarde, pronto, de, un, una',
+  ),
   mask: verbWords('máscara, mascarilla, respirador, qué máscara, qué mascarilla', 'máscara media filtro'),
   hazards: verbWords('peligros, riesgos, peligro', 'peligros inmersión', '', { mix: 'mezclar mezcla' }),
   help: verbWords('ayuda, ayúdame, comandos, hola', 'ayuda mezclar', '', helpTopics),

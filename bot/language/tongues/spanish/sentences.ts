@@ -29,6 +29,7 @@ import { spanishSteps } from './steps.ts';
 import { spanishTyped as spanishLines } from './typed.ts';
 import { spanishUnclear } from './unclear.ts';
 import { spanishUndo } from './undo.ts';
+import { spanishWhy } from './why.ts';
 
 const factsOf = (say: Spoken): Readonly<Record<FactId, string>> => ({
   'part-a': 'Parte A',
@@ -276,6 +277,7 @@ export function spanishIn(locale: Profile['locale']): Words {
     steps: spanishSteps(say),
     papers: spanishPapers(say),
     asked: spanishAsked(say),
+    why: spanishWhy(say),
     lineShown,
   };
 }
