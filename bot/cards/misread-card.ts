@@ -8,7 +8,7 @@ import { exampleIn } from '../language/example-units.ts';
 import type { Misread } from '../language/reading.ts';
 import { actMeant } from './act-meant.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
-import type { Telling } from './card-context.ts';
+import { type Telling, tap } from './card-context.ts';
 import { exampleHere, namedHere } from './example-here.ts';
 import { nextTaps } from './next-taps.ts';
 import { tapsTogether } from './parts-together.ts';
@@ -42,10 +42,16 @@ export function misreadCard(telling: Telling | Pick<Telling, 'words'>, misread: 
         line,
         ...bareOf(misread, i),
       })),
-      ...('shop' in telling ? partTaps(telling, misread) : []),
+      ...('shop' in telling ? [...partTaps(telling, misread), ...waysOn(telling, misread)] : []),
     ],
     ...known({ asks: misread.asks }),
   });
+}
+
+/** Nothing near was found: what may be asked instead, and records nothing. */
+function waysOn(telling: Telling, { code, suggestions }: Misread): readonly CardAction[] {
+  const isLost = code === 'unknown-verb' && suggestions.length === 0;
+  return isLost ? [tap(telling, 'what-now', 'next-step'), tap(telling, 'help', 'help')] : [];
 }
 
 /** What alone names the suggestion of this place: yes to the only one, else the unit or the reading that was missing. */

@@ -83,7 +83,7 @@ describe('a line from the page', () => {
       'field:part-a': '1201',
       'field:part-b': '',
     });
-    expect(body.html).toContain('Not read');
+    expect(body.html).toContain('Not understood');
   });
 
   test('kept on the phone for 20 minutes it counts from when it was typed, and is marked late', async () => {

@@ -6,8 +6,7 @@ import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
 
 const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
-  'unknown-verb': (token) =>
-    token.includes(' ') ? `"${token}" was not understood` : `"${token}" is not a word that starts a line here`,
+  'unknown-verb': (token) => `"${token}" was not understood`,
   'unit-missing': (token) =>
     /\d ?(?:oz|ounces?)$/i.test(token) ? `"${token}" may be a weight: of a liquid say fl oz` : `"${token}" has no unit`,
   'ambiguous-number': (token) => `"${token}" can be read in two ways`,
@@ -17,7 +16,7 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   impossible: (token) => `"${token}" cannot be`,
   'in-the-future': (token) => `"${token}" is still to come`,
   incomplete: () => 'the line ends too early',
-  'left-over': (token) => `nothing here takes "${token}"`,
+  'left-over': (token) => `"${token}" was not understood here`,
   'no-cry': (token) => `this speaks of "${token}" and does not call for help, so nobody is called`,
   'which-cry': () => 'what has happened? Nobody is called yet: one tap calls',
   'permit-alone': () =>

@@ -151,7 +151,7 @@ export const englishReplies = {
   notClear: 'Not clear',
   /** Understood, and for somebody else to decide. */
   notYours: 'Not yours to decide',
-  notRead: 'Not read',
+  notRead: 'Not understood',
   /** Over what a line may mean. */
   whichAct: (acts: number): string => (acts === 1 ? 'Is this it?' : 'Which of these?'),
   /** Of a line said in other words. */

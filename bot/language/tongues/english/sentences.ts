@@ -217,6 +217,8 @@ const buttons = {
   vent: 'Air figures',
   'brief-rest': 'All lines',
   undo: 'Undo',
+  'what-now': 'What now',
+  help: 'Help',
   air: 'Air…',
   night: 'Night lowest…',
   day: 'The day',

@@ -219,6 +219,8 @@ const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   vent: 'Cálculo del aire',
   'brief-rest': 'Todas las líneas',
   undo: 'Deshacer',
+  'what-now': 'Qué toca',
+  help: 'Ayuda',
   air: 'Aire…',
   night: 'Mínima nocturna…',
   day: 'El día',
