@@ -1,6 +1,7 @@
 // The readings that a line goes to which the strict reader cannot read, in their order: the first that understands it counts.
 
 import { asSaid, saidPlainly } from './as-said/as-said.ts';
+import { askedInWords } from './asked/asked.ts';
 import type { LineContext } from './reading.ts';
 import { bareAnswer } from './said-of-last/bare-answer.ts';
 import { slotsHeard } from './slots-heard/slots-heard.ts';
@@ -24,8 +25,14 @@ const inFigures =
     };
   };
 
+/** A question records nothing: it is asked in the first figures that it can be put in. */
+const inFirstFigures =
+  (reading: Understands): Understands =>
+  (line, context, strictly) =>
+    reading(saidPlainly(line, context)[0]?.line ?? line, context, strictly);
+
 /** A question about the state before what answers or corrects the last card, that before an act told in the speaker's own words. */
-const further: readonly Understands[] = [bareAnswer, asSaid, inFigures(slotsHeard)];
+const further: readonly Understands[] = [inFirstFigures(askedInWords), bareAnswer, asSaid, inFigures(slotsHeard)];
 
 export function understood(line: string, context: LineContext, strictly: Strictly): Understood | undefined {
   for (const reading of further) {

@@ -3,11 +3,12 @@
 import {
   type AskedFirst,
   askedFirstOf,
+  isComponent,
   streamsAsked,
   type ThingMeant,
   thingsMeant,
 } from '../../core/asked/things-meant.ts';
-import type { StateQuestion } from '../../core/commands.ts';
+import type { StateQuestion, ThingAsked } from '../../core/commands.ts';
 import type { Executor } from '../../core/execute.ts';
 import { batchStream, defaultPlace, type PersonName, placeStream } from '../../core/ids.ts';
 import type { Shop } from '../../core/shop.ts';
@@ -37,17 +38,19 @@ export async function answerState(
   { question, line, by }: StateAsked,
 ): Promise<Card> {
   if (question.ask === 'went-wrong') return wrong(telling);
-  const of = 'of' in question ? question.of : [];
   const told = { ...telling, shop: await loaded(executor, question) };
-  const { things, not } = thingsMeant(told.shop, of, askedFirst(question));
+  const { things, not } = thingsMeant(told.shop, thingsOf(question), askedFirst(question));
   const missing =
     question.ask === 'can-i' && question.act === 'coat' ? not.filter(({ parts }) => parts.length > 0) : not;
   return notFoundCard(told, question, missing) ?? answered(told, question, things, { line, by });
 }
 
+const thingsOf = (question: StateQuestion): readonly ThingAsked[] =>
+  'of' in question ? question.of.filter((thing) => !isComponent(thing)) : [];
+
 /** A part that is gone stands by the sheet of its pot. */
 async function loaded(executor: Executor, question: StateQuestion): Promise<Shop> {
-  const of = 'of' in question ? question.of : [];
+  const of = thingsOf(question);
   const named = of.flatMap((thing) => (thing.is === 'name' ? [thing.name] : []));
   const streams = [placeStream(defaultPlace), ...named.map(placeStream), ...streamsAsked(of)];
   const shop = await executor.look(streams);

@@ -33,6 +33,9 @@ export interface Meant {
   readonly not: readonly NotMeant[];
 }
 
+/** `a` or `b` is a part of the product where one is asked of. */
+export const isComponent = (thing: ThingAsked): boolean => thing.is === 'name' && /^[ab]$/.test(thing.name);
+
 /** All that it may be: those that ended need to be loaded. */
 export const streamsAsked = (of: readonly ThingAsked[]): readonly StreamId[] =>
   of.flatMap((thing) =>
@@ -76,9 +79,9 @@ function numbered(shop: Shop, said: Extract<ThingAsked, { is: 'number' }>, parts
 
 function potNumbered(shop: Shop, { number, noun }: Extract<ThingAsked, { is: 'number' }>): readonly ThingMeant[] {
   const kinds = { batch: shop.batches, can: shop.cans, session: shop.sessions } as const;
-  return (['batch', 'can', 'session'] as const).flatMap((is) =>
-    (noun === undefined || noun === is) && kinds[is].has(number) ? [{ is, number }] : [],
-  );
+  const all = (['batch', 'can', 'session'] as const).flatMap((is) => (kinds[is].has(number) ? [{ is, number }] : []));
+  // They share one series of numbers: a can that is called a pot is still that one.
+  return all.some(({ is }) => is === noun) ? all.filter(({ is }) => is === noun) : all;
 }
 
 function partsEndingIn(shop: Shop, number: number): readonly Part[] {

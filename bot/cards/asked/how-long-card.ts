@@ -3,12 +3,13 @@
 import { actsDone } from '../../../core/asked/acts-done.ts';
 import type { ThingMeant } from '../../../core/asked/things-meant.ts';
 import type { Verb } from '../../../core/commands.ts';
-import { firstUpper } from '../../language/first-upper.ts';
 import { makeBoard } from '../board.ts';
 import { type Card, makeCard } from '../card.ts';
 import type { Telling } from '../card-context.ts';
-import { doneLine } from './done-line.ts';
+import { actCalled, doneLine } from './done-line.ts';
 import { clockLine, type ThingTold, tapsThatAsk, thingTold } from './things-told.ts';
+import { whereIsCard } from './where-is-card.ts';
+import { whoDidCard } from './who-did-card.ts';
 
 /** The clock that whoever asks about the act waits for. */
 const clockOf: Readonly<Partial<Record<Verb, readonly string[]>>> = {
@@ -33,7 +34,12 @@ const mostTold = 6;
 export function howLongCard(telling: Telling, act: Verb | undefined, things: readonly ThingMeant[]): Card {
   const told = things.flatMap((thing) => thingTold(telling, thing) ?? []);
   const [first, second] = told;
-  if (first === undefined) return allClocks(telling, act);
+  if (first === undefined) {
+    const [thing] = things;
+    if (thing?.is === 'place' && act === undefined) return whereIsCard(telling, things);
+    const isUntimed = act !== undefined && clockOf[act] === undefined;
+    return thing !== undefined || isUntimed ? whoDidCard(telling, act, things) : allClocks(telling, act);
+  }
   const said = act === undefined ? [] : things.flatMap((thing) => saidLine(telling, thing, act));
   const main = mainClock(first, act);
   const isOne = second === undefined;
@@ -66,9 +72,6 @@ function saidLine(telling: Telling, thing: ThingMeant, act: Verb): readonly stri
   if (last === undefined) return [asked.notDone(actCalled(telling, act))];
   return [doneLine(telling, last)];
 }
-
-export const actCalled = (telling: Telling, act: Verb): string =>
-  firstUpper(telling.words.lineShown(act, telling.figures));
 
 function oneLine(telling: Telling, each: ThingTold, act: Verb | undefined): string {
   const clock = mainClock(each, act);

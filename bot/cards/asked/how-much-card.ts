@@ -15,7 +15,7 @@ import { type Card, type CardAction, makeCard } from '../card.ts';
 import type { Telling } from '../card-context.ts';
 import { planCard } from '../plan-card.ts';
 import { stockCard } from '../stock-card.ts';
-import { thingTold } from './things-told.ts';
+import { tapsThatAsk, thingTold } from './things-told.ts';
 
 type HowMuch = Extract<StateQuestion, { ask: 'how-much' }>;
 
@@ -72,7 +72,7 @@ function canCard(telling: Telling, number: number): Card {
   return makeCard(title, 'plain', {
     facts: told?.facts ?? [],
     lines: told === undefined ? [] : [told.phase],
-    actions: told?.taps.slice(0, 3) ?? [],
+    actions: tapsThatAsk(told?.taps ?? []),
   });
 }
 

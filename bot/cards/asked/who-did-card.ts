@@ -10,8 +10,7 @@ import { openSessions } from '../../../core/shop.ts';
 import { type Card, makeCard } from '../card.ts';
 import type { Telling } from '../card-context.ts';
 import { traceTap } from '../trace-cards.ts';
-import { doneLine } from './done-line.ts';
-import { actCalled } from './how-long-card.ts';
+import { actCalled, doneLine } from './done-line.ts';
 
 const mostTold = 5;
 

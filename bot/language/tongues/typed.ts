@@ -1,5 +1,6 @@
 // What the speakers of a tongue type, by the keys that the readers know.
 
+import type { StateQuestion, Verb } from '../../../core/commands.ts';
 import type { Contaminant, PrepWay } from '../../../core/grades.ts';
 import type { Method } from '../../../core/methods.ts';
 import type { SettingName } from '../../../core/settings.ts';
@@ -44,6 +45,7 @@ export interface Typed {
   readonly cans: string;
   /** All that can be typed about one thing, by the word behind `help all`; the first is printed. */
   readonly helpGroups: Readonly<Record<HelpGroup, string>>;
+  readonly questions: QuestionsTyped;
   /** Small words and words of other programs: no slip of a verb, however near. */
   readonly noSlips: string;
   /** Whoever types it wants to end what they type in. */
@@ -69,6 +71,38 @@ export interface ListWords {
   readonly all: readonly string[];
   /** Those of them that are left; with a number behind it as many. */
   readonly rest: readonly string[];
+}
+
+export type AskedKind = StateQuestion['ask'] | 'lot';
+
+/** How it is asked how things stand, in patterns of lower case without accents. */
+export interface QuestionsTyped {
+  /** What may stand before a question: `hey`, `do you know`. */
+  readonly leadIns: RegExp;
+  /** What is no question about how things stand: it asks why, what a word means, or the listener for an act. */
+  readonly others: RegExp;
+  /** Where it stands in front of what is asked of, it is no can: `can 7 be released`. */
+  readonly modal: RegExp;
+  /** Words of acts that are only small words in a question. */
+  readonly notActs: string;
+  /** `anywhere`: else where the question begins with it, or where the line is marked as one. `marked`: only there. */
+  readonly kinds: readonly {
+    readonly asks: AskedKind;
+    readonly said: RegExp;
+    readonly anywhere?: true;
+    readonly marked?: true;
+  }[];
+  /** Acts as they are asked of in other words than their own. */
+  readonly acts: readonly { readonly act: Verb; readonly said: RegExp }[];
+  /** To spray: a part, where one is named, else to begin. */
+  readonly spray: RegExp;
+  /** Part A or Part B, and not the article. */
+  readonly component: RegExp;
+  /** It may be asked of all that runs: of nothing named, `is everybody fine` is no question about the work. */
+  readonly ofAll: RegExp;
+  /** A word that says that something is done. */
+  readonly isDone: RegExp;
+  readonly ordinals: Readonly<Record<string, number>>;
 }
 
 export interface VerbWords {

@@ -26,6 +26,7 @@ const namedOrPermitted = fc
       'coat impeller-7 1 dip permit',
       'amend 1 weigh 1201g 1189g',
       'quemadura',
+      'no',
     ),
     fc.constantFrom('demo', 'biuld', 'build', 'lead agreed', 'wrong scale', ''),
     fc.constantFrom('at 9:40', '10m ago', '24C', ''),

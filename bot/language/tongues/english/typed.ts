@@ -7,6 +7,7 @@ import { englishHelpGroups } from './help-topics.ts';
 import { englishMeanings } from './lexicon.ts';
 import { englishMethods } from './methods.ts';
 import { englishNumbers } from './numbers.ts';
+import { englishQuestions } from './questions.ts';
 import { englishSaid } from './said-words.ts';
 import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
@@ -62,6 +63,7 @@ export const englishTyped: Typed = {
   pots: 'pot batch mix',
   cans: 'can tin drum',
   helpGroups: englishHelpGroups,
+  questions: englishQuestions,
   noSlips: 'wait tap co2',
   leaves: 'exit quit bye',
   offered: {},

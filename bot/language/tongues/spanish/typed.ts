@@ -9,6 +9,7 @@ import { printedInAmerica } from './in-america.ts';
 import { spanishMeanings } from './lexicon.ts';
 import { spanishMethods } from './methods.ts';
 import { spanishNumbers } from './numbers.ts';
+import { spanishQuestions } from './questions.ts';
 import { spanishSaid } from './said-words.ts';
 import { spanishSettings } from './settings.ts';
 import { spanishSlots } from './slots.ts';
@@ -104,6 +105,7 @@ export const spanishTyped: Typed = {
   cans: 'lata bote bidón bidon',
   helpGroups: spanishHelpGroups,
   leaves: 'salir',
+  questions: spanishQuestions,
   noSlips: 'huele apesta olor se me te le les lo la lo las el nos hay ha han una',
   offered: {
     no: 'no',

@@ -1,0 +1,161 @@
+// What a question in words names, wherever it stands: parts with or without their dash, pots by number or order, places,
+// people, the act it is asked of, a way of applying, and the figures with their units.
+
+import { isVerb, type Verb } from '../../../core/commands.ts';
+import type { Method } from '../../../core/methods.ts';
+import { alarmNamed } from '../../../core/session/session-commands.ts';
+import { looksLikePart } from '../names-typed.ts';
+import type { LineContext } from '../reading.ts';
+import { batchMarks, canMarks, fillers, notNames, places, sessionMarks } from '../tongues/english/line-words.ts';
+import type { QuestionsTyped } from '../tongues/typed.ts';
+import { methodsByWord } from '../trade-words.ts';
+import { type Token, wordIn } from '../typed/token.ts';
+import { withoutAccents } from '../typed/without-accents.ts';
+import { verbAt } from '../verbs-typed.ts';
+
+export interface ThingsSaid {
+  /** As a strict line names them, in the order in which they stand. */
+  readonly things: readonly string[];
+  readonly places: readonly string[];
+  readonly acts: readonly Verb[];
+  readonly method: Method | undefined;
+  readonly figures: readonly string[];
+  /** The first word is one of an act. */
+  readonly beginsInAct: boolean;
+}
+
+interface Found {
+  readonly thing?: string;
+  readonly place?: string;
+  readonly act?: Verb;
+  readonly figure?: string;
+  /** Index after what was taken. */
+  readonly to: number;
+}
+
+export function thingsSaid(tokens: readonly Token[], typed: QuestionsTyped, context: LineContext): ThingsSaid {
+  const found: Found[] = [];
+  for (let i = 0; i < tokens.length; ) {
+    const next = thingAt(tokens, i, typed, context);
+    found.push(next);
+    i = next.to;
+  }
+  return {
+    things: [...new Set(found.flatMap(({ thing }) => thing ?? []))],
+    places: found.flatMap(({ place }) => place ?? []),
+    acts: found.flatMap(({ act }) => act ?? []),
+    method: tokens.flatMap((token) => methodsByWord.get(wordIn(token)) ?? [])[0],
+    figures: found.flatMap(({ figure }) => figure ?? []),
+    beginsInAct: found[0]?.act !== undefined,
+  };
+}
+
+function thingAt(tokens: readonly Token[], i: number, typed: QuestionsTyped, context: LineContext): Found {
+  const token = tokens[i];
+  if (token === undefined || token.kind === 'quoted') return { to: i + 1 };
+  if (token.kind === 'quantity') return { figure: token.text, to: i + 1 };
+  const number = numberAt(token);
+  if (number !== undefined) return { thing: `${number}`, to: i + 1 };
+  if (token.kind !== 'word') return { to: i + 1 };
+  return (
+    partAt(tokens, i, context) ??
+    markedAt(tokens, i, typed, context) ??
+    placeOrPerson(token.word, token.text, context, i) ??
+    actAt(tokens, i, typed, context) ?? { to: i + 1 }
+  );
+}
+
+const numberAt = (token: Token | undefined): number | undefined =>
+  token?.kind === 'number' && token.number.whole && token.number.value > 0 ? token.number.value : undefined;
+
+/** `impeller-7`, `impeller 7`, `gear cover 12`, `impeller7`; the only valve that there is. */
+function partAt(tokens: readonly Token[], i: number, { parts }: LineContext): Found | undefined {
+  for (let to = Math.min(tokens.length, i + 3); to > i; to--) {
+    const joined = tokens
+      .slice(i, to)
+      .map((token) => plain(token.text))
+      .join('-');
+    const [only, second] = parts.filter((part) => bare(part) === bare(joined));
+    if (only !== undefined && second === undefined && /\p{L}/u.test(joined)) return { thing: only, to };
+  }
+  return rootAt(tokens, i, parts);
+}
+
+/** Its name without the number: of several that have it the answer asks which. */
+function rootAt(tokens: readonly Token[], i: number, parts: LineContext['parts']): Found | undefined {
+  const words = tokens.slice(i, i + 2).map((token) => plain(token.text));
+  const [word = '', second = ''] = words;
+  for (const [root, to] of [
+    [`${word}-${second}`, i + 2],
+    [word, i + 1],
+    [word.replace(/s$/, ''), i + 1],
+  ] as const) {
+    const [only, other] = root.length < 3 ? [] : parts.filter((part) => rootOf(part) === root);
+    if (only === undefined) continue;
+    const number = numberAt(tokens[to]);
+    if (number !== undefined) return { thing: `${root}-${number}`, to: to + 1 };
+    return { thing: other === undefined ? only : root, to };
+  }
+  return looksLikePart(word) && word.length > 2 ? { thing: word, to: i + 1 } : undefined;
+}
+
+const plain = (text: string): string => withoutAccents(text.toLowerCase());
+const bare = (name: string): string =>
+  plain(name)
+    .replace(/[^a-z0-9]/g, '')
+    .replace(/(?<=\D)0+(?=\d)/, '');
+const rootOf = (part: string): string => part.replace(/[-_. ]?\d+$/, '');
+
+const marks = [
+  { noun: 'batch', said: batchMarks },
+  { noun: 'can', said: canMarks },
+  { noun: 'session', said: sessionMarks },
+] as const;
+
+/** `pot 1`, `can 3`; `the second pot`, `both pots` by the pots that there are. */
+function markedAt(
+  tokens: readonly Token[],
+  i: number,
+  { ordinals }: QuestionsTyped,
+  { batches, hearing }: LineContext,
+): Found | undefined {
+  const token = tokens[i];
+  const word = wordIn(token);
+  const text = plain(token?.text ?? '');
+  const number = numberAt(tokens[i + 1]);
+  const isPot = (each: Token | undefined): boolean =>
+    batchMarks.has(wordIn(each)) ||
+    hearing.tongues.some(({ pots }) => pots.split(' ').includes(plain(each?.text ?? '')));
+  const noun = isPot(token) ? 'batch' : marks.find(({ said }) => said.has(word))?.noun;
+  if (noun !== undefined && number !== undefined) return { thing: `${noun} ${number}`, to: i + 2 };
+  const nth = Object.hasOwn(ordinals, text) ? ordinals[text] : undefined;
+  const ranked = [...batches].sort((one, other) => one - other);
+  const batch = nth === undefined || !isPot(tokens[i + 1]) ? undefined : ranked[nth - 1];
+  if (batch !== undefined) return { thing: `batch ${batch}`, to: i + 2 };
+  const [only, other] = ranked;
+  if (isPot(token) && only !== undefined && other === undefined) return { thing: `batch ${only}`, to: i + 1 };
+  return undefined;
+}
+
+/** Whoever asks whether all are well, or for a word of leave, asks of no act of the work. */
+const noWork: ReadonlySet<string> = new Set(['ok', 'snooze', 'undo', 'amend', 'set', 'part', 'confirm', 'judge']);
+
+function actAt(tokens: readonly Token[], i: number, { notActs }: QuestionsTyped, { hearing }: LineContext) {
+  const verb = verbAt(tokens, i, hearing);
+  if (verb === undefined || !isVerb(verb.row.name) || noWork.has(verb.row.name)) return undefined;
+  if (alarmNamed(verb.row.name) !== undefined || notActs.split(' ').includes(plain(tokens[i]?.text ?? '')))
+    return undefined;
+  return { act: verb.row.name, to: verb.to };
+}
+
+function placeOrPerson(
+  word: string,
+  text: string,
+  { places: known, people = [] }: LineContext,
+  i: number,
+): Found | undefined {
+  const person = people.find((name) => plain(name) === plain(text));
+  if (person !== undefined && !/\s/.test(person)) return { thing: person, to: i + 1 };
+  const isPlace = known.includes(word) || (places.has(word) && word !== 'shop');
+  return isPlace && !fillers.has(word) && !notNames.has(word) ? { place: word, to: i + 1 } : undefined;
+}

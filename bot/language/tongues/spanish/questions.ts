@@ -1,0 +1,96 @@
+// How Spanish speakers ask how things stand, in Spain and in the Americas: matched in lower case, without accents. The first
+// row that fits counts.
+
+import type { QuestionsTyped } from '../typed.ts';
+
+const when = '(?:cuando|kuando|a que horas?|desde cuando)';
+
+export const spanishQuestions: QuestionsTyped = {
+  leadIns:
+    /^(?:(?:oye|oiga|oigan|hola|buenas|ey|eh|y|pues|entonces|bueno|a ver|aver|ok|okey|disculpa|perdon|por favor|porfa|una pregunta|pregunta|(?:me )?(?:puedes|puede|podrias|podria) decir(?:me)?|dime|digame|dinos|(?:alguien )?(?:sabe|sabes|saben)(?: alguien| usted)?|no se|jefe|jefa|compa|guey|wey|chicos|gente|quiero saber|queria saber|necesito saber)[ ,.:;!-]+)+/,
+  others:
+    /^(?:por ?que\b|porque\b|xq\b|pq\b|como (?:se|hago|hacemos|puedo|lo)\b|que (?:es|significa|quiere decir)\b|(?:me |nos )?(?:puedes|podrias|podeis|pueden)\b|(?:me|nos) (?:puede|podria)\b)/,
+  modal: /^(?:puede|pueden)\b(?= \d)/,
+  notActs: 'para va pase bien',
+  kinds: [
+    {
+      asks: 'can-i',
+      said: new RegExp(
+        `(?:${when} |cuanto falta para (?:que )?|ya )?(?:ya )?(?:puedo|podemos|puedes|podre|podremos|se (?:le |la |lo )?pueden?|se podra|podria(?:mos)?|puede(?:n)?|se vale|debo|debemos)(?: ya)?(?: |$)`,
+      ),
+    },
+    {
+      asks: 'can-i',
+      said: /(?:esta|estan|estamos|vamos|es|seria)?(?: ya)? ?(?:bien|listos?|listas?|buena?|seguro|posible|pronto|tarde|tiempo|hora|momento) (?:para|de|si|pa)\b|(?:da|hay|me da|nos da) tiempo\b|(?:le )?toca ya\b/,
+    },
+    {
+      asks: 'went-wrong',
+      said: /(?:que|k|q) (?:ha |se )?(?:paso|pasado|salio mal|fallo|fallado|hubo|ocurrio)\b|(?:que|algo) (?:salio|ha salido|fue) mal|(?:hubo|ha habido|hay|algun|tuvimos) (?:algun )?(?:problemas?|fallos?|errores?|desviacion(?:es)?)|como (?:nos )?fue (?:hoy|el dia)/,
+    },
+    {
+      asks: 'what-late',
+      said: /(?:que|quien|cual(?:es)?|algo|hay algo|vamos|va algo|q)\b.{0,25}\b(?:atras\w*|retras\w*|tarde|vencid\w*|demorad\w*|pasad\w*)/,
+    },
+    {
+      asks: 'at-risk',
+      said: /(?:que|cuanto|cuanta|cual(?:es)?|algo|hay algo)\b.{0,30}\b(?:en riesgo|perder|pierde|pierden|perdemos|echar a perder|tirar|desperdici\w*)|(?:que|cual(?:es)?)(?: de las| bote| mezcla| pote| cubeta| olla)*\b.{0,30}\b(?:primero|antes|vence|caduca|se muere)/,
+    },
+    { asks: 'lot', said: /(?:que|cual(?:es)?|de que|con que) (?:fue |era |es )?(?:el |los )?lotes?\b/ },
+    {
+      asks: 'how-hot',
+      said: /a (?:cuanto|cuantos grados|que temperatura)\b|que tan (?:caliente|frio|fria|humed\w+)|(?:que|cual es la|cuanta|k|q) (?:temperatura|humedad)|cuantos grados|(?:como|que tal) esta el (?:aire|ambiente)|que calor|que punto de rocio/,
+      anywhere: true,
+    },
+    {
+      asks: 'who-did',
+      said: /quien(?:es)?\b|(?:cuando|kuando|a que hora) (?:se )?(?:fue|lei(?:mos|ste)?|leyo|leyeron|[a-z]+(?:aron|amos|imos|ieron)|[a-z]+(?:o|io)\b|ha|han|hemos)\b|hace cuanto|cuanto hace|alguien (?:ha |han |hemos )?[a-z]+(?:ado|ido|o|io)\b|(?:que|q) hizo\b|hay alguien (?:en|con)\b/,
+    },
+    {
+      asks: 'where-is',
+      said: /(?:a ?)?donde\b|(?:que|cuant[oa]s|cual(?:es)?|algo|q)(?: piezas?)?(?: hay| esta| estan| tenemos| sigue| quedan)?(?: todavia| aun)? (?:en|dentro de)(?:l| el| la| los) (?:horno|cabina|taller|curado|cuarto|sala)|(?:que|cuales) (?:se )?estan? (?:curando|horneando)|(?:esta|estan)\b.{0,30}\b(?:en|dentro d)el horno/,
+    },
+    {
+      asks: 'to-do',
+      said: /(?:que|k|q) (?:le |les |nos |me )?(?:sigue|falta|toca|queda por hacer|hay que hacer|hago|hacemos|queda pendiente|esta pendiente|viene|va) ?(?:ahora|despues|hoy|hacer|por hacer|a la|al|en|con|de)?\b|siguiente paso|que hay pendiente|que queda\b(?! (?:en|de)\b)/,
+    },
+    {
+      asks: 'how-much',
+      said: /cuant[oa]s? (?:hay que |debo |debemos |tengo que |se |te )?(?:mezcl\w+|prepar\w+|hago|hacemos|hacer|pes\w+|hay|tenemos|llevamos|sobra|necesit\w+)|cuant[oa]s?(?: \w+)? (?:queda|quedan|resta) (?:en|de|dentro|del)\b|cuant[oa]s? (?:mezcla|material|componente|parte|gramos|kilos|litros)\b|cuant[oa] (?:parte )?[ab] (?:queda|hay|tenemos)|que queda (?:en|de|del)\b|hay suficiente|alcanza|tenemos suficiente/,
+      anywhere: true,
+    },
+    {
+      asks: 'how-long',
+      said: /(?:cuant[oa]|quant[oa]|kuanto|cto|qto)s?(?: tiempo| rato| minutos| horas)?(?: mas)?(?: (?:le|les|me|nos|se))?(?: (?:va a|falta|faltan|queda|quedan|tarda|dura|demora|tardara|aguanta|lleva|durara|por))?\b|hasta (?:cuando|que hora)|(?:le |les |nos )?(?:falta|queda) (?:mucho|tiempo|poco)/,
+      anywhere: true,
+    },
+    { asks: 'how-long', said: new RegExp(`${when}\\b`) },
+    {
+      asks: 'how-long',
+      said: /(?:ya )?(?:esta|estan|estara|esta ya|quedo|quedaron|sigue|siguen|se (?:seco|secaron|curo|gelo|gelifico)|salio|va)\b|ya\b/,
+      marked: true,
+    },
+    { asks: 'how-long', said: /como (?:va|van|esta|sigue)\b/ },
+  ],
+  acts: [
+    {
+      act: 'cure',
+      said: /\b(?:(?:al|en el|meter(?:la|lo|las)?|entrar) (?:al |el )?horno|curad[ao]s?|hornear(?:la|lo)?|meter(?:la|lo|las)? al?)\b/,
+    },
+    { act: 'out', said: /\b(?:sacar(?:la|lo|las|los)?|saco|sacamos|sale|salen|salir|sacaron)\b/ },
+    {
+      act: 'coat',
+      said: /\b(?:recubrir(?:la|lo)?|otra (?:capa|mano)|segunda (?:capa|mano)|repintar|usar(?:la|lo)?|uso|aplic(?:ar\w*|o|aron|amos|aste)|pint(?:ar\w*|o|aron|amos|aste)|dar(?:le)? (?:otra )?(?:capa|mano))\b/,
+    },
+    { act: 'release', said: /\b(?:liberar(?:la|lo|las)?|soltar(?:la|lo)?|entregar(?:la|lo|las)|embarcar(?:la|lo)?)\b/ },
+    { act: 'dry', said: /\b(?:sec[ao]s?|se seco|secaron)\b/ },
+    { act: 'filter', said: /\b(?:filtr(?:ar\w*|o|e|aron|amos|aste|ad[ao]s?)|colar(?:la|lo)?)\b/ },
+    { act: 'gel', said: /\b(?:gelad[ao]|gelo|gelific\w+|cuajo|cuajad[ao])\b/ },
+    { act: 'mix', said: /\b(?:mezclar|mezclo|mezclaron|mezclamos|mezcle)\b/ },
+    { act: 'open', said: /\babri(?:r|o|eron|mos|ste)\b/ },
+  ],
+  spray: /\b(?:sople?te[a-z]*|rocia[a-z]*|pistole[a-z]*)\b/,
+  component: /(?<=[a-z] )([ab])(?= (?:queda|hay|tenemos)\b|$)/,
+  ofAll: /^(?:cuan|quan|kuan|cto|qto|hasta|a que|le )/,
+  isDone: /(?:ad[ao]s?|id[ao]s?|sec[ao]s?|viert[ao]s?|list[ao]s?)$/,
+  ordinals: { primer: 1, primera: 1, primero: 1, segunda: 2, segundo: 2, tercera: 3, tercero: 3, cuarta: 4 },
+};

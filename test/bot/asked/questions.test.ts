@@ -1,0 +1,64 @@
+// Questions in people's own words, in both tongues: each is answered with the fact that was asked for, nothing is recorded, and
+// no tap of the answer records anything. What asks the listener to do something, or only states it, is no question.
+
+import { describe, expect, it } from 'vitest';
+import { readLine } from '../../../bot/language/read-line.ts';
+import { isStateQuestion } from '../../../core/verbs/question-rows.ts';
+import { shopAtTen, tallerALasDiez } from '../language/shop-at-ten.ts';
+import { englishQuestions } from './english-questions.ts';
+import { shopAsked } from './shop-asked.ts';
+import { spanishQuestions } from './spanish-questions.ts';
+
+describe.each([
+  { language: 'en', questions: englishQuestions },
+  { language: 'es', questions: spanishQuestions },
+] as const)('questions in $language', ({ language, questions }) => {
+  it('given each of them, then its answer tells what was asked', async () => {
+    const { say } = await shopAsked(language);
+    const missed: string[] = [];
+    for (const [line, tells] of questions) {
+      const { text, recorded, kind } = await say(line);
+      if (recorded || kind !== 'reply' || !tells.test(text)) missed.push(`${line} -> ${text}`);
+    }
+    expect(missed).toEqual([]);
+  });
+
+  it('given each of them, then no tap of the answer records at once', async () => {
+    const { say } = await shopAsked(language);
+    const recording: string[] = [];
+    for (const [line] of questions) {
+      const { card } = await say(line);
+      if (/^(what's next|what's left to do|qué sigue|qué le falta|qué hay que hacer)/.test(line)) continue;
+      for (const tap of card.actions.filter(({ line: said }) => !said.includes('{')))
+        if ((await say(tap.line)).recorded) recording.push(`${line} -> ${tap.line}`);
+    }
+    expect(recording).toEqual([]);
+  });
+});
+
+describe('what is no question about the state', () => {
+  const answered = (line: string, shop = shopAtTen): boolean => {
+    const read = readLine(line, shop);
+    return read.kind === 'question' && isStateQuestion(read.question.ask);
+  };
+
+  it.each([
+    "coat 7 when it's dry",
+    'can you start a mix of 2 kilos?',
+    'air was 24 when I looked',
+    'why 09:42',
+    'is everyone ok',
+  ])('given %s, then it is not answered as one', (line) => expect(answered(line)).toBe(false));
+
+  it.each([
+    'puedes empezar una mezcla de 2 kilos?',
+    'pinto la 7 cuando esté seca',
+    'la 7 ya está seca',
+    'por qué 09:42',
+  ])('given %s, then it is not answered as one', (line) => expect(answered(line, tallerALasDiez)).toBe(false));
+
+  it.each(['is anyone down?', 'is pot 1 on fire?', 'who is hurt', 'fire in the booth, where is the extinguisher?'])(
+    'given %s, then no question hides the need in it',
+    (line) => expect(answered(line)).toBe(false),
+  );
+});
