@@ -1,6 +1,7 @@
 // Everything that can be said: acts, which become events, and questions, which only read. What an act may hold is its row
 // in core/verbs/. Quantities arrive in base units; which batch or part may be left out where only one can be meant.
 
+import type { SubstanceId } from './calc/exposure-limits.ts';
 import type { PurgeAsked } from './can/purge.ts';
 import type { BatchNumber, PartName, PersonName, SheetId } from './ids.ts';
 import type { Method } from './methods.ts';
@@ -8,7 +9,7 @@ import { isOwnKey, tableOf } from './own-key.ts';
 import type { RecordQuestion } from './records/record-questions.ts';
 import type { MaskSaid } from './session/mask.ts';
 import type { VapourAsked, Work } from './session/session-commands.ts';
-import type { EpochMs, Micrometres, SquareMetres } from './units.ts';
+import type { EpochMs, Micrometres, PartsPerMillion, Percent, SquareMetres } from './units.ts';
 import { acts, correctionVerbs } from './verbs/correction-verbs.ts';
 import { crewVerbs } from './verbs/crew-verbs.ts';
 import { sessionVerbs } from './verbs/session-verbs.ts';
@@ -66,6 +67,13 @@ export type Question =
   | { readonly ask: 'purge'; readonly asked: PurgeAsked }
   /** Left out: all that sprayers wear; the sheet of the open session, or the usual one. */
   | { readonly ask: 'mask'; readonly mask?: MaskSaid; readonly person?: PersonName; readonly sheet?: SheetId }
+  /** How long a cartridge lasts; `humidity` left out: as it was last read. */
+  | {
+      readonly ask: 'cartridge';
+      readonly breathed: readonly { readonly substance: SubstanceId; readonly ppm: PartsPerMillion }[];
+      readonly humidity?: Percent;
+      readonly isHard: boolean;
+    }
   | { readonly ask: 'hazards'; readonly work: Work; readonly method?: Method }
   /** In the asker's own words; left out: of the last card. */
   | { readonly ask: 'why'; readonly about?: string }

@@ -19,9 +19,14 @@ import { needOf } from '../../core/session/spray-case.ts';
 import { openSessions, sheetFor } from '../../core/shop.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
+import { cartridgeCard } from './cartridge-card.ts';
 import { cautionLines } from './caution.ts';
 
-export function maskCard(telling: Telling, asked: Extract<Question, { ask: 'mask' }>): Card {
+/** What is worn, and how long its cartridge lasts. */
+export const maskAnswer = (telling: Telling, asked: Extract<Question, { ask: 'mask' | 'cartridge' }>): Card =>
+  asked.ask === 'mask' ? maskCard(telling, asked) : cartridgeCard(telling, asked);
+
+function maskCard(telling: Telling, asked: Extract<Question, { ask: 'mask' }>): Card {
   const { shop, figures } = telling;
   const words = telling.words.session.mask;
   const session = openSessions(shop).at(-1);

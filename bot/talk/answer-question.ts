@@ -10,7 +10,7 @@ import type { Card } from '../cards/card.ts';
 import { withLinesShown } from '../cards/card-context.ts';
 import { guideCard } from '../cards/guide-card.ts';
 import { helpCard } from '../cards/help-card.ts';
-import { maskCard } from '../cards/mask-card.ts';
+import { maskAnswer } from '../cards/mask-card.ts';
 import { nowCard } from '../cards/now-card.ts';
 import { planCard } from '../cards/plan-card.ts';
 import { purgeCard } from '../cards/purge-card.ts';
@@ -69,7 +69,8 @@ export async function answerQuestion(
     case 'purge':
       return reply(purgeCard(await loaded(streamsNamed(question)), question));
     case 'mask':
-      return reply(maskCard(await loaded([]), question));
+    case 'cartridge':
+      return reply(maskAnswer(await loaded([placeStream(defaultPlace)]), question));
     case 'can-i':
     case 'how-long':
     case 'who-did':

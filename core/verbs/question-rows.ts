@@ -1,5 +1,6 @@
 // What can be asked, one row each, of the same kind as an act's: a question only reads, and leaves nothing.
 
+import { substanceIds } from '../calc/exposure-limits.ts';
 import type { Question, StateQuestion } from '../commands.ts';
 import { methods } from '../methods.ts';
 import { isOwnKey } from '../own-key.ts';
@@ -14,6 +15,7 @@ import {
   ownWords,
   part,
   person,
+  ppm,
   sheet,
   speed,
   spoken,
@@ -101,6 +103,7 @@ export const questionRows = {
     ran: spoken('gas-time'),
   }),
   mask: verb({ mask: spoken('mask'), sheet: sheet('sheet') }),
+  cartridge: verb({ substance: choice('substance', substanceIds), ppm: ppm('breathed') }),
   hazards: verb({ work: choice('work', works, { required: true }) }),
   why: verb({ about: ownWords('sought') }, { endsInWords: true }),
   help: verb({ about: spoken('verb') }),

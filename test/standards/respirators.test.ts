@@ -6,6 +6,7 @@ import {
   highestDewPoint,
   judgedBreathingAir,
 } from '../../core/calc/breathing-air.ts';
+import { cartridgeLife } from '../../core/calc/change-out.ts';
 import { substances } from '../../core/calc/exposure-limits.ts';
 import {
   assignedProtectionFactor,
@@ -184,3 +185,21 @@ checkPublished('assigned protection factors', { seen: 37, run: 0, derived: 5, 'f
 ]);
 checkPublished('maximum use concentration', { seen: 5, run: 0, derived: 2, 'from-memory': 0 }, use);
 checkPublished('breathing air', { seen: 9, run: 0, derived: 2, 'from-memory': 0 }, breathing);
+
+const ruleOfThumb = 'OSHA Respiratory eTool, change schedules: rule of thumb, after AIHA chapter 36';
+const life = (boils: number, ppm: number, humidity: number, pace: 'ordinary' | 'hard' = 'ordinary') => {
+  const found = cartridgeLife({
+    breathed: [{ boils: celsius(boils), ppm: partsPerMillion(ppm) }],
+    ...{ humidity: percent(humidity), pace },
+  });
+  return 'hours' in found ? found.hours : found.failed;
+};
+
+checkPublished('change-out of cartridges', { seen: 3, run: 0, derived: 3, 'from-memory': 0 }, [
+  seen('above 70 degC, less than 200 ppm: 8 h', ruleOfThumb, () => life(111, 199, 60), 8),
+  seen('above 85 % humidity: half', ruleOfThumb, () => life(111, 199, 86), 4),
+  seen('inverse to the work: twice is half', ruleOfThumb, () => life(111, 199, 60, 'hard'), 4),
+  derived('both: a quarter', ruleOfThumb, () => life(111, 199, 86, 'hard'), 2),
+  derived('at 70 degC it does not apply', ruleOfThumb, () => life(70, 10, 60), 'does-not-apply'),
+  derived('at 200 ppm it does not apply', ruleOfThumb, () => life(111, 200, 60), 'does-not-apply'),
+]);

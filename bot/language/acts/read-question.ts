@@ -11,6 +11,7 @@ import { withoutAccents } from '../typed/without-accents.ts';
 import { isIgnoredOn, verbAt, verbNamed } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { askedReaders } from './read-asked.ts';
+import { readCartridge } from './read-cartridge.ts';
 import { readMask } from './read-mask.ts';
 import { readPlan } from './read-plan.ts';
 import { readPurge } from './read-purge.ts';
@@ -30,6 +31,7 @@ const readers: { readonly [Ask in Question['ask']]: (act: ActLine) => Question |
   hazards: readHazards,
   mask: readMask,
   why: readWhy,
+  cartridge: readCartridge,
   help: readHelp,
   ...recordReaders,
   ...askedReaders,

@@ -271,6 +271,17 @@ export const sessionLines: readonly TypedLine[] = [
   ask('who exposed kari', { ask: 'exposures', person: 'kari', span: { kind: 'day', day: 'today' } }),
   ask('exposures kari last week', { ask: 'exposures', person: 'kari', span: { kind: 'week', which: 'last' } }),
   miss('exposures kari 12ppm', 'left-over', '12ppm'),
+  ask('change-out toluene 40ppm mek 30ppm 60%', {
+    ...{ ask: 'cartridge', isHard: false, humidity: percent(60) },
+    breathed: [
+      { substance: 'toluene', ppm: partsPerMillion(40) },
+      { substance: 'methyl-ethyl-ketone', ppm: partsPerMillion(30) },
+    ],
+  }),
+  ask('change cartridges toluene 40 ppm hard', {
+    ...{ ask: 'cartridge', isHard: true, breathed: [{ substance: 'toluene', ppm: partsPerMillion(40) }] },
+  }),
+  miss('change-out toluene 40ppm 12mm', 'left-over', '12mm'),
   ask('what mask for spraying demo-clear', { ask: 'mask', sheet: 'demo-clear' }),
   ask('respirator halfmask kari', {
     ...{ ask: 'mask', person: 'kari', mask: { facepiece: 'half-mask' } },

@@ -278,6 +278,10 @@ export const spanishLines: readonly TypedLine[] = [
     dryFilmMicrometres: micrometres(12),
   }),
   ask('exposiciones kari ayer', { ask: 'exposures', person: 'kari', span: { kind: 'day', day: 'yesterday' } }),
+  ask('cambio de filtro tolueno 40ppm 60%', {
+    ...{ ask: 'cartridge', isHard: false, humidity: percent(60) },
+    breathed: [{ substance: 'toluene', ppm: partsPerMillion(40) }],
+  }),
   ask('qué máscara para pintar demo-clear', { ask: 'mask', sheet: 'demo-clear' }),
   ask('máscara media filtro kari', {
     ...{ ask: 'mask', person: 'kari', mask: { facepiece: 'half-mask', type: 'air-purifying' } },

@@ -104,6 +104,7 @@ export const englishMeanings = {
   full: 'full',
   hood: 'hood',
   cartridge: 'cartridge cartridges',
+  hard: 'hard heavy',
   o2: 'o2',
   co: 'co',
   co2: 'co2',

@@ -92,5 +92,7 @@ export const maskTypes = saying<Mask['type']>(
   ['supplied airline', 'supplied-air-continuous-flow'],
   ['scba self-contained', 'self-contained-pressure-demand'],
 );
+/** Twice the air of ordinary work. */
+export const hardWork = words('hard heavy');
 /** Said round it. */
 export const roundMask = words('mask masks respirator respirators what which wear worn is does air face');

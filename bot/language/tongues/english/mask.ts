@@ -53,7 +53,7 @@ export const englishMask = {
   niosh: (factor: number, figures: Figures) =>
     `NIOSH’s own card counts ${figures.decimal(factor)} for supplied air in continuous flow: the lower is the cautious one.`,
   changeOut:
-    'Change-out of cartridges: no sum here. The maker’s figures for these solvents, or an end-of-service indicator (29 CFR 1910.134(d)(3)(iii)(B)).',
+    'Change-out of cartridges: the maker’s figures for these solvents, or an end-of-service indicator (29 CFR 1910.134(d)(3)(iii)(B)); as an upper bound say change-out toluene 40ppm 60%.',
   mist: 'A cartridge for vapour stops no mist: a prefilter stands before it (common practice, no source).',
   restsOn: 'Without supplied air it rests on the supervisor’s standing assessment as well.',
   factor: 'Assigned protection factor; a hood counts 1,000 only on its maker’s test evidence, else 25',

@@ -31,6 +31,7 @@ import { nounIn } from '../term.ts';
 import { englishAlarms } from './alarms.ts';
 import { englishBreathing } from './breathing.ts';
 import { briefLinesIn } from './brief-lines.ts';
+import { englishCartridge } from './cartridge.ts';
 import { englishExposure } from './exposure.ts';
 import { englishMonitor } from './gas.ts';
 import { englishGears } from './gears.ts';
@@ -186,6 +187,7 @@ export const englishSession = {
   breathing: englishBreathing,
   exposure: englishExposure,
   mask: englishMask,
+  cartridge: englishCartridge,
   monitor: englishMonitor,
   briefsOff: (by: PersonName, at: EpochMs, figures: Figures) =>
     `No brief is asked for before spraying: ${by} put it off at ${figures.timeDown(at)}.`,

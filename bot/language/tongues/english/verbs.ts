@@ -168,6 +168,11 @@ export const englishVerbs: VerbsTyped = {
   bell: verbWords('bell, bell test', 'bell'),
   purge: verbWords('purge, purging, purge can', 'purge can 3 5L/min', 'argon, nitrogen, left, headspace'),
   vent: verbWords('vent, ventilation, air figures', 'vent oven 800g 90C'),
+  cartridge: verbWords(
+    'change-out, change out, cartridge life, change cartridge, change cartridges, cartridges last',
+    'change-out toluene 40ppm 60%',
+    'work, last, lasts, long, does, how, when, cartridge, cartridges, change, at, humidity',
+  ),
   mask: verbWords(
     'mask, masks, respirator, respirators, what mask, which mask, what respirator',
     'mask half cartridge kari',

@@ -9,6 +9,11 @@ export const spanishAskedVerbs = {
     'por qué el punto de rocío',
     'es, eso, esto, está, la, las, el, los, a, sale, salen, dice, tan, tanto, tarde, pronto, de, un, una',
   ),
+  cartridge: verbWords(
+    'cambio filtro, cambio filtros, cambiar filtro, cambiar filtros',
+    'cambio de filtro tolueno 40ppm 60%',
+    'trabajo, humedad',
+  ),
   mask: verbWords('máscara, mascarilla, respirador, qué máscara, qué mascarilla', 'máscara media filtro'),
   hazards: verbWords('peligros, riesgos, peligro', 'peligros inmersión', '', { mix: 'mezclar mezcla' }),
   help: verbWords('ayuda, ayúdame, comandos, hola', 'ayuda mezclar', '', helpTopics),

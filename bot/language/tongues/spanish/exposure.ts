@@ -7,7 +7,7 @@ import { amountOf, type englishExposure, hoursOf } from '../english/exposure.ts'
 import { inCountry, spanishSolvents } from './names.ts';
 import type { Spoken } from './spoken.ts';
 
-const substances: Readonly<Record<SubstanceId, string>> = { ...spanishSolvents, hdi: 'HDI', mdi: 'MDI' };
+export const spanishSubstances: Readonly<Record<SubstanceId, string>> = { ...spanishSolvents, hdi: 'HDI', mdi: 'MDI' };
 
 const verdicts: Readonly<Record<Verdict, string>> = {
   over: ': SUPERADO',
@@ -26,7 +26,7 @@ export const spanishExposure = (say: Spoken): typeof englishExposure => ({
   setHere: 'como se fijó aquí',
   substance: (breathed, source, figures) => {
     const { substance, assumed, limit, is } = breathed;
-    const name = substances[substance];
+    const name = spanishSubstances[substance];
     const amount = amountOf(breathed, figures);
     if (limit === undefined) return `${name}: ${amount} en 8 h; no consta ningún límite`;
     const share = figures.percent((assumed / limit.ppm) * 100);
@@ -34,8 +34,8 @@ export const spanishExposure = (say: Spoken): typeof englishExposure => ({
     return `${name}: ${amount} en 8 h, ${share} de ${figures.ppm(limit.ppm)} (${law})${verdicts[is]}`;
   },
   rest: ({ substance, rest, highest, measured }, figures) =>
-    `${hoursOf(rest, figures)} de ${substances[substance]} sin medir: se toman al valor más alto dicho, ${figures.ppm(highest)}. Como aire limpio serían ${figures.ppm(measured)}.`,
-  noneInRest: (rest, substance, figures) => `Sin ${substances[substance]} las otras ${hoursOf(rest, figures)}`,
+    `${hoursOf(rest, figures)} de ${spanishSubstances[substance]} sin medir: se toman al valor más alto dicho, ${figures.ppm(highest)}. Como aire limpio serían ${figures.ppm(measured)}.`,
+  noneInRest: (rest, substance, figures) => `Sin ${spanishSubstances[substance]} las otras ${hoursOf(rest, figures)}`,
   advised: ({ assumed, limit }, figures) =>
     limit?.advised === undefined
       ? ''
@@ -61,5 +61,5 @@ export const spanishExposure = (say: Spoken): typeof englishExposure => ({
   tooLong: (person, total, figures) =>
     `Con esto serían ${hoursOf(total, figures)} en la jornada de ${person}, que tiene 24. Deshaga lo que no es, o diga cuánto duró esta tarea.`,
   fact: (person, substance, ppm, taskTime) =>
-    `${person} respiró ${ppm} de ${substances[substance]} durante ${taskTime}`,
+    `${person} respiró ${ppm} de ${spanishSubstances[substance]} durante ${taskTime}`,
 });

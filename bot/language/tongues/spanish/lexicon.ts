@@ -106,6 +106,7 @@ export const spanishMeanings: Meanings = {
   full: 'integral',
   hood: 'capucha casco',
   cartridge: 'filtro cartucho cartuchos',
+  hard: 'duro pesado',
   o2: 'oxigeno',
   co: 'monoxido',
   co2: 'dioxido',

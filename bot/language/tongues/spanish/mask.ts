@@ -50,7 +50,7 @@ export const spanishMask = (say: Spoken): typeof englishMask => ({
   niosh: (factor, figures) =>
     `NIOSH cuenta ${figures.decimal(factor)} para aire suministrado de flujo continuo: lo prudente es lo menor.`,
   changeOut:
-    'Cambio de filtros: aquí no se calcula. Los datos del fabricante para lo que se pulveriza, o un indicador de agotamiento (29 CFR 1910.134(d)(3)(iii)(B)).',
+    'Cambio de filtros: los datos del fabricante para lo que se pulveriza, o un indicador de agotamiento (29 CFR 1910.134(d)(3)(iii)(B)); como tope escriba cambio de filtro tolueno 40ppm 60%.',
   mist: 'Un filtro de vapores no para la niebla: lleva un prefiltro delante (práctica común, sin fuente).',
   restsOn: 'Sin aire suministrado depende además de la evaluación del supervisor.',
   factor: 'Factor de protección asignado; una capucha solo cuenta 1000 con las pruebas de su fabricante, si no 25',

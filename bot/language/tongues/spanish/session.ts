@@ -7,6 +7,7 @@ import type { Qualification, Work } from '../../../../core/session/session-comma
 import type { Figures } from '../../figures.ts';
 import type { englishSession } from '../english/session.ts';
 import { spanishBreathing } from './breathing.ts';
+import { spanishCartridge } from './cartridge.ts';
 import { spanishExposure } from './exposure.ts';
 import { spanishMonitor } from './gas.ts';
 import { spanishGears } from './gears.ts';
@@ -206,6 +207,7 @@ export function spanishSession(say: Spoken): typeof englishSession {
     breathing: spanishBreathing,
     exposure: spanishExposure(say),
     mask: spanishMask(say),
+    cartridge: spanishCartridge,
     monitor: spanishMonitor(say),
     briefsOff: (by, at, figures) =>
       `Antes de pintar a pistola no se pide ${say.one('brief')}: lo quitó ${by} ${atTime(figures, at)}.`,
