@@ -18,7 +18,7 @@ const inFigures =
     });
     const [first] = found;
     if (first === undefined) return undefined;
-    if (first.is === 'sure' && found.length === 1 && heard[0]?.isSure === true) return first;
+    if (first.is !== 'likely' && found.length === 1 && heard[0]?.isSure === true) return first;
     return {
       is: 'likely',
       lines: [...new Set(found.flatMap((each) => (each.is === 'sure' ? [each.line] : each.lines)))],

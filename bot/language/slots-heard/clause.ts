@@ -24,12 +24,20 @@ export function clausesOf(pieces: readonly Piece[], { claims, phrases }: Claimed
     if (at < pieces.length && (!isJoint || inPhrase(at))) continue;
     const clause = clauseOf(pieces.slice(from, at), claims.slice(from, at));
     const last = clauses.at(-1);
-    if (last !== undefined && (clause.acts.length === 0 || last.acts.length === 0)) {
+    if (last !== undefined && (clause.acts.length === 0 || last.acts.length === 0 || isSameAct(last, clause))) {
       clauses[clauses.length - 1] = clauseOf([...last.pieces, ...clause.pieces], [...last.claims, ...clause.claims]);
     } else clauses.push(clause);
     from = at;
   }
   return clauses;
+}
+
+/** `done with batch 1, tossing the last 200 grams`: one act in two words, unless each names its own things. */
+function isSameAct(one: Clause, other: Clause): boolean {
+  const [act, ...more] = one.acts;
+  const names = ({ pieces }: Clause): boolean =>
+    pieces.some(({ is }) => is === 'parts' || is === 'one-of' || is === 'batch' || is === 'can');
+  return more.length === 0 && other.acts.length === 1 && other.acts[0] === act && !(names(one) && names(other));
 }
 
 function clauseOf(pieces: readonly Piece[], claims: Clause['claims']): Clause {

@@ -2,6 +2,7 @@
 // What is live decides where a thing is named only half.
 
 import type { PartName } from '../../../core/ids.ts';
+import { minutes, minutesAfter } from '../../../core/units.ts';
 import type { LiveNow } from '../live-now.ts';
 import type { LineContext } from '../reading.ts';
 import { isoLocal } from '../times/wall-clock.ts';
@@ -51,7 +52,9 @@ export function composed(
   if (figures === undefined) return undefined;
   const method = methodOf(act, heard);
   const manner = mannerOf(clause.pieces, row, context);
-  const isLost = clause.pieces.some((piece) => piece.is === 'figure' && !figures.used.has(piece));
+  const isLost = clause.pieces.some(
+    (piece) => piece.is === 'figure' && !figures.used.has(piece) && piece.of !== 'duration',
+  );
   // A figure that the act does not take: then it was another act.
   if (isLost && row.takes?.includes('reason') !== true) return undefined;
   const reason = row.takes?.includes('reason') === true ? reasonIn(clause) : '';
@@ -60,7 +63,10 @@ export function composed(
   const [verb, way] = act.startsWith('cure ') ? act.split(' ') : [act, ''];
   const lines = things.options.map((thing) => [verb, thing, way, ...tail].filter((text) => text !== '').join(' '));
   const isWhole =
-    reason !== '' || (clause.claims.every((claim) => claim !== undefined) && !clause.claims.some(isRough));
+    reason !== '' ||
+    (clause.claims.every((claim) => claim !== undefined) &&
+      !clause.claims.some(isRough) &&
+      !clause.pieces.some(isSlip));
   const isTaken = figures.isWhole && isAllTaken(heard, figures.used) && !things.isAssumed && !method.isAssumed;
   return {
     lines,
@@ -70,6 +76,7 @@ export function composed(
   };
 }
 
+const isSlip = (piece: Piece): boolean => piece.is === 'parts' && piece.isSlip === true;
 const isRough = (claim: Clause['claims'][number]): boolean => claim?.is === 'roughly';
 
 const liveOf = ({ live, parts, batches }: LineContext): LiveNow =>
@@ -221,8 +228,16 @@ function methodOf(act: SaidAct, { pieces, row, live }: Heard): { readonly text: 
   return { text: method ?? '', isAssumed: true };
 }
 
-function mannerOf(pieces: readonly Piece[], { takes = [] }: ActRow, { zone, places }: LineContext): readonly string[] {
+function mannerOf(
+  pieces: readonly Piece[],
+  { takes = [] }: ActRow,
+  { now, zone, places }: LineContext,
+): readonly string[] {
   return pieces.flatMap((piece) => {
+    // `coat impeller-1 1 brush 20 min`: that long ago, it seems.
+    if (piece.is === 'figure' && piece.of === 'duration' && !pieces.some(({ is }) => is === 'time')) {
+      return [`at ${isoLocal(minutesAfter(now, minutes(-piece.value)), zone)}`];
+    }
     if (piece.is === 'time') return [`at ${isoLocal(piece.at, zone)}`];
     if (piece.is === 'solvent' && takes.includes('solvent')) return [piece.word];
     if (piece.is === 'place' && takes.includes('place') && places.includes(piece.place)) return [piece.place];

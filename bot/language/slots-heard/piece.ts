@@ -9,14 +9,15 @@ import type { Quantity } from '../typed/units-typed.ts';
 export type FigureOf = Quantity['is'] | 'speed';
 
 export type Slot =
-  | { readonly is: 'parts'; readonly names: readonly PartName[] }
+  /** `isSlip`: spelt a letter or two off. */
+  | { readonly is: 'parts'; readonly names: readonly PartName[]; readonly isSlip?: true }
   /** Named by a word that several have. */
   | { readonly is: 'one-of'; readonly names: readonly PartName[] }
   | { readonly is: 'batch'; readonly number: BatchNumber }
   | { readonly is: 'can'; readonly number: CanNumber }
   | { readonly is: 'person'; readonly name: PersonName }
   | { readonly is: 'time'; readonly at: EpochMs }
-  | { readonly is: 'figure'; readonly of: FigureOf; readonly text: string }
+  | { readonly is: 'figure'; readonly of: FigureOf; readonly text: string; readonly value: number }
   | { readonly is: 'number'; readonly value: number; readonly text: string; readonly isDegrees: boolean }
   | { readonly is: 'letter'; readonly letter: 'a' | 'b' }
   /** These may be words of a phrase, too: `started spraying`, `in the booth`. */

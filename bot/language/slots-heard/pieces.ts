@@ -3,6 +3,7 @@
 import { solventIds } from '../../../core/calc/solvents.ts';
 import { isFailed } from '../../../core/failed.ts';
 import type { LineContext } from '../reading.ts';
+import { nearest } from '../suggestions.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
 import { isPlaceRoot, methodsByWord } from '../trade-words.ts';
 import { speedFrom } from '../typed/rare-figures.ts';
@@ -85,12 +86,13 @@ function singleAt(tokens: readonly Token[], at: number, context: LineContext): F
       if (belongsBehind(token, tokens[to])) {
         return { piece: { is: 'number', value: token.value, text: String(token.value), isDegrees: false }, to };
       }
-      return { piece: { is: 'figure', of: token.quantity.is, text: token.text }, to };
+      return { piece: { is: 'figure', of: token.quantity.is, text: token.text, value: token.quantity.value }, to };
     case 'number': {
       const { text, number } = token;
       const speed = speedFrom(tokens, at);
       if (speed !== undefined) return speedPiece(tokens, at, speed.to);
-      if (belongsBehind(tokens[at - 1], token)) return { piece: { is: 'figure', of: 'percent', text: `${text}%` }, to };
+      if (belongsBehind(tokens[at - 1], token))
+        return { piece: { is: 'figure', of: 'percent', text: `${text}%`, value: number.value }, to };
       const figure = /^[\d.,]+/.exec(text)?.[0] ?? text;
       return { piece: { is: 'number', value: number.value, text: figure, isDegrees: figure !== text }, to };
     }
@@ -116,7 +118,7 @@ function speedPiece(tokens: readonly Token[], at: number, to: number): Found {
     .slice(at, to)
     .map((token) => token.text)
     .join('');
-  return { piece: { is: 'figure', of: 'speed', text }, to };
+  return { piece: { is: 'figure', of: 'speed', text, value: 0 }, to };
 }
 
 function wordPiece(tokens: readonly Token[], at: number, meaning: string, word: string, context: LineContext): Slot {
@@ -126,6 +128,8 @@ function wordPiece(tokens: readonly Token[], at: number, meaning: string, word: 
   if (solvents.has(meaning)) return { is: 'solvent', word: meaning };
   const place = context.places.find((each) => each === meaning) ?? (isPlaceRoot(meaning) ? meaning : undefined);
   if (place !== undefined) return { is: 'place', place, word };
+  const [near] = /\p{L}.*\d$/u.test(word) ? nearest(word, context.parts) : [];
+  if (near !== undefined) return { is: 'parts', names: [near], isSlip: true };
   const person = context.people?.find((name) => name.toLowerCase() === word);
   return person === undefined ? { is: 'word', word } : { is: 'person', name: person };
 }

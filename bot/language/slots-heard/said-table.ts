@@ -16,6 +16,8 @@ export interface Phrase {
 export interface SaidTable {
   /** The longest first. */
   readonly byFirst: ReadonlyMap<string, readonly Phrase[]>;
+  /** Acts of one word, for slips of the thumb. */
+  readonly actWords: readonly string[];
   readonly light: ReadonlySet<string>;
   readonly asksFirst: readonly (readonly string[])[];
   readonly ranges: ReadonlySet<string>;
@@ -63,6 +65,9 @@ export function saidTableOf(tongues: readonly Typed[]): SaidTable {
   const all = (of: (tongue: Typed) => readonly string[]): ReadonlySet<string> => new Set(tongues.flatMap(of));
   return {
     byFirst,
+    actWords: [...byFirst.values()].flatMap((phrases) =>
+      phrases.flatMap(({ words, says }) => (says.is === 'act' && words.length === 1 ? words : [])),
+    ),
     light: all(({ said }) => listed(said.light)),
     asksFirst: tongues.flatMap(({ said }) => listed(said.asksFirst).map((phrase) => phrase.split(' '))),
     ranges: all(({ said }) => listed(said.ranges)),

@@ -1,14 +1,17 @@
 // A line in the speaker's own words and order, read by what stands anywhere in it: known things, figures, and words for acts. It
 // turns them into strict lines; what denies, doubts, plans or asks is never turned into any.
 
-import { saidPlainly } from '../as-said/as-said.ts';
 import type { LineContext, Misread, MisreadCode } from '../reading.ts';
+import { nearest } from '../suggestions.ts';
 import type { Understands, Understood } from '../understood.ts';
+import { actRows } from './act-rows.ts';
 import { type Clause, clausesOf } from './clause.ts';
 import { type Before, type Composed, composed } from './compose.ts';
 import { impliedActs } from './implied-act.ts';
-import { claimed } from './phrases.ts';
+import { type Claimed, claimed } from './phrases.ts';
+import type { Piece } from './piece.ts';
 import { piecesOf } from './pieces.ts';
+import type { SaidTable } from './said-table.ts';
 import { isUnsaid } from './unsaid.ts';
 
 /** A sentence of more is no line about an act. */
@@ -27,30 +30,49 @@ const open: ReadonlySet<MisreadCode> = new Set(['unknown-verb', 'left-over', 'in
 export const slotsHeard: Understands = (line, context, strictly) => {
   const strict = strictly(line);
   if (line.endsWith('?') || strict.kind !== 'misread' || !mayBeOtherwise(strict.misread)) return undefined;
-  const ways = saidPlainly(line, context).map((way) => ({ ...way, heard: heardIn(way.line, context) }));
-  const found = ways.flatMap(({ heard, isSure }) => (heard === undefined ? [] : [isSure ? heard : asLikely(heard)]));
-  const [only, ...others] = found;
-  if (only === undefined || others.length === 0) return only;
-  return { is: 'likely', lines: [...new Set(found.flatMap(linesOf))] };
+  return heardIn(line, context);
 };
-
-const linesOf = (heard: Understood): readonly string[] => (heard.is === 'sure' ? [heard.line] : heard.lines);
-const asLikely = (heard: Understood): Understood => ({ is: 'likely', lines: linesOf(heard) });
 
 function heardIn(line: string, context: LineContext): Understood | undefined {
   const pieces = piecesOf(line, context);
   if (pieces === undefined || pieces.length > mostPieces) return undefined;
   const { said } = context.hearing;
-  const claims = claimed(pieces, said);
-  if (isUnsaid(pieces, claims, said)) return undefined;
-  const unknown = claims.claims.filter((claim) => claim === undefined).length;
-  // A verb alone names nothing, nor does a letter with it: what it needs is asked.
-  const isAlone = claims.claims.every(
-    (claim, i) => claim?.is === 'act' || (claim === undefined && (pieces[i]?.typed.length ?? 0) < 3),
+  const { claims, phrases } = claimed(pieces, said);
+  const heard = heardOf(pieces, { claims, phrases }, context);
+  if (heard !== undefined || claims.some((claim) => claim?.is === 'act')) return heard;
+  const mended = slipsMended(pieces, claims, said);
+  const meant = mended === undefined ? undefined : heardOf(mended, claimed(mended, said), context);
+  return meant && { is: 'likely', lines: meant.is === 'sure' ? [meant.line] : meant.lines };
+}
+
+/** `bracket-8 is dyr`: an unknown word as the nearest act. */
+function slipsMended(
+  pieces: readonly Piece[],
+  claims: Claimed['claims'],
+  { actWords }: SaidTable,
+): readonly Piece[] | undefined {
+  for (const [at, piece] of pieces.entries()) {
+    const [near] = piece.is === 'word' && claims[at] === undefined ? nearest(piece.word, actWords) : [];
+    if (near !== undefined && piece.is === 'word' && piece.word.length > 2)
+      return pieces.with(at, { ...piece, word: near });
+  }
+  return undefined;
+}
+
+function heardOf(pieces: readonly Piece[], { claims, phrases }: Claimed, context: LineContext): Understood | undefined {
+  const { said } = context.hearing;
+  if (isUnsaid(pieces, { claims, phrases }, said)) return undefined;
+  const unknown = claims.filter((claim) => claim === undefined).length;
+  // A figure that nobody could read, `24-26C`, is never left out of what is offered.
+  const isLost = claims.some((claim, i) => claim === undefined && /^\d/.test(pieces[i]?.typed ?? ''));
+  // A verb alone that needs a thing names nothing, nor does a letter with it: what it needs is asked.
+  const isAlone = claims.every(
+    (claim, i) =>
+      (claim?.is === 'act' && actRows[claim.act].on !== 'nothing') ||
+      (claim === undefined && (pieces[i]?.typed.length ?? 0) < 3),
   );
-  return unknown > mostUnknown || isAlone
-    ? undefined
-    : understoodAs(eachHeard(clausesOf(pieces, claims, said), context));
+  if (unknown > mostUnknown || isLost || isAlone) return undefined;
+  return understoodAs(eachHeard(clausesOf(pieces, { claims, phrases }, said), context));
 }
 
 /** `coat impeller-7 1 spray?` asks. */
