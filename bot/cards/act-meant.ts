@@ -4,9 +4,15 @@ import { wouldLeave } from '../../core/would-leave.ts';
 import { firstUpper } from '../language/first-upper.ts';
 import type { Meant } from '../language/reading.ts';
 import type { Telling } from './card-context.ts';
+import { correctionMeant } from './correction-meant.ts';
 
 /** `undefined` where it would leave nothing that can be told in half a line. */
-export function actMeant(telling: Telling, { command, at = telling.now }: Meant): string | undefined {
+export function actMeant(telling: Telling, meant: Meant): string | undefined {
+  const act = newAct(telling, meant);
+  return correctionMeant(telling, meant, act) ?? (act === undefined ? undefined : firstUpper(act));
+}
+
+function newAct(telling: Telling, { command, at = telling.now }: Meant): string | undefined {
   const { now, words, figures } = telling;
   const events = wouldLeave(telling, command, at);
   const alike = events.filter(({ body }) => body.type === events[0]?.body.type);
@@ -14,7 +20,7 @@ export function actMeant(telling: Telling, { command, at = telling.now }: Meant)
     body.type === 'Amended' ? [] : [words.undo.act({ stream, fact: body }, figures)],
   );
   if (acts.length === 0 || acts.length > mostTold) return undefined;
-  const said = firstUpper(acts.join(', '));
+  const said = acts.join(', ');
   return at < now ? `${said} (${figures.timeDown(at)})` : said;
 }
 

@@ -3,7 +3,9 @@
 import { asSaid, saidPlainly } from './as-said/as-said.ts';
 import { askedInWords } from './asked/asked.ts';
 import type { LineContext } from './reading.ts';
+import { actsApart } from './said-of-last/acts-apart.ts';
 import { bareAnswer } from './said-of-last/bare-answer.ts';
+import { correction } from './said-of-last/correction.ts';
 import { slotsHeard } from './slots-heard/slots-heard.ts';
 import type { Strictly, Understands, Understood } from './understood.ts';
 
@@ -32,7 +34,14 @@ const inFirstFigures =
     reading(saidPlainly(line, context)[0]?.line ?? line, context, strictly);
 
 /** A question about the state before what answers or corrects the last card, that before an act told in the speaker's own words. */
-const further: readonly Understands[] = [inFirstFigures(askedInWords), bareAnswer, asSaid, inFigures(slotsHeard)];
+const further: readonly Understands[] = [
+  actsApart,
+  inFirstFigures(askedInWords),
+  correction,
+  bareAnswer,
+  asSaid,
+  inFigures(slotsHeard),
+];
 
 export function understood(line: string, context: LineContext, strictly: Strictly): Understood | undefined {
   for (const reading of further) {

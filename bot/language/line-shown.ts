@@ -19,7 +19,7 @@ const pieces = /"(?:[^"\\]|\\.)*"|\S+/g;
 export function linesShownIn(tongue: Typed): LineShown {
   const printed = firstSpellings(tongue);
   const { atHour, atOne } = tongue.times;
-  return (line, figures) => {
+  const shown = (line: string, figures: Figures): string => {
     const here = ownValue(tongue.printedIn ?? {}, figures.profile.locale) ?? {};
     const all = asAPersonSays(inOneWord(line, tongue).match(pieces) ?? []);
     const [verb = ''] = all;
@@ -36,6 +36,14 @@ export function linesShownIn(tongue: Typed): LineShown {
     });
     return figuresShown(said, figures).join(' ');
   };
+  // An act said in place of one that is taken back.
+  return (line, figures) =>
+    /^undo entry \d+; /.test(line)
+      ? line
+          .split('; ')
+          .map((each) => shown(each, figures))
+          .join('; ')
+      : shown(line, figures);
 }
 
 /** Without what only the tap knows: which entry is taken back though others rest on it, which bell is heard, and that what has its hour happened. */

@@ -18,6 +18,7 @@ import { isCried, isOnlySpokenOf, onlySpokenOf, orCried } from './heard-cry.ts';
 import { longestLine, misreadOf, type Read, tooLong, unknownVerb, whichActOf } from './misread-line.ts';
 import { partLines, readPartList } from './part-list.ts';
 import type { Fault, LineContext, Reading } from './reading.ts';
+import { linesApart } from './said-of-last/acts-apart.ts';
 import { answerInstead } from './said-of-last/answer-instead.ts';
 import { onlyAsksOrDenies } from './slots-heard/slots-heard.ts';
 import { type How, isHappenedWord } from './time-and-permission.ts';
@@ -57,7 +58,8 @@ function readFurther({ misread, line }: Misreading, context: LineContext): Readi
   if (found.is === 'several' && found.lines.every((each) => isTaken(readSingle(each, context))))
     return { kind: 'several', lines: found.lines, line };
   const meant = found.lines.flatMap((each) => {
-    const read = readSingle(each, context);
+    // Of one that is taken back and said anew, what is said anew.
+    const read = readSingle(linesApart(each).at(-1) ?? each, context);
     return isTaken(read) ? [{ ...read, line: each }] : [];
   });
   return meant.length === 0 ? undefined : { kind: 'misread', misread: whichActOf(misread, meant.slice(0, 3)), line };

@@ -9,7 +9,7 @@ import { englishVerbs } from './tongues/english/verbs.ts';
 import type { WrittenFor } from './write-fields.ts';
 import { writeFilms, written } from './write-quantities.ts';
 
-function writeTarget(of: AmendTarget): readonly string[] {
+export function writeTarget(of: AmendTarget): readonly string[] {
   return [
     'amend',
     of.part ?? '',

@@ -1,13 +1,17 @@
 // What a person was asked last, by their own last card and by the bells that went to them: a bare answer counts for ten minutes.
 
+import { amendTargetOf } from '../../core/corrections/amend.ts';
+import { ownLatest } from '../../core/corrections/undo.ts';
 import { personIn } from '../../core/crew/crew.ts';
 import { ringsOpen } from '../../core/crew/crew-decide.ts';
 import type { PersonName, StreamId } from '../../core/ids.ts';
 import type { Shop } from '../../core/shop.ts';
 import type { EpochMs } from '../../core/units.ts';
+import { wouldLeave } from '../../core/would-leave.ts';
 import { inUnitsOf } from '../cards/card-context.ts';
 import { fieldsOf } from '../language/line-fields.ts';
-import type { Last, Open } from '../language/said-of-last/last.ts';
+import type { Last, Open, SaidAct } from '../language/said-of-last/last.ts';
+import { writeTarget } from '../language/write-amend.ts';
 import type { Answer } from './answer.ts';
 
 /** Our own choice, no source: whoever was asked longer ago has gone on to something else. */
@@ -30,7 +34,34 @@ export function lastSaid(told: readonly Answer[], { shop, as, at, about }: Asked
   const cards = [...(own === undefined ? [] : [own]), ...bells].filter((answer) => isOf(about, answer));
   return {
     open: cards.flatMap(openOn).map((open) => ({ ...open, line: inUnitsOf(open.line, units) })),
+    said: () => saidAct(told, { shop, as, at }),
     rings: () => ringsOpen(shop).some(({ rangAt }) => rangAt <= at),
+  };
+}
+
+/** Of any age: what would be put right is shown before it is. */
+function saidAct(told: readonly Answer[], { shop, as, at }: Asked): SaidAct | undefined {
+  const latest = ownLatest(shop, as);
+  if (latest === undefined) return undefined;
+  const { entry, corrected, entries } = latest;
+  const own = told.filter((answer) => answer.as === as && answer.key === null);
+  const said = own.find((answer) => answer.recorded)?.said;
+  const isIt = !corrected && said !== undefined && entries.some(({ seq }) => seq === said.entry);
+  const of = amendTargetOf(entry);
+  return {
+    entry: corrected ? latest.seq : entry.seq,
+    line: isIt ? said.line : undefined,
+    at: at - entry.happenedAt < 60_000 ? undefined : entry.happenedAt,
+    target:
+      of &&
+      writeTarget(of)
+        .filter((piece) => piece !== '')
+        .join(' '),
+    corrects: (command) => {
+      const [event] = wouldLeave({ shop, now: at }, command, at);
+      return event?.body.type === 'Amended' && event.body.amends === entry.seq ? entry.seq : undefined;
+    },
+    isBeforeLast: own[0]?.recorded === false,
   };
 }
 

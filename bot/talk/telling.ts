@@ -34,7 +34,10 @@ export function answering(
   told: ToldNow,
   delivery: Delivery,
   shop: Shop,
-  content: Pick<Answer, 'kind' | 'code' | 'recorded' | 'card' | 'forAll' | 'about' | 'moved' | 'asked' | 'actLine'>,
+  content: Pick<
+    Answer,
+    'kind' | 'code' | 'recorded' | 'card' | 'forAll' | 'about' | 'moved' | 'asked' | 'actLine' | 'said'
+  >,
 ): Answer {
   return makeAnswer({
     at: tellingOf(told, shop, delivery.as).figures.iso(told.now),

@@ -1,8 +1,9 @@
 // Words what came of an act: as whoever said it is told things, and as the crew is.
 
 import { personIn } from '../../core/crew/crew.ts';
-import type { Outcome, Request } from '../../core/execute.ts';
+import type { Outcome, Recorded, Request } from '../../core/execute.ts';
 import type { PersonName } from '../../core/ids.ts';
+import { known } from '../../core/known.ts';
 import type { Shop } from '../../core/shop.ts';
 import type { Card } from '../cards/card.ts';
 import { lineOf, type Telling, withLinesShown } from '../cards/card-context.ts';
@@ -36,7 +37,11 @@ export function wordOutcome(
         withLead(telling, taken(telling, recordedCard(telling, request, outcome)), delivery.as, moved),
       );
       const about = subjectsOf(shop, moved);
-      return answering(told, delivery, shop, { kind: 'reply', code: null, recorded: true, ...cards, about, moved });
+      const said = saidOf(told, delivery, request, outcome);
+      return answering(told, delivery, shop, {
+        ...{ kind: 'reply', code: null, recorded: true, ...cards, about, moved },
+        ...known({ said }),
+      });
     }
     case 'objected': {
       const cards = toldBothWays(told, shop, delivery.as, (telling) =>
@@ -69,4 +74,21 @@ function toldBothWays(
   const own = made(tellingOf(told, shop, name));
   const isSame = person.language === all.language && person.units === all.units;
   return isSame ? { card: own } : { card: own, forAll: made(tellingOf(told, shop, undefined)) };
+}
+
+/** What may be put right by its own words. Of a near miss nothing is kept that leads to who told it. */
+function saidOf(
+  told: ToldNow,
+  delivery: Delivery,
+  { command, stance }: Request,
+  { shop, envelopes }: Recorded,
+): Answer['said'] {
+  const [first] = envelopes;
+  if (first === undefined || command.verb === 'near-miss') return undefined;
+  const line = lineOf(tellingOf(told, shop, delivery.as), {
+    command,
+    // What has happened has happened, whatever of it was said wrong; leave was given for what was said.
+    stance: stance.is === 'happened' ? stance : { is: 'asked' },
+  });
+  return { line, entry: first.seq };
 }

@@ -29,10 +29,19 @@ const notOfAnswer = [
   'moved',
   'asked',
   'actLine',
+  'said',
   'forAll',
   'together',
 ] as const satisfies readonly (keyof Answer)[];
-const notOfCard = ['paper', 'paperAgain', 'copy', 'links', 'alarm', 'leads'] as const satisfies readonly (keyof Card)[];
+const notOfCard = [
+  'paper',
+  'paperAgain',
+  'copy',
+  'links',
+  'alarm',
+  'leads',
+  'asks',
+] as const satisfies readonly (keyof Card)[];
 
 function without(whole: object, names: readonly string[]) {
   return Object.fromEntries(Object.entries(whole).filter(([name]) => !names.includes(name)));

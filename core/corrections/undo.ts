@@ -63,6 +63,14 @@ export function decideUndo(shop: Shop, said: Said<CommandOf<'undo'>>): Decision 
   return accepted(...takingBack(latest, said));
 }
 
+/** A person's latest act, or the act that their latest amendment corrects. `entries`: all that the one line left. */
+export function ownLatest(shop: Shop, by: PersonName) {
+  const latest = latestOf(by, entriesIn(shop).filter(isAct));
+  if (latest === undefined) return undefined;
+  const { entry, corrected } = told(latest);
+  return { seq: latest.seq, entry, corrected, entries: latest.entries };
+}
+
 /** The latest that a person said, not what followed from it by itself. */
 function latestOf(by: PersonName, acts: readonly Entry[]): Latest | undefined {
   const last = acts.findLast((entry) => entry.by === by && !isFollowing(entry.fact));

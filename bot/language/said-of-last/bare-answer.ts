@@ -1,6 +1,7 @@
 // An answer that says no more than what the last card asked: `1201 1198`, `gas`, `yes`, a button's own words. Put into the line
 // that the card would have said with its tap; where several are open that it may answer, each is a tap.
 
+import type { Hearing } from '../hearing.ts';
 import { fieldsOf, fillInOrder } from '../line-fields.ts';
 import type { LineContext } from '../reading.ts';
 import { fillers } from '../tongues/english/line-words.ts';
@@ -46,12 +47,12 @@ interface Said {
 function saidIn(line: string, { hearing }: LineContext): Said {
   const typed = line.replace(/[ .!,]+$/, '');
   const tokens = tokenize(typed, hearing);
-  const core = tokens.filter((token) => !isRound(token)).map((token) => wordIn(token) || token.text);
+  const core = tokens.filter((token) => !isRound(token, hearing)).map((token) => wordIn(token) || token.text);
   return { typed, tokens, core: plain(core.join(' ')) };
 }
 
-const rounds: ReadonlySet<string> = new Set(['it', "it's", 'its', 'es', 'era']);
-const isRound = (token: Token): boolean => fillers.has(wordIn(token)) || rounds.has(wordIn(token));
+const isRound = (token: Token, { tongues }: Hearing): boolean =>
+  fillers.has(wordIn(token)) || tongues.some(({ saidOtherwise }) => saidOtherwise.rounds.includes(wordIn(token)));
 
 /** As it is compared: without capitals, accents and marks. */
 const plain = (text: string): string =>
@@ -92,7 +93,7 @@ function filledIn(open: Open, { tokens }: Said, { hearing, parts }: LineContext)
   const names = fields.some(({ id }) => id === 'part' || id === 'parts');
   if (names && !tokens.some((token) => parts.includes(wordIn(token)))) return [];
   const figures = fields.every(({ holds }) => holds === 'number' || holds === 'figures');
-  const values = tokens.filter((token) => !isRound(token));
+  const values = tokens.filter((token) => !isRound(token, hearing));
   if (figures && !values.some(({ kind }) => kind === 'number' || kind === 'quantity')) return [];
   const inOrder = isOneEach(open.line, values)
     ? [
@@ -103,7 +104,7 @@ function filledIn(open: Open, { tokens }: Said, { hearing, parts }: LineContext)
         ),
       ]
     : [];
-  return [...inOrder, ...behind(open.line, tokens)];
+  return [...inOrder, ...behind(open.line, tokens, hearing)];
 }
 
 /** A value for each field; the last may take several. */
@@ -113,11 +114,13 @@ function isOneEach(line: string, values: readonly Token[]): boolean {
 }
 
 /** `b 1198 a 1201`, `1201 g and 1198 g`: it says itself which is which. */
-function behind(line: string, tokens: readonly Token[]): readonly string[] {
+function behind(line: string, tokens: readonly Token[], hearing: Hearing): readonly string[] {
   const [before = '', ...rest] = line.split(/\{[\w-]+\}[A-Za-z%]*/);
   const [unit, ...units] = new Set(fieldsOf(line).map((field) => field.unit));
   const isLast = rest.every((each) => each.trim() === '');
-  const isFigures = tokens.every((token) => token.kind !== 'word' || isRound(token) || 'ab'.includes(token.word));
+  const isFigures = tokens.every(
+    (token) => token.kind !== 'word' || isRound(token, hearing) || 'ab'.includes(token.word),
+  );
   if (!isLast || !isFigures || unit === undefined || units.length > 0) return [];
   const said = tokens.map((token) => (token.kind === 'number' ? `${token.text}${unit}` : token.text));
   return [`${before.trim()} ${said.join(' ')}`];

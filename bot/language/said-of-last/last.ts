@@ -1,4 +1,8 @@
-// What a speaker was asked last: it lets a line be understood that says no more than the answer.
+// What a speaker was asked and has said last: it lets a line be understood that says no more than the answer, or what of it was
+// wrong.
+
+import type { Command } from '../../../core/commands.ts';
+import type { EpochMs } from '../../../core/units.ts';
 
 export interface Open {
   /** What answers it, as if typed; in braces what is still to be said. */
@@ -11,8 +15,25 @@ export interface Open {
   readonly isAsked: boolean;
 }
 
+/** The speaker's latest act. */
+export interface SaidAct {
+  /** Of its entry. */
+  readonly entry: number;
+  /** The act as its line, where it is known. */
+  readonly line: string | undefined;
+  /** Where it is not of this minute. */
+  readonly at: EpochMs | undefined;
+  /** What `amend` calls it, where it can be put right. */
+  readonly target: string | undefined;
+  /** Which entry a command would put right. */
+  readonly corrects: (command: Command) => number | undefined;
+  /** Their last card was of something that was not recorded. */
+  readonly isBeforeLast: boolean;
+}
+
 export interface Last {
   readonly open: readonly Open[];
+  readonly said: () => SaidAct | undefined;
   /** A bell waits for their `ok`. */
   readonly rings: () => boolean;
 }

@@ -12,6 +12,7 @@ import type { VocabularyName } from '../vocabulary.ts';
 import type { CryWords } from './english/cries.ts';
 import type { Meanings } from './english/lexicon.ts';
 import type { MethodWords } from './english/methods.ts';
+import type { SaidOtherwise } from './english/said-otherwise.ts';
 import type { SettingWords } from './english/settings.ts';
 import type { UnitSpellings } from './english/units.ts';
 import type { Profile } from './profile.ts';
@@ -37,6 +38,7 @@ export interface Typed {
   readonly cries: CryWords;
   /** How acts are said where no verb begins the line. */
   readonly said: SaidWords;
+  readonly saidOtherwise: SaidOtherwise;
   /** Words that run into the number after them: `batch12`. */
   readonly runsInto: string;
   /** What a pot is called where its number follows: `pot 1 is hot`. */

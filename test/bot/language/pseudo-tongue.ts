@@ -69,6 +69,7 @@ const typed: Typed = {
   helpGroups: mapped(english.helpGroups, inPseudo) as Typed['helpGroups'],
   languages: { fi: 'pseudo' },
   cries: mapped(english.cries, inPseudo) as Typed['cries'],
+  saidOtherwise: deep(english.saidOtherwise) as Typed['saidOtherwise'],
   offered: mapped(english.meanings, (_, key) => inPseudo(key)),
 };
 

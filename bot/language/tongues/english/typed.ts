@@ -8,6 +8,7 @@ import { englishMeanings } from './lexicon.ts';
 import { englishMethods } from './methods.ts';
 import { englishNumbers } from './numbers.ts';
 import { englishQuestions } from './questions.ts';
+import { englishSaidOtherwise } from './said-otherwise.ts';
 import { englishSaid } from './said-words.ts';
 import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
@@ -59,6 +60,7 @@ export const englishTyped: Typed = {
   },
   cries: { ...englishCries, ...englishCalm },
   said: englishSaid,
+  saidOtherwise: englishSaidOtherwise,
   runsInto: 'batch pot max no',
   pots: 'pot batch mix',
   cans: 'can tin drum',

@@ -34,6 +34,8 @@ export const englishUndo = {
   asReason: 'undo',
   /** Of a tap. */
   takeBack: (act: string) => `Take back: ${act}`,
+  /** Of a tap that puts an act right. */
+  change: (is: string, was: string) => `Change: ${is} instead of ${was}`,
 };
 
 const named = ({ entry, corrected }: ActTold, figures: Figures): string =>

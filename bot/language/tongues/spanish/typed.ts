@@ -10,6 +10,7 @@ import { spanishMeanings } from './lexicon.ts';
 import { spanishMethods } from './methods.ts';
 import { spanishNumbers } from './numbers.ts';
 import { spanishQuestions } from './questions.ts';
+import { spanishSaidOtherwise } from './said-otherwise.ts';
 import { spanishSaid } from './said-words.ts';
 import { spanishSettings } from './settings.ts';
 import { spanishSlots } from './slots.ts';
@@ -100,6 +101,7 @@ export const spanishTyped: Typed = {
   },
   cries: { ...spanishCries, ...spanishCalm },
   said: spanishSaid,
+  saidOtherwise: spanishSaidOtherwise,
   runsInto: 'mezcla lata',
   pots: 'mezcla olla',
   cans: 'lata bote bidón bidon',

@@ -34,6 +34,7 @@ export const spanishUndo = (say: Spoken): Words['undo'] => ({
   act: (entry, figures) => actTold(say, entry, figures),
   asReason: 'deshacer',
   takeBack: (act) => `Anular: ${act}`,
+  change: (is, was) => `Cambiar: ${is} en vez de ${was}`,
 });
 
 const actTold = (say: Spoken, entry: Pick<Entry, 'stream' | 'fact'>, figures: Figures): string =>

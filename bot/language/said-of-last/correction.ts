@@ -1,0 +1,77 @@
+// The speaker's latest act put right as people say it: through `amend` where it takes what was said, else taken back and said anew.
+// Each is a tap that shows what changes; only what is plainly taken back goes at once, as `undo` itself takes it.
+
+import type { EpochMs } from '../../../core/units.ts';
+import { saidPlainly } from '../as-said/as-said.ts';
+import { withoutDegrees } from '../as-said/units-left-out.ts';
+import type { LineContext } from '../reading.ts';
+import { saidTimeFrom } from '../times/said-time.ts';
+import { isoLocal } from '../times/wall-clock.ts';
+import { tokenize } from '../typed/tokens.ts';
+import type { Strictly, Understands } from '../understood.ts';
+import { actsAnew } from './acts-anew.ts';
+import type { SaidAct } from './last.ts';
+import { type Otherwise, saidOtherwise } from './said-otherwise.ts';
+
+export const correction: Understands = (line, context, strictly) => {
+  const otherwise = saidOtherwise(line, context.hearing);
+  // Somebody may mean the alarm that is about to ring.
+  if (otherwise === undefined || context.mayCallOff === true) return undefined;
+  const act = context.last?.().said();
+  if (act === undefined) return undefined;
+  if (otherwise.is === 'taken-back') {
+    return act.isBeforeLast ? { is: 'likely', lines: [`undo entry ${act.entry}`] } : { is: 'sure', line: 'undo' };
+  }
+  const lines = linesFor(otherwise, act, context, strictly);
+  return lines.length === 0 ? undefined : { is: 'likely', lines };
+};
+
+type Changed = Extract<Otherwise, { is: 'changed' }>;
+
+function linesFor({ to, from }: Changed, act: SaidAct, context: LineContext, strictly: Strictly): readonly string[] {
+  const each = [to, ...saidPlainly(to, context).map(({ line }) => line)].map((said) => inDegrees(said, context));
+  const time = each.map((said) => timeIn(said, context)).find((at) => at !== undefined);
+  if (time !== undefined) return at(time, act, context, strictly);
+  const anew = [...new Set(each)].flatMap((said) => actsAnew({ to: said, from }, act, context, strictly));
+  const amended = anew.flatMap(({ figure }) => (figure === undefined ? [] : amending(figure, act, strictly)));
+  // What can be corrected in place is not taken back.
+  const again = anew.flatMap(({ line }) => takenBackAnd(line, act, context, strictly));
+  return [...new Set(amended.length > 0 ? amended : again)];
+}
+
+/** `23 grados`: in the speaker's own. */
+function inDegrees(said: string, context: LineContext): string {
+  const number = withoutDegrees(said, context);
+  return number !== said && /^-?[\d.,]+$/.test(number) ? `${number}${context.units === 'us' ? 'F' : 'C'}` : said;
+}
+
+/** The whole of what was said is a time; a number alone is none. */
+function timeIn(said: string, context: LineContext): EpochMs | undefined {
+  for (const line of said.includes(':') ? [said, `at ${said}`] : [said]) {
+    const tokens = tokenize(line, context.hearing);
+    const time = saidTimeFrom(tokens, 0, context);
+    if (time !== undefined && 'at' in time && time.to === tokens.length) return time.at;
+  }
+  return undefined;
+}
+
+function at(time: EpochMs, act: SaidAct, context: LineContext, strictly: Strictly): readonly string[] {
+  const moved = `at ${isoLocal(time, context.zone)}`;
+  const amended = amending(moved, act, strictly);
+  return amended.length > 0 ? amended : takenBackAnd(act.line ?? '', { ...act, at: time }, context, strictly);
+}
+
+function amending(figure: string, { target, corrects }: SaidAct, strictly: Strictly): readonly string[] {
+  if (target === undefined) return [];
+  const line = `${target} ${figure} ""`;
+  const read = strictly(line);
+  const isIt = read.kind === 'command' && read.command.verb === 'amend' && corrects(read.command) !== undefined;
+  return isIt ? [line] : [];
+}
+
+/** When it was done stays. */
+function takenBackAnd(line: string, act: SaidAct, context: LineContext, strictly: Strictly): readonly string[] {
+  if (act.line === undefined || strictly(line).kind !== 'command') return [];
+  const when = act.at === undefined ? '' : ` at ${isoLocal(act.at, context.zone)}`;
+  return [`undo entry ${act.entry}; ${line}${when}`];
+}

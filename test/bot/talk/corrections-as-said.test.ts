@@ -1,0 +1,153 @@
+// What was said last is put right as people say it: each correction is a tap that shows what changes, and nothing is recorded before.
+// Through the whole bot, on a clock of its own. All figures are invented.
+
+import { describe, expect, it, onTestFinished } from 'vitest';
+import { sessionTalk, sprayCrew } from '../cards/session-talk.ts';
+
+const inSpanish = {
+  ...sprayCrew,
+  people: sprayCrew.people.map((person) => ({ ...person, language: 'es' as const })),
+};
+
+/** The labels and lines of the taps; the answer to the last line. */
+async function offered(crew: typeof sprayCrew, ...lines: readonly string[]) {
+  const talk = sessionTalk(':memory:', crew);
+  onTestFinished(talk.close);
+  for (const line of lines.slice(0, -1)) await talk.say(line);
+  const answer = await talk.say(lines.at(-1) ?? '');
+  return { answer, labels: answer.card.actions.map(({ label }) => label), say: talk.say };
+}
+
+const mixed = ['air 24C 48%', 'mix 2.4kg'];
+const weighed = [...mixed, 'weigh 1 1201g 1198g'];
+const parts = ['part impeller-7', 'part impeller-8'];
+const coated = [...weighed, ...parts, 'coat impeller-7 1 brush already'];
+
+describe('what can be corrected in place', () => {
+  it.each<[readonly string[], string, readonly string[]]>([
+    [['air 32C 48%'], 'sorry 23 not 32', ['Change: air 23 °C 48 % instead of air 32 °C 48 %']],
+    [['air 24C 48%'], 'make that 25C', ['Change: air 25 °C 48 % instead of air 24 °C 48 %']],
+    [['air 24C 48%'], 'no, 50%', ['Change: air 24 °C 50 % instead of air 24 °C 48 %']],
+    [weighed, 'not 1198, 1189', ['Change: weighed A 1201 g, B 1189 g instead of weighed A 1201 g, B 1198 g']],
+    [
+      coated,
+      'actually roller',
+      [expect.stringMatching(/^Change: impeller-7 coated \(roller.* instead of impeller-7 coated \(brush/)],
+    ],
+    [[...parts, 'temp impeller-7 88C'], 'I meant 91', [expect.stringMatching(/^Change: .*91 °C instead of .*88 °C/)]],
+    [[...coated, 'wait 5m'], 'it was 10 min ago', [expect.stringMatching(/^Change: 07:55 instead of .*08:00$/)]],
+    [[...coated, 'wait 5m'], 'at 8:01 not 8:00', [expect.stringMatching(/^Change: 08:01 instead of .*08:00$/)]],
+  ])('given %j, when %s is said, then one tap shows what changes', async (before, said, labels) => {
+    const { answer, labels: shown } = await offered(sprayCrew, ...before, said);
+    expect(shown).toEqual(labels);
+    expect(answer.recorded).toBe(false);
+  });
+
+  it('given the tap, then the act stands corrected', async () => {
+    const { say } = await offered(sprayCrew, 'air 32C 48%', 'sorry 23 not 32');
+    expect((await say('tap meant-1')).card.lines).toContain('Is: air 23 °C 48 %');
+  });
+
+  it.each<[readonly string[], string]>([
+    [['air 32C 48%'], 'me equivoqué, son 23 grados'],
+    [['air 32C 48%'], 'no, eran 23 grados'],
+    [[...coated, 'wait 5m'], 'fue hace 10 min'],
+    [[...weighed], 'era 1189, no 1198'],
+  ])('given %j in Spanish, when %s is said, then one tap shows what changes', async (before, said) => {
+    const { answer, labels } = await offered(inSpanish, ...before, said);
+    expect(labels).toEqual([expect.stringMatching(/^Cambiar: .* en vez de /)]);
+    expect(answer.recorded).toBe(false);
+  });
+});
+
+describe('what cannot be corrected in place', () => {
+  it.each<[readonly string[], string, RegExp]>([
+    [mixed, 'no, 1.2kg', /^Change: batch \d opened, 1200 g.* instead of batch 1 opened, 2400 g/i],
+    [mixed, 'my mistake, 1.2', /^Change: batch \d opened, 1200 g.* instead of batch 1 opened, 2400 g/i],
+    [coated, 'I meant 8', /^Change: impeller-8 coated .* instead of impeller-7 coated/],
+    [coated, 'not 7, 8', /^Change: impeller-8 coated .* instead of impeller-7 coated/],
+    [coated, 'no, the 8', /^Change: impeller-8 coated .* instead of impeller-7 coated/],
+    [
+      [...coated, 'mix 1kg', 'weigh 2 500g 500g', 'coat impeller-8 1 brush already'],
+      'that was batch 2',
+      /^Change: impeller-8 coated \(brush, batch 2\) instead of impeller-8 coated \(brush, batch 1\)/,
+    ],
+  ])('given %j, when %s is said, then one tap takes it back and says it anew', async (before, said, label) => {
+    const { answer, labels } = await offered(sprayCrew, ...before, said);
+    expect(answer.recorded).toBe(false);
+    expect(labels).toEqual([expect.stringMatching(label)]);
+  });
+
+  it('given the tap, then the one is undone and the other stands, at the time of the first', async () => {
+    const { say } = await offered(sprayCrew, ...coated, 'wait 3m', 'I meant 8');
+    const answer = await say('tap meant-1');
+    expect(answer).toMatchObject({ recorded: true });
+    expect(answer.card.title).toMatch(/^Undone, impeller-8: coated/);
+    expect((await say('trace impeller-8')).text).toMatch(/08:00/);
+  });
+
+  it.each<[readonly string[], string]>([
+    [['aire 24C 48%', 'mezclar 2,4kg'], 'no, eran 1,2 kilos'],
+    [['aire 24C 48%', 'mezclar 2,4kg'], 'me equivoqué, 1,2'],
+    [coated, 'era la 8'],
+    [coated, 'no, la 8'],
+  ])('given %j in Spanish, when %s is said, then one tap changes it', async (before, said) => {
+    const { labels } = await offered(inSpanish, ...before, said);
+    expect(labels).toEqual([expect.stringMatching(/^Cambiar: .* en vez de /)]);
+  });
+});
+
+describe('what is taken back', () => {
+  it.each(['scratch that', 'undo that', 'Delete that.'])(
+    'given an act, when %s is said, then it is undone',
+    async (said) => {
+      const { answer } = await offered(sprayCrew, ...coated, said);
+      expect(answer).toMatchObject({ recorded: true, card: { title: 'Undone' } });
+    },
+  );
+
+  it.each(['bórralo', 'borra eso', 'quítalo'])(
+    'given an act, when %s is said in Spanish, then it is undone',
+    async (said) => {
+      const { answer } = await offered(inSpanish, ...coated, said);
+      expect(answer).toMatchObject({ recorded: true });
+    },
+  );
+
+  it('given the last card was of something that was not recorded, then a tap says first which act would go', async () => {
+    const { answer, labels } = await offered(sprayCrew, ...mixed, 'stir 9', 'scratch that');
+    expect(answer.recorded).toBe(false);
+    expect(labels).toEqual([expect.stringMatching(/^Take back: batch 1 opened/)]);
+  });
+
+  it('given it is older than ten minutes, then it is shown and asked', async () => {
+    const { answer } = await offered(sprayCrew, ...mixed, 'wait 12m', 'scratch that');
+    expect(answer).toMatchObject({ recorded: false, code: 'undo-asks' });
+  });
+
+  it('given an alarm counts down, then cancel that takes no act back', async () => {
+    const { answer } = await offered(sprayCrew, ...mixed, '@kari: lia is hurt in the hall', 'cancel that');
+    expect(answer).toMatchObject({ recorded: false });
+  });
+});
+
+describe('what is no correction', () => {
+  it.each<[readonly string[], string]>([
+    [coated, '@lia: no, roller'],
+    [coated, 'no'],
+    [coated, 'not dry yet'],
+    [coated, 'was it roller?'],
+    [coated, 'no, I did not'],
+    [['air 24C 48%'], 'no, 1.2kg'],
+    [weighed, 'no gas on can 3'],
+  ])('given %j, when %s is said, then nothing is offered to be changed', async (before, said) => {
+    const { answer, labels } = await offered(sprayCrew, ...before, said);
+    expect(answer.recorded).toBe(false);
+    expect(labels.filter((label) => /^(Change|Take back)/.test(label))).toEqual([]);
+  });
+
+  it('given somebody else has read the air since, then theirs is not put right', async () => {
+    const { labels } = await offered(sprayCrew, 'air 24C 48%', 'wait 1m', '@lia: air 26C 48%', 'no, 25C');
+    expect(labels.filter((label) => label.includes('26'))).toEqual([]);
+  });
+});
