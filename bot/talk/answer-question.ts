@@ -8,6 +8,7 @@ import type { Shop } from '../../core/shop.ts';
 import { unreadIn } from '../../core/unread.ts';
 import type { Card } from '../cards/card.ts';
 import { withLinesShown } from '../cards/card-context.ts';
+import { glossaryCard } from '../cards/glossary-card.ts';
 import { guideCard } from '../cards/guide-card.ts';
 import { helpCard } from '../cards/help-card.ts';
 import { maskAnswer } from '../cards/mask-card.ts';
@@ -84,6 +85,8 @@ export async function answerQuestion(
       return reply(await answerState(executor, recordAnswers, telling, { question, line, by: delivery.as }));
     case 'hazards':
       return worded(allLinesCard(telling, question));
+    case 'what-is':
+      return worded(glossaryCard(telling, question.term));
     case 'why':
       return worded(await whyAnswer(deps, telling, question, delivery.as));
     case 'day':
@@ -101,12 +104,12 @@ export async function answerQuestion(
     case 'verify':
     case 'backup':
     case 'keep':
-    case 'papers': {
-      const asker = { name: delivery.as, atConsole: delivery.atConsole === true };
-      return reply(await recordAnswers.answer(telling, question, asker));
-    }
+    case 'papers':
+      return reply(await recordAnswers.answer(telling, question, askerOf(delivery)));
   }
 }
+
+const askerOf = ({ as, atConsole }: Delivery) => ({ name: as, atConsole: atConsole === true });
 
 function streamsNamed(question: Extract<Question, { ask: 'plan' | 'vent' | 'purge' }>): readonly StreamId[] {
   switch (question.ask) {

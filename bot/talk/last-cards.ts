@@ -13,7 +13,7 @@ export interface LastCards {
 }
 
 /** What explains a card is not asked about itself: it leaves the one before where it is. */
-const explains: readonly Question['ask'][] = ['why', 'help'];
+const explains: readonly Question['ask'][] = ['why', 'what-is', 'help'];
 
 /** More than anybody asks back about. */
 const most = 8;

@@ -105,6 +105,7 @@ export const questionRows = {
   mask: verb({ mask: spoken('mask'), sheet: sheet('sheet') }),
   cartridge: verb({ substance: choice('substance', substanceIds), ppm: ppm('breathed') }),
   hazards: verb({ work: choice('work', works, { required: true }) }),
+  'what-is': verb({ term: ownWords('sought', { required: true }) }, { endsInWords: true }),
   why: verb({ about: ownWords('sought') }, { endsInWords: true }),
   help: verb({ about: spoken('verb') }),
   ...stateRows,

@@ -5,6 +5,7 @@ import { isFailed } from '../../../core/failed.ts';
 import type { Hearing } from '../hearing.ts';
 import type { Fault } from '../reading.ts';
 import { nearestVerbs } from '../suggestions.ts';
+import { termNamed, termsNear } from '../terms-asked.ts';
 import { withDates } from '../times/date-typed.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
@@ -32,6 +33,7 @@ const readers: { readonly [Ask in Question['ask']]: (act: ActLine) => Question |
   mask: readMask,
   why: readWhy,
   cartridge: readCartridge,
+  'what-is': readWhatIs,
   help: readHelp,
   ...recordReaders,
   ...askedReaders,
@@ -83,14 +85,31 @@ function readHelp({ tokens: typed, context: { hearing } }: ActLine): Question | 
   return { failed: 'unknown-verb', token: first, needs: ['verb'], tries };
 }
 
-/** `why is 09:42`, `where does 9:42 come from`: what stands round it asks nothing. */
-function readWhy({ tokens, line, verb, context: { hearing } }: ActLine): Question {
+/** What is asked about, without what stands round it. */
+function askedOf({ tokens, line, verb, context: { hearing } }: ActLine): string {
   const rounds = (token: Token): boolean =>
     token.kind === 'word' &&
     (isIgnoredOn(verb.row.name, token.word, hearing) || isIgnoredOn(verb.row.name, token.text.toLowerCase(), hearing));
   const first = tokens.find((token) => !rounds(token));
   const last = tokens.findLast((token) => !rounds(token));
-  const about =
-    first === undefined || last === undefined ? '' : line.slice(first.start, last.end).replace(/[?!.\s]+$/, '');
+  return first === undefined || last === undefined ? '' : line.slice(first.start, last.end).replace(/[?!.\s]+$/, '');
+}
+
+/** `what is flash-off`; of what is no word of the trade others may know more. */
+function readWhatIs(act: ActLine): Question | Fault {
+  const { hearing } = act.context;
+  const said = askedOf(act);
+  const whole = act.line.slice(act.from).replace(/[?!.\s]+$/, '');
+  // `part a` ends as an article does.
+  const term = termNamed(whole, hearing) ?? termNamed(said, hearing);
+  if (term !== undefined) return { ask: 'what-is', term };
+  const [token] = act.tokens;
+  const tries = termsNear(said, hearing).map((name) => `${act.verb.printed} ${name}`);
+  return { failed: 'unknown-verb', ...(token !== undefined && { token }), needs: ['sought'], tries };
+}
+
+/** `why is 09:42`, `where does 9:42 come from`: what stands round it asks nothing. */
+function readWhy(act: ActLine): Question {
+  const about = askedOf(act);
   return about === '' ? { ask: 'why' } : { ask: 'why', about };
 }

@@ -15,6 +15,7 @@ import type { MethodWords } from './english/methods.ts';
 import type { SaidOtherwise } from './english/said-otherwise.ts';
 import type { SettingWords } from './english/settings.ts';
 import type { UnitSpellings } from './english/units.ts';
+import type { TermId } from './glossary.ts';
 import type { Profile } from './profile.ts';
 import type { SaidWords } from './said-words.ts';
 import type { Terms } from './term.ts';
@@ -23,6 +24,8 @@ export interface Typed {
   readonly verbs: VerbsTyped;
   readonly openings: readonly Opening[];
   readonly terms: Terms;
+  /** What `what is` may ask about. */
+  readonly termNames: Readonly<Record<TermId, string>>;
   /** What an act may take, by its label: what stands behind a word of its own is called by it. */
   readonly slots: Readonly<Record<Slot, string>>;
   /** The small words, and the rest that is no term of the trade. */

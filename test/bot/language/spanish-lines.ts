@@ -256,6 +256,8 @@ export const spanishLines: readonly TypedLine[] = [
   act('cura impeller-7 cuarto', { verb: 'cure', parts: ['impeller-7'], way: { kind: 'room' } }),
   act('curar impeller-7 cuarto', { verb: 'cure', parts: ['impeller-7'], way: { kind: 'room' } }),
   ask('trazar impeller-7', { ask: 'trace', of: { part: 'impeller-7' } }),
+  ask('¿qué es el tiempo de oreo?', { ask: 'what-is', term: 'flash-off' }),
+  ask('que significa inducción', { ask: 'what-is', term: 'induction' }),
   ask('por qué', { ask: 'why' }),
   ask('¿por qué?', { ask: 'why' }),
   ask('¿por qué las 09:42?', { ask: 'why', about: '09:42' }),

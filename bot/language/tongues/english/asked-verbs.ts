@@ -3,6 +3,11 @@
 import { verbWords } from '../typed.ts';
 
 export const englishAskedVerbs = {
+  'what-is': verbWords(
+    "define, what is, what's, whats, what does, what are, definition, explain, meaning of, meaning",
+    'what is flash-off',
+    'the, a, an, of, mean, means, meant, stand, for, is',
+  ),
   why: verbWords(
     'why, how come, where does',
     'why dew point',

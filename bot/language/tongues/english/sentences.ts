@@ -5,6 +5,7 @@ import { linesShownIn } from '../../line-shown.ts';
 import { englishAsked } from './asked.ts';
 import { englishChat } from './chat.ts';
 import { englishFact } from './facts.ts';
+import { englishGlossary } from './glossary.ts';
 import { englishGuide } from './guide.ts';
 import { englishHoldReason } from './holds.ts';
 import { englishLaw } from './law.ts';
@@ -24,6 +25,7 @@ import { englishSession } from './session.ts';
 import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
 import { englishSteps } from './steps.ts';
+import { englishTermNames } from './terms-typed.ts';
 import { englishTyped as englishLines } from './typed.ts';
 import { englishUnclear } from './unclear.ts';
 import { englishUndo } from './undo.ts';
@@ -276,6 +278,8 @@ export const english = {
   papers: englishPapers,
   asked: englishAsked,
   why: englishWhy,
+  glossary: englishGlossary,
+  termNames: englishTermNames,
   lineShown: linesShownIn(englishLines),
 };
 

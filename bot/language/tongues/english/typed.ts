@@ -13,6 +13,7 @@ import { englishSaid } from './said-words.ts';
 import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
 import { englishTerms } from './terms.ts';
+import { englishTermNames } from './terms-typed.ts';
 import { englishTimes } from './times.ts';
 import { englishUnits } from './units.ts';
 import { englishVerbs } from './verbs.ts';
@@ -42,6 +43,7 @@ export const englishTyped: Typed = {
     { words: 'anonymous', verb: 'near-miss', anonymous: true },
   ],
   terms: englishTerms,
+  termNames: englishTermNames,
   slots: slotNames,
   meanings: englishMeanings,
   methods: englishMethods,

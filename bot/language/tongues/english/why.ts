@@ -132,5 +132,9 @@ export const englishWhy = {
   timesMixing: (factor: number, assumed: boolean, figures: Figures) =>
     `× mixing factor ${figures.decimal(factor)}${assumed ? ' (assumed, nobody set it)' : ''}`,
   movedHot: (at: Celsius, figures: Figures) => `as the fan moves it at ${figures.temperature(at)}`,
+  unknownTerm: (term: string) => `There is no word “${term}” here.`,
+  botDoes: (what: string) => `Here: ${what}`,
+  inSheet: (field: string) => `In a sheet: ${field}.`,
+  standard: (name: string) => `Standard: ${name}. The words are ours.`,
   planVolume: 'On the parts + not on the parts + in the gear:',
 };

@@ -4,6 +4,11 @@ import { verbWords } from '../typed.ts';
 import { helpTopics } from './help-topics.ts';
 
 export const spanishAskedVerbs = {
+  'what-is': verbWords(
+    'qué es, qué son, qué significa, qué quiere, define, definir, definición, significado, explica',
+    'qué es el tiempo de oreo',
+    'el, la, los, las, un, una, de, del, decir, lo',
+  ),
   why: verbWords(
     'por qué, porqué, de dónde',
     'por qué el punto de rocío',

@@ -7,6 +7,7 @@ import type { Profile } from '../profile.ts';
 import { spanishAsked } from './asked.ts';
 import { spanishChat } from './chat.ts';
 import { spanishFact } from './facts.ts';
+import { spanishGlossary } from './glossary.ts';
 import { spanishGuide } from './guide.ts';
 import { spanishHoldReason } from './holds.ts';
 import { spanishLaw } from './law.ts';
@@ -26,6 +27,7 @@ import { spanishSettings } from './settings.ts';
 import { spanishSlots } from './slots.ts';
 import { type Spoken, spokenIn } from './spoken.ts';
 import { spanishSteps } from './steps.ts';
+import { spanishTermNames } from './terms-typed.ts';
 import { spanishTyped as spanishLines } from './typed.ts';
 import { spanishUnclear } from './unclear.ts';
 import { spanishUndo } from './undo.ts';
@@ -280,6 +282,8 @@ export function spanishIn(locale: Profile['locale']): Words {
     papers: spanishPapers(say),
     asked: spanishAsked(say),
     why: spanishWhy(say),
+    glossary: spanishGlossary,
+    termNames: spanishTermNames,
     lineShown,
   };
 }

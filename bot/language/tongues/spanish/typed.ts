@@ -16,6 +16,7 @@ import { spanishSettings } from './settings.ts';
 import { spanishSlots } from './slots.ts';
 import { spokenIn } from './spoken.ts';
 import { spanishTerms } from './terms.ts';
+import { spanishTermNames } from './terms-typed.ts';
 import { spanishTimes } from './times.ts';
 import { spanishUnits } from './units.ts';
 import { spanishVerbs } from './verbs.ts';
@@ -74,6 +75,7 @@ export const spanishTyped: Typed = {
   verbs: spanishVerbs,
   openings,
   terms: spanishTerms,
+  termNames: spanishTermNames,
   slots: spanishSlots(spokenIn('es-ES')),
   meanings: spanishMeanings,
   methods: spanishMethods,

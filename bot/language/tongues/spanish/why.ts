@@ -124,6 +124,10 @@ export function spanishWhy(say: Spoken): typeof englishWhy {
     timesMixing: (factor, assumed, figures) =>
       `× factor de mezcla de aire ${figures.decimal(factor)}${assumed ? ' (supuesto, nadie lo ha fijado)' : ''}`,
     movedHot: (at, figures) => `tal como lo mueve el extractor a ${figures.temperature(at)}`,
+    unknownTerm: (term) => `Aquí no hay ninguna palabra “${term}”.`,
+    botDoes: (what) => `Aquí: ${what}`,
+    inSheet: (field) => `En ${say.the('sheet')}: ${field}.`,
+    standard: (name) => `Norma: ${name}. Las palabras son nuestras.`,
     planVolume: 'En las piezas + fuera de las piezas + en pistola y manguera:',
   };
 }
