@@ -42,7 +42,7 @@ const plainReply = { kind: 'reply', code: null, recorded: false } as const;
 export async function answerQuestion(
   deps: Questioned,
   delivery: Delivery,
-  { question, line }: Extract<Reading, { kind: 'question' }>,
+  { question, line: typed, takenAs: line = typed }: Extract<Reading, { kind: 'question' }>,
   shop: Shop,
 ): Promise<Answer> {
   const { executor, clock, tongues, recordAnswers } = deps;

@@ -22,6 +22,7 @@ import { whereIsCard } from '../cards/asked/where-is-card.ts';
 import { whoDidCard } from '../cards/asked/who-did-card.ts';
 import type { Card } from '../cards/card.ts';
 import type { Telling } from '../cards/card-context.ts';
+import { openAlarmLines } from '../cards/open-alarm-lines.ts';
 import type { RecordAnswers } from '../records/record-answers.ts';
 
 export interface StateAsked {
@@ -42,7 +43,9 @@ export async function answerState(
   const { things, not } = thingsMeant(told.shop, thingsOf(question), askedFirst(question));
   const missing =
     question.ask === 'can-i' && question.act === 'coat' ? not.filter(({ parts }) => parts.length > 0) : not;
-  return notFoundCard(told, question, missing) ?? answered(told, question, things, { line, by });
+  const card = notFoundCard(told, question, missing) ?? answered(told, question, things, { line, by });
+  // Whatever is asked: what is on of the alarms comes first.
+  return { ...card, lines: [...openAlarmLines(told), ...card.lines] };
 }
 
 const thingsOf = (question: StateQuestion): readonly ThingAsked[] =>

@@ -28,7 +28,7 @@ export function actsLike(
   const own = said === undefined || isOfNoNumber(moment, said) ? [] : [said];
   if (act === 'coat') {
     // Of a part that nobody has named yet: it would be a new one.
-    const unknown = parts.length > 0 ? [] : of.flatMap((thing) => (thing.is === 'name' ? [thing.name] : []));
+    const unknown = things.length > 0 ? [] : of.flatMap((thing) => (thing.is === 'name' ? [thing.name] : []));
     return [...own, ...coats(moment, method, things, parts.length > 0 ? parts.map(({ name }) => name) : unknown)];
   }
   if (act === 'mix') return [...own, { verb: 'mix', amount: { kind: 'mass', grams: grams(1_000) } }];

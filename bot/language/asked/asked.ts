@@ -33,14 +33,19 @@ interface Typed {
 
 function strictLine({ text, isMarked }: Typed, typed: QuestionsTyped, context: LineContext): string | undefined {
   const asked = text.replace(typed.leadIns, '').replace(/[ ?!.]+$/, '');
-  const said = thingsIn(asked, typed, context);
+  let found: Said | undefined;
+  // Of most lines nothing is asked: what they name is looked for only where something is.
+  const said = (): Said => {
+    found ??= thingsIn(asked, typed, context);
+    return found;
+  };
   for (const { asks, said: pattern, anywhere, marked } of typed.kinds) {
     const at = asked.search(pattern);
     const stands = marked === true ? at >= 0 && isMarked : at === 0 || (at > 0 && (anywhere === true || isMarked));
-    const strict = stands ? lineOf(asks, asked, said, typed) : undefined;
+    const strict = stands ? lineOf(asks, asked, said(), typed) : undefined;
     if (strict !== undefined) return strict;
   }
-  return isMarked ? bareQuestion(asked, said, typed) : undefined;
+  return isMarked ? bareQuestion(asked, said(), typed) : undefined;
 }
 
 /** `filtered 2?` asks whether it was; `coat impeller-7 1 brush?` whether it may be. */
@@ -52,6 +57,8 @@ function bareQuestion(asked: string, said: Said, { isDone }: QuestionsTyped): st
 
 interface Said extends ThingsSaid {
   readonly act: Verb | undefined;
+  /** A part by its whole name: a bare number is a pot's in a trace. */
+  readonly traced: string | undefined;
   /** `a` or `b`. */
   readonly component: string | undefined;
 }
@@ -63,7 +70,16 @@ function thingsIn(asked: string, typed: QuestionsTyped, context: LineContext): S
   const isSprayed = typed.spray.test(asked) || (all.method === 'spray' && all.acts.length === 0);
   const act = typed.acts.find((each) => each.said.test(asked))?.act ?? (isSprayed ? spray : all.acts[0]);
   const method = all.method ?? (isSprayed && act === 'coat' ? 'spray' : undefined);
-  return { ...all, act, component: typed.component.exec(asked)?.[1], method: act === 'coat' ? method : undefined };
+  const [first] = all.things;
+  const [ending, other] = context.parts.filter((part) => /\d+$/.exec(part)?.[0] === first);
+  const traced = ending === undefined || other !== undefined ? first : ending;
+  return {
+    ...all,
+    act,
+    traced,
+    component: typed.component.exec(asked)?.[1],
+    method: act === 'coat' ? method : undefined,
+  };
 }
 
 function canI(said: Said): string | undefined {
@@ -84,22 +100,25 @@ const named = ({ things, places }: Said): readonly string[] => (things.length > 
 const ofPeople: readonly (Verb | undefined)[] = ['spray-on', 'brief', 'shift', 'supplied'];
 
 function lineOf(asks: AskedKind, asked: string, said: Said, { ofAll }: QuestionsTyped): string | undefined {
-  const { things, act } = said;
+  const { things, places, act } = said;
   const of = named(said);
+  const lot = things.find((thing) => thing.startsWith('lot '));
+  if (lot !== undefined) return `trace ${lot}`;
   switch (asks) {
     case 'can-i':
+      if (act === undefined && places.length > 0) return `where-is ${places.join(' ')}`;
       // `se puede ya`
       return (
         canI(said) ?? (things.length > 0 || asked.split(' ').length < 4 ? ['to-do', ...things].join(' ') : undefined)
       );
-    case 'lot': {
-      const [thing] = things;
-      return thing === undefined ? undefined : `trace ${thing}`;
-    }
+    case 'lot':
+      return said.traced === undefined ? undefined : `trace ${said.traced}`;
     case 'went-wrong':
       return things.length > 0 ? `how-long ${things.join(' ')}` : asks;
     case 'what-late':
     case 'at-risk':
+    case 'day':
+    case 'mask':
       return asks;
     case 'how-much':
       return howMuch(asked, said);
@@ -110,6 +129,10 @@ function lineOf(asks: AskedKind, asked: string, said: Said, { ofAll }: Questions
     case 'who-did':
       return ofPeople.includes(act) ? [asks, ...of].join(' ') : stateLine(asks, said);
     case 'how-long':
+      // How old the reading is tells whether it still serves.
+      if (act === 'air' || act === 'surface') return ['how-hot', ...of].join(' ');
+      // `when does the mix die`
+      if (act === 'mix') return [asks, ...of].join(' ');
       // `is everybody fine`: of nothing that stands here.
       return of.length === 0 && act === undefined && !ofAll.test(asked) ? undefined : stateLine(asks, said);
   }

@@ -126,6 +126,8 @@ function markedAt(
   const isPot = (each: Token | undefined): boolean =>
     batchMarks.has(wordIn(each)) ||
     hearing.tongues.some(({ pots }) => pots.split(' ').includes(plain(each?.text ?? '')));
+  const lot = tokens[i + 1];
+  if (word === 'lot' && lot !== undefined && /\d/.test(lot.text)) return { thing: `lot ${plain(lot.text)}`, to: i + 2 };
   const noun = isPot(token) ? 'batch' : marks.find(({ said }) => said.has(word))?.noun;
   if (noun !== undefined && number !== undefined) return { thing: `${noun} ${number}`, to: i + 2 };
   const nth = Object.hasOwn(ordinals, text) ? ordinals[text] : undefined;

@@ -78,7 +78,8 @@ export interface ListWords {
   readonly rest: readonly string[];
 }
 
-export type AskedKind = StateQuestion['ask'] | 'lot';
+/** `lot`: what went on it; `day`: of all that was done. */
+export type AskedKind = StateQuestion['ask'] | 'lot' | 'day' | 'mask';
 
 /** How it is asked how things stand, in patterns of lower case without accents. */
 export interface QuestionsTyped {

@@ -24,6 +24,24 @@ describe('what stands against an act', () => {
   });
 });
 
+describe('how much is to be mixed', () => {
+  it('given it is asked in words, then each way is a tap that asks the whole plan', async () => {
+    const { say } = await talkAfter('air 24C 48%');
+    const { card } = await say('how much should I mix for three parts of 0.4 m2');
+    expect(card.actions.map(({ line }) => line)).toContain('plan 3x0.4m2 brush');
+    expect((await say('plan 3x0.4m2 brush')).text).toMatch(/brush/i);
+  });
+});
+
+describe('while an alarm is on', () => {
+  it('given a question, then the alarm stands before its answer', async () => {
+    const { say } = await talkAfter(...pot, 'fire');
+    const { card, recorded } = await say('how long left on pot 1?');
+    expect([recorded, card.title]).toEqual([false, expect.stringContaining('Batch 1')]);
+    expect(card.lines[0]).toMatch(/fire/i);
+  });
+});
+
 describe('what nobody has named', () => {
   it('given a slip of a name, then the same question of the near one is a tap', async () => {
     const { say } = await talkAfter('part impeller-7');

@@ -4,7 +4,7 @@ import type { QuestionsTyped } from '../typed.ts';
 
 export const englishQuestions: QuestionsTyped = {
   leadIns:
-    /^(?:(?:hey|hi|hello|yo|ok|okay|so|and|but|well|um+|uh+|er|right|now|quick question|question|just checking|just wondering|wondering|please|pls|sorry|guys|team|all|bot|boss|mate|any idea|any clue|no idea|tell (?:me|us)|remind (?:me|us)|let (?:me|us) know|(?:does |do )?(?:any(?:one|body)|some(?:one|body)|you|we) know|(?:can|could|would|will) (?:you|u|ya)(?: please| pls)? (?:tell|show|remind)(?: (?:me|us))?|(?:i|we) (?:need|want|have|wanted) to know|i wonder|what about|how about)[ ,.:;!-]+)+/,
+    /^(?:(?:hey|hi|hello|yo|(?:ok|okay|right|now)(?! (?:to|for|if)\b)|so|and|but|well|um+|uh+|er|quick question|question|just checking|just wondering|wondering|please|pls|sorry|guys|team|all|bot|boss|mate|any idea|any clue|no idea|tell (?:me|us)|remind (?:me|us)|let (?:me|us) know|(?:does |do )?(?:any(?:one|body)|some(?:one|body)|you|we) know|(?:can|could|would|will) (?:you|u|ya)(?: please| pls)? (?:tell|show|remind)(?: (?:me|us))?|(?:i|we) (?:need|want|have|wanted) to know|i wonder|what about|how about)[ ,.:;!-]+)+/,
   others:
     /^(?:why|how come|how (?:do|does|should|would) (?:i|we|you|one|it)\b|how to|what does|what do you|(?:can|could|will|would) (?:you|u|ya|some(?:one|body)|any(?:one|body))\b)/,
   modal:
@@ -13,12 +13,14 @@ export const englishQuestions: QuestionsTyped = {
   kinds: [
     {
       asks: 'can-i',
-      said: /(?:when |how soon |what time |from when |how long (?:until|till|before) )?(?:can|could|may|should|shall|must) (?:i|we|they|it|this|that|these|those|somebody|someone|anybody|anyone|the [a-z]+|[a-z]+[- ]\d+|\d+(?= (?:be|go|come|get|have|already|still|now)\b)|[a-z]+(?= be\b))\b/,
+      said: /(?:when |how (?:soon|late) |what time |(?:from|till|until) when |how long (?:until|till|before) )?(?:can|could|may|should|shall|must) (?:i|we|they|it|this|that|these|those|somebody|someone|anybody|anyone|the [a-z]+|[a-z]+[- ]\d+|\d+(?= (?:be|go|come|get|have|already|still|now)\b)|[a-z]+(?= be\b))\b/,
     },
+    { asks: 'mask', said: /(?:what|which) (?:mask|respirator|cartridge)/ },
+    { asks: 'day', said: /how (?:much|many)\b.{0,30}\b(?:today|so far|this morning|this shift|yet today)\b/ },
     { asks: 'can-i', said: /how long (?:until|till|before) (?:i|we|it|they|\S+|the \S+) can\b/, anywhere: true },
     {
       asks: 'can-i',
-      said: /(?:(?:is|are|am|would|will)(?: it| this| that| we| i| they| the [a-z]+| [a-z]+[- ]?\d+| \d+)?(?: all)?(?: be)? )?(?:ok|okay|fine|alright|all right|good|clear|safe|ready|time|possible|allowed|too (?:late|early|soon)) (?:for|to|if)\b/,
+      said: /(?:(?:is|are|am|would|will)(?: it| this| that| we| i| they| the [a-z]+| [a-z]+[- ]?\d+| \d+)?(?: all)?(?: be)? )?(?:ok|okay|fine|alright|all right|good|clear|safe|ready|time|possible|allowed|too (?:late|early|soon|hot|cold|warm|humid|damp|wet|dry|windy)) (?:for|to|if)\b/,
     },
     {
       asks: 'went-wrong',
@@ -34,11 +36,11 @@ export const englishQuestions: QuestionsTyped = {
     },
     {
       asks: 'lot',
-      said: /(?:which|what) (?:lots?|batch(?: number)?|can)\b.{0,40}\b(?:on|for|in|into)\b|(?:which|what) lots?\b|lot (?:number|no)\b/,
+      said: /what (?:went|goes|did we put|is|was) on\b|(?:which|what) (?:product|paint|coating|material)\b|(?:which|what) (?:lots?|batch(?: number)?|can)\b.{0,40}\b(?:on|for|in|into)\b|(?:which|what) lots?\b|lot (?:number|no)\b/,
     },
     {
       asks: 'how-hot',
-      said: /how (?:hot|warm|cold|cool|humid|damp)\b|(?:what|whats)(?:'s| is| was)? (?:the |our |its )?(?:current |latest |last )?(?:part |oven |room |air |booth |metal )?(?:temp|temps|temperature|humidity|rh|dew ?point|air|weather)\b|temp(?:erature)? (?:of|on|in|at)\b/,
+      said: /how (?:hot|warm|cold|cool|humid|damp)\b|(?:what|whats)(?:'s| is| was)? (?:the |our |its )?(?:current |latest |last )?(?:part |oven |room |air |booth |metal )?(?:temp|temps|temperature|humidity|rh|dew ?point|spread|air|weather)\b|temp(?:erature)? (?:of|on|in|at)\b/,
       anywhere: true,
     },
     {
@@ -48,24 +50,28 @@ export const englishQuestions: QuestionsTyped = {
     },
     {
       asks: 'who-did',
-      said: /when (?:did|was|were|has|have|had)\b|what time (?:did|was|were)\b|how long ago\b|how old (?:is|are|was)\b|(?:has|have|did|had) (?:any(?:one|body)|some(?:one|body)|we|i|they|you|he|she|[a-z]+) |who(?:se|m|'s|s)?\b|(?:is|are) (?:any(?:one|body)|some(?:one|body)) (?:in|on|at|spraying|using)\b|what did\b|when'd\b/,
+      said: /how many (?:people|of us|guys|hands)\b|how thick\b|(?:what(?:'?s| is| was) )?the (?:ratio|thickness|film)\b|how far off\b|when (?:did|was|were|has|have|had)\b|what time (?:did|was|were)\b|how long ago\b|how old (?:is|are|was)\b|(?:has|have|did|had) (?:any(?:one|body)|some(?:one|body)|we|i|they|you|he|she|[a-z]+) |who(?:se|m|'s|s)?\b|(?:is|are) (?:any(?:one|body)|some(?:one|body)) (?:in|on|at|spraying|using)\b|what did\b|when'd\b/,
     },
     {
       asks: 'where-is',
-      said: /where(?:'?s|s|re|'re)?\b|(?:what|which(?: parts?| ones?)?|anything|how many(?: parts?)?)(?:'?s|s| is| are|'re)?(?: still| left| now)* (?:curing|baking|(?:in|inside|out) (?:of )?(?:the )?(?:oven|booth|room|cure|bay|shop|store))|(?:is|are)\b.{0,30}\b(?:in|inside) the (?:oven|booth)/,
+      said: /(?:what|which) (?:parts?|ones?|pots?|batch(?:es)?|pieces?)?(?:'?s|s| is| are|'re) (?:still |all |now |the )*(?:wet|dry|cured|done|ready|bare|coated|open|on hold|held|cooking|open batches|curing)\b|(?:any|what(?:'?s| is)) (?:holds?|on hold|held|cooking)\b|what (?:do|have) we (?:have |got )+in\b|where(?:'?s|s|re|'re)?\b|(?:what|which(?: parts?| ones?)?|anything|how many(?: parts?)?)(?:'?s|s| is| are|'re)?(?: still| left| now)* (?:curing|baking|(?:in|inside|out) (?:of )?(?:the )?(?:oven|booth|room|cure|bay|shop|store))|(?:is|are)\b.{0,30}\b(?:in|inside) the (?:oven|booth)/,
     },
     {
       asks: 'how-much',
-      said: /how (?:much|many)\b|what(?:'?s| is) (?:left|in)\b(?= (?:in|of|on)?\b ?(?:the |my |our )?(?:pot|batch|mix|can|tin|a\b|b\b|part [ab]|stock|\d))|(?:do|have) (?:we|i) (?:have |got )?enough|is there enough/,
+      said: /(?:do we have |have we got |got |is there )?any (?:part |more )?[ab](?: left)?\b|(?:what|which|how many) (?:cans?|tins?)\b|how (?:much|many)\b|what(?:'?s| is) (?:left|in)\b(?= (?:in|of|on)?\b ?(?:the |my |our )?(?:pot|batch|mix|can|tin|a\b|b\b|part [ab]|stock|\d))|(?:do|have) (?:we|i) (?:have |got )?enough|is there enough/,
       anywhere: true,
     },
     {
       asks: 'to-do',
-      said: /what(?:'?s|s| is| comes)? (?:is )?(?:next|after that|left to do|still to do|to do|to be done|outstanding|pending|waiting|remaining|left)\b|what(?:'?s| is) (?:there )?(?:left )?to do|what (?:do|should|must|can) (?:i|we) do\b|what (?:still |else )?needs|next step|what are we waiting|anything (?:left |else )?to do|(?:which|what) parts? (?:are|is) (?:left|next|waiting)/,
+      said: /anything (?:for me|i (?:need|have|should))\b|what(?:'?s|s| is) the plan\b|what(?:'?s|s| is| comes)? (?:is )?(?:next|after that|left to do|still to do|to do|to be done|outstanding|pending|waiting|remaining|left)\b|what(?:'?s| is) (?:there )?(?:left )?to do|what (?:do|should|must|can) (?:i|we) do\b|what (?:still |else )?needs|next step|what are we waiting|anything (?:left |else )?to do|(?:which|what) parts? (?:are|is) (?:left|next|waiting)/,
     },
     {
       asks: 'how-long',
       said: /when(?:'?s|s|'ll)?\b|what time\b|(?:what(?:'?s| is) )?(?:the |its )?(?:time|minutes|mins|pot life) (?:left|remaining|to go|on|of|for|in)\b|any time left|till when|until when/,
+    },
+    {
+      asks: 'how-long',
+      said: /(?:what(?:'?s|s| is) )?(?:the )?(?:status|state|deal|story|news|up)\b(?: (?:on|of|with|for))?|how(?:'?s|s| is| are)? (?:we|it|things|everything)\b.{0,12}\b(?:doing|going|looking)|(?:do|have) (?:i|we) (?:still )?(?:have|got) (?:enough )?time|(?:is there|any) (?:still )?time/,
     },
     {
       asks: 'how-long',
@@ -84,6 +90,10 @@ export const englishQuestions: QuestionsTyped = {
       said: /\b(?:recoat|re-coat|second coat|next coat|another coat|apply|use (?:the |this |that )?(?:pot|batch|mix|\d)|used|touch ?up)\b/,
     },
     { act: 'weigh', said: /\b(?:pour|poured)\b/ },
+    { act: 'stir', said: /\bstirrer\b/ },
+    { act: 'weigh', said: /\b(?:ratio|far off)\b/ },
+    { act: 'film', said: /\b(?:how thick|thickness)\b/ },
+    { act: 'flush', said: /\b(?:flush|rins|wash)(?:ed|ing)?\b/ },
     { act: 'shut', said: /\b(?:can|tin|lid)\b.{0,20}\b(?:closed|shut|back on)\b/ },
     { act: 'gel', said: /\b(?:gone off|going off|set up|kicked)\b/ },
   ],

@@ -16,13 +16,15 @@ export const spanishQuestions: QuestionsTyped = {
     {
       asks: 'can-i',
       said: new RegExp(
-        `(?:${when} |cuanto falta para (?:que )?|ya )?(?:ya )?(?:puedo|podemos|puedes|podre|podremos|se (?:le |la |lo )?pueden?|se podra|podria(?:mos)?|puede(?:n)?|se vale|debo|debemos)(?: ya)?(?: |$)`,
+        `(?:${when} |cuanto falta para (?:que )?|hasta que hora |hasta cuando |ya |todavia |aun )?(?:ya )?(?:puedo|podemos|puedes|podre|podremos|se (?:le |la |lo )?pueden?|se podra|podria(?:mos)?|puede(?:n)?|se vale|debo|debemos)(?: ya)?(?: |$)`,
       ),
     },
     {
       asks: 'can-i',
-      said: /(?:esta|estan|estamos|vamos|es|seria)?(?: ya)? ?(?:bien|listos?|listas?|buena?|seguro|posible|pronto|tarde|tiempo|hora|momento) (?:para|de|si|pa)\b|(?:da|hay|me da|nos da) tiempo\b|(?:le )?toca ya\b/,
+      said: /(?:esta|estan|estamos|vamos|es|seria)?(?: ya)? ?(?:bien|listos?|listas?|buena?|seguro|posible|(?:muy|demasiado) [a-z]+|pronto|tarde|tiempo|hora|momento) (?:para|de|si|pa|entrar|pasar)\b|(?:da|hay|me da|nos da) tiempo\b|(?:le )?toca ya\b/,
     },
+    { asks: 'mask', said: /que (?:mascara|mascarilla|respirador|filtros?)/ },
+    { asks: 'day', said: /cuant[oa]s?\b.{0,30}\b(?:hoy|esta manana|en el turno|hasta ahora)\b/ },
     {
       asks: 'went-wrong',
       said: /(?:que|k|q) (?:ha |se )?(?:paso|pasado|salio mal|fallo|fallado|hubo|ocurrio)\b|(?:que|algo) (?:salio|ha salido|fue) mal|(?:hubo|ha habido|hay|algun|tuvimos) (?:algun )?(?:problemas?|fallos?|errores?|desviacion(?:es)?)|como (?:nos )?fue (?:hoy|el dia)/,
@@ -35,19 +37,22 @@ export const spanishQuestions: QuestionsTyped = {
       asks: 'at-risk',
       said: /(?:que|cuanto|cuanta|cual(?:es)?|algo|hay algo)\b.{0,30}\b(?:en riesgo|perder|pierde|pierden|perdemos|echar a perder|tirar|desperdici\w*)|(?:que|cual(?:es)?)(?: de las| bote| mezcla| pote| cubeta| olla)*\b.{0,30}\b(?:primero|antes|vence|caduca|se muere)/,
     },
-    { asks: 'lot', said: /(?:que|cual(?:es)?|de que|con que) (?:fue |era |es )?(?:el |los )?lotes?\b/ },
+    {
+      asks: 'lot',
+      said: /(?:que|cual) (?:producto|pintura|recubrimiento|material)\b|que lleva\b|(?:que|cual(?:es)?|de que|con que) (?:fue |era |es )?(?:el |los )?lotes?\b/,
+    },
     {
       asks: 'how-hot',
-      said: /a (?:cuanto|cuantos grados|que temperatura)\b|que tan (?:caliente|frio|fria|humed\w+)|(?:que|cual es la|cuanta|k|q) (?:temperatura|humedad)|cuantos grados|(?:como|que tal) esta el (?:aire|ambiente)|que calor|que punto de rocio/,
+      said: /cual es (?:el punto|la humedad|el aire)|punto de rocio|a (?:cuanto|cuantos grados|que temperatura)\b|que tan (?:caliente|frio|fria|humed\w+)|(?:que|cual es la|cuanta|k|q) (?:temperatura|humedad)|cuantos grados|(?:como|que tal) esta el (?:aire|ambiente)|que calor|que punto de rocio/,
       anywhere: true,
     },
     {
       asks: 'who-did',
-      said: /quien(?:es)?\b|(?:cuando|kuando|a que hora) (?:se )?(?:fue|lei(?:mos|ste)?|leyo|leyeron|[a-z]+(?:aron|amos|imos|ieron)|[a-z]+(?:o|io)\b|ha|han|hemos)\b|hace cuanto|cuanto hace|alguien (?:ha |han |hemos )?[a-z]+(?:ado|ido|o|io)\b|(?:que|q) hizo\b|hay alguien (?:en|con)\b/,
+      said: /(?:de |con )?quien\b|que (?:espesor|relacion|proporcion)\b|cuantos (?:somos|hay|estan|son) en la cabina|quien(?:es)?\b|(?:cuando|kuando|a que hora) (?:se )?(?:fue|lei(?:mos|ste)?|leyo|leyeron|[a-z]+(?:aron|amos|imos|ieron)|(?!(?:saco|meto|pinto|filtro|mezclo|aplico|uso|puedo|tengo|debo|abro|suelto|libero|paro|hago)\b)[a-z]+(?:o|io)\b|ha|han|hemos)\b|hace cuanto|cuanto hace|alguien (?:ha |han |hemos )?[a-z]+(?:ado|ido|o|io)\b|(?:que|q) hizo\b|hay alguien (?:en|con)\b/,
     },
     {
       asks: 'where-is',
-      said: /(?:a ?)?donde\b|(?:que|cuant[oa]s|cual(?:es)?|algo|q)(?: piezas?)?(?: hay| esta| estan| tenemos| sigue| quedan)?(?: todavia| aun)? (?:en|dentro de)(?:l| el| la| los) (?:horno|cabina|taller|curado|cuarto|sala)|(?:que|cuales) (?:se )?estan? (?:curando|horneando)|(?:esta|estan)\b.{0,30}\b(?:en|dentro d)el horno/,
+      said: /(?:que|cual(?:es)?|cuant[oa]s) (?:piezas? |mezclas? |botes? )?(?:me |nos )?(?:estan?|siguen?|faltan?|quedan?|hay) ?(?:todavia |aun |ya |algo )?(?:sec[oa]s?|mojad[oa]s?|list[oa]s?|pintad[oa]s?|curad[oa]s?|retenid[oa]s?|detenid[oa]s?|abiert[oa]s?|por pintar)\b|que piezas (?:faltan|quedan|hay)|hay algo (?:detenido|retenido)|(?:a ?)?donde\b|(?:que|cuant[oa]s|cual(?:es)?|algo|q)(?: piezas?)?(?: hay| esta| estan| tenemos| sigue| quedan)?(?: todavia| aun)? (?:en|dentro de)(?:l| el| la| los) (?:horno|cabina|taller|curado|cuarto|sala)|(?:que|cuales) (?:se )?estan? (?:curando|horneando)|(?:esta|estan)\b.{0,30}\b(?:en|dentro d)el horno/,
     },
     {
       asks: 'to-do',
@@ -55,7 +60,7 @@ export const spanishQuestions: QuestionsTyped = {
     },
     {
       asks: 'how-much',
-      said: /cuant[oa]s? (?:hay que |debo |debemos |tengo que |se |te )?(?:mezcl\w+|prepar\w+|hago|hacemos|hacer|pes\w+|hay|tenemos|llevamos|sobra|necesit\w+)|cuant[oa]s?(?: \w+)? (?:queda|quedan|resta) (?:en|de|dentro|del)\b|cuant[oa]s? (?:mezcla|material|componente|parte|gramos|kilos|litros)\b|cuant[oa] (?:parte )?[ab] (?:queda|hay|tenemos)|que queda (?:en|de|del)\b|hay suficiente|alcanza|tenemos suficiente/,
+      said: /(?:queda|hay|tenemos) (?:algo de |parte |mas )?[ab]$|(?:que|cuant[oa]s) (?:latas|cubetas|botes)\b|cuant[oa]s? (?:hay que |debo |debemos |tengo que |se |te )?(?:mezcl\w+|prepar\w+|hago|hacemos|hacer|pes\w+|hay|tenemos|llevamos|sobra|necesit\w+)|cuant[oa]s?(?: \w+)? (?:queda|quedan|resta) (?:en|de|dentro|del)\b|cuant[oa]s? (?:mezcla|material|componente|parte|gramos|kilos|litros)\b|cuant[oa] (?:parte )?[ab] (?:queda|hay|tenemos)|que queda (?:en|de|del)\b|hay suficiente|alcanza|tenemos suficiente/,
       anywhere: true,
     },
     {
@@ -69,7 +74,10 @@ export const spanishQuestions: QuestionsTyped = {
       said: /(?:ya )?(?:esta|estan|estara|esta ya|quedo|quedaron|sigue|siguen|se (?:seco|secaron|curo|gelo|gelifico)|salio|va)\b|ya\b/,
       marked: true,
     },
-    { asks: 'how-long', said: /como (?:va|van|esta|sigue)\b/ },
+    {
+      asks: 'how-long',
+      said: /(?:como|que tal) (?:va|van|vamos|andamos|estamos|esta|sigue|pinta)\b|que (?:onda|hay|pasa) con\b|(?:todavia|aun) (?:sirve|aguanta|esta|sigue|hay|da|queda)\b|hay que (?:leer|medir)\b/,
+    },
   ],
   acts: [
     {
@@ -85,12 +93,16 @@ export const spanishQuestions: QuestionsTyped = {
     { act: 'dry', said: /\b(?:sec[ao]s?|se seco|secaron)\b/ },
     { act: 'filter', said: /\b(?:filtr(?:ar\w*|o|e|aron|amos|aste|ad[ao]s?)|colar(?:la|lo)?)\b/ },
     { act: 'gel', said: /\b(?:gelad[ao]|gelo|gelific\w+|cuajo|cuajad[ao])\b/ },
+    { act: 'stir', said: /\bagitador\b/ },
+    { act: 'weigh', said: /\b(?:relacion|proporcion)\b/ },
+    { act: 'film', said: /\bespesor\b/ },
+    { act: 'flush', said: /\b(?:lav|limpi)(?:ar|o|aron|amos|ad[ao]s?|e|aste)\b/ },
     { act: 'mix', said: /\b(?:mezclar|mezclo|mezclaron|mezclamos|mezcle)\b/ },
     { act: 'open', said: /\babri(?:r|o|eron|mos|ste)\b/ },
   ],
   spray: /\b(?:sople?te[a-z]*|rocia[a-z]*|pistole[a-z]*)\b/,
   component: /(?<=[a-z] )([ab])(?= (?:queda|hay|tenemos)\b|$)/,
-  ofAll: /^(?:cuan|quan|kuan|cto|qto|hasta|a que|le )/,
+  ofAll: /^(?:como|que|hay que|(?:todavia|aun)|cuan|quan|kuan|cto|qto|hasta|a que|le )/,
   isDone: /(?:ad[ao]s?|id[ao]s?|sec[ao]s?|viert[ao]s?|list[ao]s?)$/,
   ordinals: { primer: 1, primera: 1, primero: 1, segunda: 2, segundo: 2, tercera: 3, tercero: 3, cuarta: 4 },
 };
