@@ -32,12 +32,18 @@ export function clausesOf(pieces: readonly Piece[], { claims, phrases }: Claimed
   return clauses;
 }
 
-/** `done with batch 1, tossing the last 200 grams`: one act in two words, unless each names its own things. */
+/**
+ * `done with batch 1, tossing the last 200 grams`, `gas over can 3 and lid back on`: one act in two words, unless each names its own
+ * things.
+ */
 function isSameAct(one: Clause, other: Clause): boolean {
   const [act, ...more] = one.acts;
   const names = ({ pieces }: Clause): boolean =>
     pieces.some(({ is }) => is === 'parts' || is === 'one-of' || is === 'batch' || is === 'can');
-  return more.length === 0 && other.acts.length === 1 && other.acts[0] === act && !(names(one) && names(other));
+  const [next, ...others] = other.acts;
+  if (act === undefined || next === undefined || more.length > 0 || others.length > 0) return false;
+  const isOne = act === next || (act === 'blanket' && strongerThan[act]?.includes(next) === true);
+  return isOne && !(names(one) && names(other));
 }
 
 function clauseOf(pieces: readonly Piece[], claims: Clause['claims']): Clause {

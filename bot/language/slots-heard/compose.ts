@@ -29,6 +29,8 @@ interface Heard {
   readonly pieces: readonly Piece[];
   readonly live: LiveNow;
   readonly before: Before | undefined;
+  /** `it`, `them`. */
+  readonly isNamedBefore: boolean;
   /** Bare numbers that named a thing. */
   readonly used: Set<Piece>;
 }
@@ -41,7 +43,8 @@ export function composed(
 ): Composed | undefined {
   const row = actRows[act];
   const live = liveOf(context);
-  const heard: Heard = { row, pieces: clause.pieces, live, before, used: new Set() };
+  const isNamedBefore = clause.claims.some((claim) => claim?.is === 'pronoun');
+  const heard: Heard = { row, pieces: clause.pieces, live, before, isNamedBefore, used: new Set() };
   const things = thingsOf(heard);
   if (things === undefined) return undefined;
   const figures = figuresFor(
@@ -52,6 +55,10 @@ export function composed(
   if (figures === undefined) return undefined;
   const method = methodOf(act, heard);
   const manner = mannerOf(clause.pieces, row, context);
+  if (hasStranger(clause.pieces, row)) return undefined;
+  const isUnknown = clause.claims.some((claim) => claim === undefined);
+  // Words that nobody knows, and nothing named: it speaks of something else.
+  if (isUnknown && things.isUnnamed && figures.texts.length === 0) return undefined;
   const isLost = clause.pieces.some(
     (piece) => piece.is === 'figure' && !figures.used.has(piece) && piece.of !== 'duration',
   );
@@ -91,6 +98,18 @@ interface Things {
   readonly parts: readonly PartName[];
   readonly batch?: number;
   readonly isAssumed: boolean;
+  /** The line names none: it is whatever is live. */
+  readonly isUnnamed?: true;
+}
+
+/** A pot in a line about a can: then it is another act. */
+function hasStranger(pieces: readonly Piece[], { on, takes = [] }: ActRow): boolean {
+  return pieces.some(({ is }) => {
+    if (takes.includes('reason')) return false;
+    if (is === 'parts' || is === 'one-of') return on !== 'parts';
+    if (is === 'batch') return on !== 'batch' && !takes.includes('batch');
+    return is === 'can' && on !== 'can';
+  });
 }
 
 function thingsOf(heard: Heard): Things | undefined {
@@ -104,7 +123,7 @@ function thingsOf(heard: Heard): Things | undefined {
     case 'nothing': {
       const batch = heard.pieces.find((piece) => piece.is === 'batch');
       const isTaken = heard.row.takes?.includes('batch') === true && batch !== undefined;
-      return { options: [isTaken ? String(batch.number) : ''], parts: [], isAssumed: false };
+      return { options: [isTaken ? String(batch.number) : ''], parts: [], isAssumed: false, isUnnamed: true };
     }
     default: {
       const never: never = heard.row.on;
@@ -136,13 +155,18 @@ function partsOf(heard: Heard): Things | undefined {
   }
   if (before !== undefined && before.parts.length > 0) return told([before.parts]);
   const only = live.parts.filter(({ name }) => row.parts !== undefined && fits(name));
-  if (row.thingMayLack === true && !only.some(({ phase }) => phase === 'curing')) return told([[]]);
+  if (row.thingMayLack === true && !only.some(({ phase }) => phase === 'curing'))
+    return { ...told([[]]), isUnnamed: true };
   if (only.length === 0) return undefined;
-  // Who is bare waits in a heap: which of them is never taken for granted.
-  return told(
-    only.slice(0, 3).map(({ name }) => [name]),
-    row.parts?.includes('bare') === true,
-  );
+  // Only what was named before, or the only load, is taken without its name.
+  const isMeant = row.thingMayLack === true || heard.isNamedBefore;
+  return {
+    ...told(
+      only.slice(0, 3).map(({ name }) => [name]),
+      !isMeant,
+    ),
+    isUnnamed: true,
+  };
 }
 
 /** `the 8`, `8 dry`: a number that a part has. */
@@ -197,7 +221,9 @@ function batchOf(heard: Heard): Things | undefined {
     return told([bare.number]);
   }
   if (before?.batch !== undefined) return told([before.batch]);
-  return fitting.length === 0 ? undefined : told(fitting.slice(0, 3).map(({ number }) => number));
+  return fitting.length === 0
+    ? undefined
+    : { ...told(fitting.slice(0, 3).map(({ number }) => number)), isUnnamed: true };
 }
 
 function canOf({ pieces, live, used, row }: Heard): Things | undefined {
@@ -212,7 +238,9 @@ function canOf({ pieces, live, used, row }: Heard): Things | undefined {
     return told([bare.value]);
   }
   const open = live.cans.filter(({ isLidOff }) => isLidOff);
-  return row.on === 'can' && open.length === 1 && open[0] !== undefined ? told([open[0].number]) : undefined;
+  return row.on === 'can' && open.length === 1 && open[0] !== undefined
+    ? { ...told([open[0].number]), isUnnamed: true }
+    : undefined;
 }
 
 /** Said, or how its pot went on so far: then it is only offered. */

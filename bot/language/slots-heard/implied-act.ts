@@ -13,6 +13,9 @@ export function impliedActs({ pieces, claims }: Clause, context: LineContext): r
   const hasNumber = has('number');
   if (has('parts') || has('one-of')) {
     if (figures.has('film')) return phaseIn(pieces, context) === 'flashing' ? ['wet', 'film'] : ['film', 'wet'];
+    if (phaseIn(pieces, context) === 'dry' && pieces.some((piece) => piece.is === 'place' && piece.place === 'oven')) {
+      return ['cure oven'];
+    }
     const isWarm = figures.has('temperature') || (hasNumber && isReading);
     if (isWarm) return phaseIn(pieces, context) === 'curing' ? ['temp'] : ['surface', 'temp'];
     return has('method') ? ['coat'] : [];

@@ -26,6 +26,9 @@ export interface SaidTable {
   readonly cans: ReadonlySet<string>;
 }
 
+/** Their verbs, `close` and `clean`, say something else inside a sentence. */
+const wordsSayOther: ReadonlySet<SaidAct> = new Set(['close', 'ack', 'flush', 'rags']);
+
 const listed = (phrases: string): readonly string[] =>
   withoutAccents(phrases)
     .split(',')
@@ -48,7 +51,7 @@ export function saidTableOf(tongues: readonly Typed[]): SaidTable {
     for (const act of saidActs) {
       add({ is: 'act', act }, said.acts[act] ?? '');
       const row = Object.entries(verbs).find(([name]) => name === act);
-      if (row !== undefined) add({ is: 'act', act }, row[1].words.join(','));
+      if (row !== undefined && !wordsSayOther.has(act)) add({ is: 'act', act }, row[1].words.join(','));
     }
   }
   for (const { said } of tongues) {

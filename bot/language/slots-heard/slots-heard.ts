@@ -3,6 +3,7 @@
 
 import type { LineContext, Misread, MisreadCode } from '../reading.ts';
 import { nearest } from '../suggestions.ts';
+import type { SaidAct } from '../tongues/said-words.ts';
 import type { Understands, Understood } from '../understood.ts';
 import { actRows } from './act-rows.ts';
 import { type Clause, clausesOf } from './clause.ts';
@@ -84,8 +85,9 @@ export function onlyAsksOrDenies(line: string, context: LineContext): boolean {
 function eachHeard(clauses: readonly Clause[], context: LineContext): readonly (readonly Composed[])[] {
   let before: Before | undefined;
   return clauses.map((clause) => {
-    const acts = clause.acts.length > 0 ? clause.acts : impliedActs(clause, context);
-    const made = acts.flatMap((act) => composed(act, clause, before, context) ?? []);
+    const madeOf = (acts: readonly SaidAct[]) => acts.flatMap((act) => composed(act, clause, before, context) ?? []);
+    const said = madeOf(clause.acts);
+    const made = said.length > 0 ? said : madeOf(impliedActs(clause, context));
     const [first] = made;
     if (first !== undefined) before = { parts: first.parts, ...(first.batch !== undefined && { batch: first.batch }) };
     return made;

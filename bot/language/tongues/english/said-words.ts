@@ -14,7 +14,7 @@ export const englishSaid: SaidWords = {
       'getting thick, going thick, gone thick, gotten thick, too thick, syrupy, ropey, getting stringy, going stringy, thickening up, thickened up',
     gel: 'gone off, gone hard, gone to gel, gone to jelly, set up hard, kicked off, turned to jelly, turned to gel, jelly, solid, gone solid',
     empty:
-      'toss, tossed, tossing, dump, dumped, dumping, dumped out, threw out, thrown out, throwing out, threw away, thrown away, throwing away, tossed out, done with, finished with, used up, all used up, poured away, got rid of, binned, chucked, emptied out, scraped out, finished off, finished',
+      'toss, tossed, tossing, dump, dumped, dumping, dumped out, threw out, thrown out, throwing out, threw away, thrown away, throwing away, tossed out, done with, finished with, used up, all used up, poured away, got rid of, binned, chucked, emptied out, scraped out',
     cover: 'put cover on, cover on, put lid on pot',
     uncover: 'took cover off, cover off',
     catch: 'caught back, ran off, drained off, recovered, drained back',
@@ -27,15 +27,14 @@ export const englishSaid: SaidWords = {
     'touch-up': 'touched up, touching up, touch up, retouched',
     dry: 'touch dry, dry to touch, dry to the touch, tack free, tackfree, dried off, dried out, flashed off, gone dry, no longer tacky, dry to feel',
     'cure oven':
-      'in oven, into oven, went in oven, went into oven, put in oven, put into oven, goes in oven, going in oven, popped in oven, stuck in oven, loaded in oven, loaded into oven, loaded oven, gone in oven, in to oven, oven, went in, put in, into cure, started oven cure, oven cure, oven curing, curing in oven, baking in oven, cure in oven, bake in oven',
+      'in oven, into oven, went in oven, went into oven, put in oven, put into oven, popped in oven, stuck in oven, loaded in oven, loaded into oven, loaded oven, gone in oven, in to oven, went in, put in, into cure, started oven cure, oven cure, oven curing, curing in oven, baking in oven, cure in oven, bake in oven',
     'cure room':
       'cure in room, curing in room, room cure, air cure, air curing, cure at room temperature, curing at room temperature, cure in shop, cure on rack, curing on rack',
     out: 'out of oven, came out of oven, came out, come out, took out of oven, took out, taken out of oven, taken out, pulled out of oven, pulled out, pulled from oven, pulled, pull, out from oven, came from oven, removed from oven, removed, off oven, lifted out, got out of oven, done curing',
     temp: 'part temp, part temperature, temp of part, part reads, metal temp, metal temperature, probe on, probe reads, probe shows, probe says',
     wet: 'wet film on, wet film thickness, wet thickness, film wet',
     film: 'dry film on, dry film thickness, dry thickness, film thickness, thickness, film reads, gauge reads, gauge shows',
-    release:
-      'signed off, sign off, let go, release to customer, released to customer, passed, passed inspection, cleared to ship, ready to ship',
+    release: 'signed off, sign off, let go, release to customer, released to customer',
     hold: 'put on hold, on hold, put hold on, set aside, place on hold, placed on hold, quarantined, hold back, held back',
     prep: 'wiped down, wipe down, wiping down, wiped off, wiped, blasting, grit blasted, cleaned down, sanded down, degreased',
     surface:
@@ -46,13 +45,14 @@ export const englishSaid: SaidWords = {
     'fan off':
       'turned off fan, turned fan off, switched off fan, switched fan off, fan stopped, shut fan off, shut off fan, extraction off, exhaust off, extractor off, fan off, stopped fan',
     'supplied yes':
-      'supplied air on, on supplied air, supplied air, airline on, hooked up to air, supplied air hooked up, breathing air on, wearing supplied air, on air line, on airline',
+      'supplied air on, on supplied air, have supplied air, got supplied air, using supplied air, airline on, hooked up to air, supplied air hooked up, breathing air on, wearing supplied air, on air line, on airline',
     'supplied no':
       'no supplied air, without supplied air, no airline, no breathing air, supplied air off, not on supplied air',
     'spray on': 'started spraying, starting to spray, spraying now, gun running, start gun',
     'spray off': 'stopped spraying, done spraying, finished spraying, stop spraying, gun stopped',
     'flush gun':
       'flushed gun, gun flushed, cleaned gun, gun cleaned, washed gun, gun washed, washed out gun, cleaned out gun, flushed out gun, rinsed gun, gun rinsed, ran through gun, flushed out spray gun, cleaned spray gun, flushed spray gun',
+    flush: 'flushed, flushing, flush',
     rags: 'rags away, put away rags, put rags away, rags in bin, rags in can, put rags in can, binned rags, rags in drum, rags put away, bagged rags',
     close:
       'closed session, session closed, closed brief, wrap up session, closed out session, session over, closed down session',
@@ -67,7 +67,7 @@ export const englishSaid: SaidWords = {
   denials:
     "not, no, never, none, nobody, no one, noone, nothing, nor, neither, without, dont, don't, doesnt, doesn't, didnt, didn't, isnt, isn't, arent, aren't, wasnt, wasn't, werent, weren't, hasnt, hasn't, havent, haven't, hadnt, hadn't, cant, can't, cannot, couldnt, couldn't, wont, won't, wouldnt, wouldn't, shouldnt, shouldn't, aint, ain't, forgot, forgotten, failed to, refuse, refused, stop, instead of, except, but not, rather than, skip, skipped, missed, cancel, still wet, still tacky, too wet, tacky",
   hedges:
-    'maybe, perhaps, probably, possibly, might, may, could, i think, think, guess, i guess, believe, suppose, supposedly, apparently, seems, seem, looks, look, looking, feels, feel, smells, almost, nearly, not sure, unsure, hopefully, if, unless, when, once, until, till, whether, before, supposed, should be, ought, must be, must have, or, either, sort of, kind of, kinda, barely, hardly, half, mostly, partly, only partly, wonder, wondering, hope, says he, said that, heard, rumour, reckon, assume, unclear, somebody, someone, anyone, anybody',
+    'maybe, perhaps, probably, possibly, might, may, could, i think, think, guess, i guess, believe, suppose, supposedly, apparently, seems, seem, looks, look, looking, feels, feel, smells, almost, nearly, not sure, unsure, hopefully, if, unless, when, once, until, till, whether, before, supposed, should be, ought, must be, must have, or, either, sort of, kind of, kinda, barely, hardly, half, mostly, partly, only partly, wonder, wondering, hope, says he, said that, heard, rumour, hold on, out of, close, keep, every, reckon, assume, unclear, somebody, someone, anyone, anybody',
   plans:
     "going to, gonna, will, ll, i'll, we'll, ill, well be, about to, planning, plan to, plans to, intend, want to, wants to, wanna, need to, needs, need, has to, have to, got to, gotta, should, shall, tomorrow, tonight, later, soon, next, next week, after lunch, this afternoon, in a bit, in a minute, in a while, ready to, due, waiting, wait, try, trying, let me, then we, to do, to be, todo, remember to, remind, don't forget, next up, scheduled, meant to, i would, would, would like, i'd, we'd, 'd like, getting ready, preparing to",
   asks: "who, whos, who's, why, where, wheres, where's, which, whose, how, hows, how's, what, whats, what's, when's, whens, anyone know, do we know, tell me, any idea, show me",
