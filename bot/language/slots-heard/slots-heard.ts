@@ -7,12 +7,13 @@ import type { SaidAct } from '../tongues/said-words.ts';
 import type { Understands, Understood } from '../understood.ts';
 import { actRows } from './act-rows.ts';
 import { type Clause, clausesOf } from './clause.ts';
-import { type Before, type Composed, composed } from './compose.ts';
+import { type Composed, composed } from './compose.ts';
 import { impliedActs } from './implied-act.ts';
 import { type Claimed, claimed } from './phrases.ts';
 import type { Piece } from './piece.ts';
 import { piecesOf } from './pieces.ts';
 import type { SaidTable } from './said-table.ts';
+import type { Before } from './things.ts';
 import { isUnsaid } from './unsaid.ts';
 
 /** A sentence of more is no line about an act. */
