@@ -51,6 +51,7 @@ function saidAct(told: readonly Answer[], { shop, as, at }: Asked): SaidAct | un
   return {
     entry: corrected ? latest.seq : entry.seq,
     line: isIt ? said.line : undefined,
+    happenedAt: entry.happenedAt,
     at: at - entry.happenedAt < 60_000 ? undefined : entry.happenedAt,
     target:
       of &&
@@ -67,7 +68,7 @@ function saidAct(told: readonly Answer[], { shop, as, at }: Asked): SaidAct | un
 
 const asks = ({ card }: Answer): boolean => card.actions.length > 0 || card.asks !== undefined;
 const isOf = (about: StreamId | undefined, answer: Answer): boolean =>
-  about === undefined || (answer.about ?? []).includes(about);
+  about === undefined || answer.about === undefined || answer.about.length === 0 || answer.about.includes(about);
 
 /** Something was recorded since on what it rang for. */
 const isAnswered = ({ about = [] }: Answer, later: readonly Answer[]): boolean =>

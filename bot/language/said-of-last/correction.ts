@@ -33,7 +33,10 @@ function linesFor({ to, from }: Changed, act: SaidAct, context: LineContext, str
   const time = each.map((said) => timeIn(said, context)).find((at) => at !== undefined);
   if (time !== undefined) return at(time, act, context, strictly);
   const anew = [...new Set(each)].flatMap((said) => actsAnew({ to: said, from }, act, context, strictly));
-  const amended = anew.flatMap(({ figure }) => (figure === undefined ? [] : amending(figure, act, strictly)));
+  const amended = anew.flatMap(({ figure }) =>
+    // Its time names it: pressed later, the tap puts no other right.
+    figure === undefined ? [] : amending(`${figure} at ${isoLocal(act.happenedAt, context.zone)}`, act, strictly),
+  );
   // What can be corrected in place is not taken back.
   const again = anew.flatMap(({ line }) => takenBackAnd(line, act, context, strictly));
   return [...new Set(amended.length > 0 ? amended : again)];

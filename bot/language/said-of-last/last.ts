@@ -21,7 +21,8 @@ export interface SaidAct {
   readonly entry: number;
   /** The act as its line, where it is known. */
   readonly line: string | undefined;
-  /** Where it is not of this minute. */
+  readonly happenedAt: EpochMs;
+  /** The same, where it is not of this minute. */
   readonly at: EpochMs | undefined;
   /** What `amend` calls it, where it can be put right. */
   readonly target: string | undefined;

@@ -48,6 +48,14 @@ describe('what can be corrected in place', () => {
     expect((await say('tap meant-1')).card.lines).toContain('Is: air 23 °C 48 %');
   });
 
+  it('given another reading came before the tap, then that one stays as it is', async () => {
+    const { say } = await offered(sprayCrew, 'air 32C 48%', 'sorry 23 not 32');
+    await say('wait 2m');
+    await say('@lia: air 30C 48%');
+    const { lines } = (await say('tap meant-1')).card;
+    expect(lines).toContain('Was: air 32 °C 48 %');
+  });
+
   it.each<[readonly string[], string]>([
     [['air 32C 48%'], 'me equivoqué, son 23 grados'],
     [['air 32C 48%'], 'no, eran 23 grados'],
