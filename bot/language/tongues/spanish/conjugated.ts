@@ -27,18 +27,31 @@ const beforeE = (stem: string): string =>
         : stem;
 
 /** Every form once, the infinitive among them. */
-export function formsOf(infinitive: string, { stressed, past, participle, first }: Conjugation = {}): readonly string[] {
+export function formsOf(
+  infinitive: string,
+  { stressed, past, participle, first }: Conjugation = {},
+): readonly string[] {
   const stem = infinitive.slice(0, -2);
   const strong = stressed ?? stem;
   const isAr = infinitive.endsWith('ar');
   const regular = isAr
-    ? [...arForms.map((ending) => stem + ending), ...['o', 'as', 'a', 'an'].map((ending) => strong + ending), `${beforeE(stem)}e`]
-    : [...erForms.map((ending) => stem + ending), ...['o', 'es', 'e', 'en'].map((ending) => strong + ending), infinitive];
+    ? [
+        ...arForms.map((ending) => stem + ending),
+        ...['o', 'as', 'a', 'an'].map((ending) => strong + ending),
+        `${beforeE(stem)}e`,
+      ]
+    : [
+        ...erForms.map((ending) => stem + ending),
+        ...['o', 'es', 'e', 'en'].map((ending) => strong + ending),
+        infinitive,
+      ];
   // `sopletié`: as much of America says what ends in ear.
   const spoken = infinitive.endsWith('ear') ? [`${stem.slice(0, -1)}ie`, `${stem.slice(0, -1)}io`] : [];
   const strongPast = past === undefined ? [] : ['e', 'o', 'imos', 'ieron', 'iste'].map((ending) => past + ending);
   const done = participles(participle ?? (isAr ? `${stem}ad` : `${stem}id`));
-  return [...new Set([infinitive, ...regular, ...spoken, ...strongPast, ...done, ...(first === undefined ? [] : [first])])];
+  return [
+    ...new Set([infinitive, ...regular, ...spoken, ...strongPast, ...done, ...(first === undefined ? [] : [first])]),
+  ];
 }
 
 /** Each form with each of what it is said of: `eche gas`, `echamos gas`. */

@@ -1,26 +1,28 @@
-// How Spanish-speaking crews say their acts, besides the verbs that begin a line, and the words that stand round them.
+// The words that stand round an act in a Spanish line: what says nothing, what denies or doubts it, plans or asks. Accents are passed over,
+// so that `que` and `como` ask only where they come first.
 
 import type { SaidWords } from '../said-words.ts';
+import { spanishActs } from './said-acts.ts';
 
 export const spanishSaid: SaidWords = {
-  acts: {
-    'cure oven': 'al horno, en el horno, en horno, horno, entro al horno',
-    out: 'salió del horno, saqué, sacada del horno, fuera del horno',
-    dry: 'seca, seco, secas, secos, seca al tacto',
-    filter: 'filtré, filtrada, filtrado',
-    coat: 'pinté, pintada, pintado, pintadas, pintados, apliqué',
-  },
-  readings: 'marca, está a, lee, llegó a, da, a',
-  light: 'el, la, los, las, un, una, es, está, están, ya, se, lo, le, me, ha, he, hemos, han, quedó, quedaron, al, del',
+  acts: spanishActs,
+  readings:
+    'marca, marcan, marco, marcando, marcaba, da, dan, daba, dio, lee, leyo, lei, leido, leida, esta a, estan a, estaba a, estaba en, esta en, anda en, anda a, anda por, andaba en, andan en, va en, va a los, va por, ya va en, llego a, llegaron a, alcanzo, trae, traen, mide, miden, midio, medi, medimos, medido, dice, subio a, bajo a, quedo en, quedo a, ando en, ando, a, en, tiene, tienen, salio a, salio en',
+  light:
+    'el, la, los, las, un, una, unos, unas, es, son, era, eran, esta, estan, estaba, estaban, ya, se, lo, le, les, me, te, nos, ha, he, hemos, han, habia, hay, quedo, quedaron, queda, quedan, fue, fueron, al, del, su, sus, mi, nuestra, este, estos, estas, ese, esos, esas, tambien, acabo de, acabamos de, acaba de, acaban de, recien, por fin, bien, todo, toda, de, otra vez, que ya, ahi, alli, aca, por',
   fillers:
-    'oye, hola, buenas, buenos, días, tardes, por favor, porfa, gracias, ok, vale, bueno, pues, de, del, con, en, y, para, a, mezcla, pieza, piezas, grados, por ciento, humedad',
-  denials: 'no, nunca, nadie, ninguna, ninguno, tampoco, sin, todavía no, aún no',
-  hedges: 'creo, quizá, quizás, tal vez, a lo mejor, parece, casi, puede que, si, cuando, igual',
-  plans: 'voy a, vamos a, va a, luego, mañana, después, hay que, tengo que, quiero, por hacer, habrá que, toca',
-  asks: 'quién, cuándo, cómo, cuánto, cuánta, cuántos, cuántas, dónde, por qué, cuál, qué',
-  asksFirst: 'se puede, puedo, podemos',
-  roughly: 'como, unos, unas, alrededor de, más o menos, aproximadamente',
-  pronouns: 'ella, eso, esa, ese',
-  ranges: 'a, al, hasta',
-  joints: 'y, e, luego',
+    'oye, oiga, oigan, hola, buenas, buenos, buen, dias, dia, tardes, noches, por favor, porfa, porfavor, porfis, favor, gracias, ok, okey, vale, bueno, pues, entonces, eh, jefe, jefa, compa, companero, companeros, equipo, amigo, mire, mira, listo, lista, listos, listas, perfecto, sale, orale, andale, venga, venga va, si, claro, ya esta, hecho, hecha, de, del, con, en, y, para, pa, a, por, desde, mezcla, la mezcla, pieza, piezas, parte, bote, lata, grados, grado, por ciento, porciento, humedad, relativa, temperatura, hr, anota, anote, anotame, anoten, apunta, apunte, apuntame, registra, registre, informo, aviso, te aviso, les aviso, reporto, total, en total, cada, cada una, cada uno, hoy, ahora, ahora mismo, ahorita mismo, me haces, haz, hazme, haganme, me hacen, ponme, dale, le, ambas, ambos, tacto, brocha, brochazo, a mano, mano, capa, capas, primera, primer, seco, resto, sobrante, lo que sobro, lo que quedo, sobraron, sobro, quedaron, quedan, quedo, de nuevo, nueva, nuevo, cabina, taller, numero, num, no., #, orden, al, lado, lados, hrs, horas, set, puesto a, puesto, listo ya, nomas, nada mas, solo, solamente, trabajo, ahi va, va, vamos, sobre, encima, dentro, adentro, arriba, abajo, luz, este, eso es, perdon, disculpa, tal cual',
+  denials:
+    'no, nunca, jamas, nadie, ninguna, ninguno, ningun, tampoco, ni, sin, todavia no, aun no, todavia, aun, falta, faltan, falto, faltaba, nos falta, me falta, olvide, olvido, se me olvido, se nos olvido, olvidamos, excepto, salvo, menos, en vez de, en lugar de, pegajosa, pegajoso, mojada, mojado, fresca, fallo, cancela, cancelar',
+  hedges:
+    'creo, creo que, quiza, quizas, tal vez, a lo mejor, parece, parece que, al parecer, se ve, se siente, huele, casi, ya mero, mero, apenas, puede, puede que, podria, podrian, a ver, segun, dicen, dice que, dijo que, dijeron que, supongo, supuestamente, igual, capaz, capaz que, si es que, cuando, hasta que, hasta, o, u, medio seca, medio seco, medio, media, mas o menos, un poco, poco, algo, no se, no estoy seguro, seguro que, deberia, deberia estar, debe, debe de, debe estar, alguien, me late, ojala, espero, a punto, de estar, por si, imagino, calculo, probablemente, posiblemente, dudo, antes de, en cuanto, donde, mientras, porque dicen',
+  plans:
+    'voy a, vamos a, va a, van a, vas a, iba a, ibamos a, ire a, luego, luego luego, al rato, en un rato, en un ratito, en un momento, en un ratico, manana, despues, mas tarde, pronto, hay que, habra que, habria que, tengo que, tenemos que, tiene que, tienen que, hace falta, toca, nos toca, quiero, queremos, quisiera, quiere, me gustaria, pienso, pensamos, planeo, pendiente, pendientes, necesito, necesitamos, necesita, debo, debemos, deberiamos, listo para, lista para, listas para, proxima, proximo, siguiente, la siguiente, espera, esperando, espero a, a punto de, estoy por, estamos por, por filtrar, por mezclar, por pintar, por pesar, por hacer, por secar, por sacar, por meter, por lavar, intento, intentar, tratar de, trato de, no olvides, recuerda, recordar, recuerdame, esta noche, esta tarde, a las que, dejame, deja que',
+  asks: 'sabes, saben, alguien sabe, dime, digame, a que hora, por que, cuanto falta, cuanto, cuanta, cuantos, cuantas, quien, quienes, cual, cuales, que tal, se puede, puedo, podemos, podria',
+  asksFirst:
+    'que, como, cuando, donde, a cuanto, de quien, en que, con que, sera, alguien, alguno, puedes, pueden, puede',
+  roughly: 'como, unos, unas, alrededor de, cerca de, aproximadamente, aprox, casi, mas o menos, como unos, por ahi de',
+  pronouns: 'ella, ellas, ellos, eso, esa, ese, esas, esos, la misma, el mismo, las mismas, los mismos',
+  ranges: 'a, al, hasta, -',
+  joints: 'y, e, luego, &, despues, ademas',
 };
