@@ -68,7 +68,12 @@ export const spanishLines: readonly SpokenLine[] = [
   rocio('plural', 'working', 'pinté flange 1, 2 y 3 con brocha mezcla 1', 'coat flange-1 flange-2 flange-3 1 brush'),
   rocio('plural', 'working', 'flanges del 1 al 3 con brocha mezcla 1', 'coat flange-1 flange-2 flange-3 1 brush'),
   rocio('plural', 'working', 'aplicar flange 1-3 1 brocha', 'coat flange-1 flange-2 flange-3 1 brush'),
-  rocio('several', 'working', 'saqué bracket 9 y lavé la pistola con 300 ml de acetona', 'out bracket-9 ; flush gun acetone 300ml'),
+  rocio(
+    'several',
+    'working',
+    'saqué bracket 9 y lavé la pistola con 300 ml de acetona',
+    'out bracket-9 ; flush gun acetone 300ml',
+  ),
   rocio('filler', 'bare', 'buenas, aire 24C 46% gracias', 'air 24C 46%'),
   rocio('filler', 'stirring', 'jefe ya quedó filtrada la mezcla 1', 'filter 1'),
   nothing('negative', 'stirring', 'todavía falta filtrar la 1'),

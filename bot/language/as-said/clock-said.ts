@@ -12,6 +12,8 @@ interface ClockAt {
   readonly hour: number;
   readonly minute: number;
   readonly to: number;
+  /** In figures, as a clock shows it. */
+  readonly isExact?: boolean;
 }
 
 export function clockSaid(line: TimeLine, at: number): TimeAt | undefined {
@@ -61,8 +63,14 @@ function halfOf(line: TimeLine, from: number): readonly ClockAt[] | undefined {
 function hourFirst(line: TimeLine, from: number, lead: string | undefined): readonly ClockAt[] | undefined {
   const { said, times } = line;
   const typed = /^(\d{1,2})[:.h](\d{2})$/.exec(said[from]?.word ?? '');
-  if (typed !== null && lead !== undefined) {
-    return [{ hour: Number(typed[1]), minute: Number(typed[2]), to: from + 1 }];
+  // `at 23:30` the strict reader knows, and has refused.
+  if (
+    typed !== null &&
+    lead !== undefined &&
+    meaningOf(lead, line.context.hearing) !== 'at' &&
+    !lead.startsWith('a la')
+  ) {
+    return [{ hour: Number(typed[1]), minute: Number(typed[2]), to: from + 1, isExact: true }];
   }
   const hour = hourAt(line, from);
   if (hour === undefined) return undefined;
@@ -105,10 +113,12 @@ function hasUnit({ said, context }: TimeLine, at: number): boolean {
 }
 
 /** As the strict reader takes it: with its half of the day where that is said, else the nearest that is no time to come. */
-function textsOf({ hour, minute, to }: ClockAt, { said, context }: TimeLine): readonly string[] {
+function textsOf({ hour, minute, to, isExact = false }: ClockAt, { said, context }: TimeLine): readonly string[] {
   const shown = `${hour}:${`${minute}`.padStart(2, '0')}`;
+  // Of a clock with twenty-four hours: whether it is still to come the strict reader says.
+  if (isExact || hour > 12) return [`at ${shown}`];
   if (namesHalf(said, to, context)) return [`at ${hour === 0 ? shown.replace('0', '12') : shown}`];
-  const halves = hour > 12 ? [hour] : [hour % 12, (hour % 12) + 12];
+  const halves = [hour % 12, (hour % 12) + 12];
   if (said.some(({ word }) => meaningOf(word, context.hearing) === 'yesterday')) {
     return halves.map((half) => `at ${half}:${`${minute}`.padStart(2, '0')}`);
   }

@@ -30,7 +30,7 @@ export const spanishMethods: Readonly<Record<Method, SpanishMethodWords>> = {
     name: 'pistola',
     nameInAmerica: 'aspersión',
     typed:
-      'pistola pistolas rociar rociada rociado aspersion airless atomizar atomizada pulverizar pulverizada pulverizado',
+      'pistola pistolas rociar rociada rociado aspersion airless atomizar atomizada pulverizar pulverizada pulverizado sopletear sopleteo sopletea sopletee sopletie sopletio sopleteamos sopletearon sopleteando sopleteada sopleteado sopleteadas sopleteados',
     way: 'Pistola: pasadas ligeras e iguales, cada una sobre la mitad de la anterior.',
     finish: 'Con pistola es normal algo de piel de naranja fina o de moteado.',
   },

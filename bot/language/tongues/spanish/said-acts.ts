@@ -208,7 +208,7 @@ export const spanishActs: SaidWords['acts'] = {
     saidOf(formsOf('desengrasar'), ''),
   ),
   surface: 'superficie, sustrato, acero, chapa, lamina, metal, temperatura de superficie, temperatura del acero',
-  air: 'aire, clima, ambiente, higrometro marca, higrometro, en el taller, en taller, en cabina, en la cabina, aqui, aqui hace, hace aqui, aqui adentro, aqui dentro, estamos a, temperatura ambiente',
+  air: 'aire, clima, ambiente, higrometro marca, higrometro, en el taller, en taller, en cabina, en la cabina, aqui, aqui hace, hace aqui, aqui adentro, aqui dentro, estamos a, temperatura ambiente, hace, tenemos',
   'fan on': all(saidOf(on, ...fans), isOf(fans, runs)),
   'fan off': all(saidOf(off, ...fans), isOf(fans, stands)),
   'supplied yes': all(

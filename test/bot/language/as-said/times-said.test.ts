@@ -17,14 +17,14 @@ describe('times said in English', () => {
     ['ten to ten filter 1', ['at 09:50 filter 1']],
     ['filter 1 half past nine', ['filter 1 at 09:30']],
     ["filter 1 nine o'clock", ['filter 1 at 09:00']],
-    ['filter 1 since 9:53', ['filter 1 at 09:53']],
+    ['filter 1 since 9:53', ['filter 1 at 9:53']],
     ['filter 1 quarter past four in the afternoon yesterday', ['filter 1 at 4:15 in the afternoon yesterday']],
     ['filter 1 20 min back', ['filter 1 20min ago']],
     ['filter 1 twenty minutes ago', ['filter 1 20min ago']],
     ['filter 1 20 ago', ['filter 1 20min ago']],
     // Two times to two pairs of ears, and times that nobody read off a clock.
     ['filter 1 half nine', ['filter 1 at 09:30 ?', 'filter 1 at 08:30 ?']],
-    ['filter 1 around 9:40', ['filter 1 at 09:40 ?']],
+    ['filter 1 around 9:40', ['filter 1 at 9:40 ?']],
     ['filter 1 about ten minutes ago', ['filter 1 10min ago ?']],
     ['filter 1 earlier', ['filter 1 ?']],
     ['filter 12 back', ['filter 12min ago ?']],
@@ -34,6 +34,7 @@ describe('times said in English', () => {
     ['temp 7 at nine degrees', []],
     ['coat 5 to 10', []],
     ['filter 1 2 ago', []],
+    ['filter 1 at 23:30 today', []],
   ] as const)('given "%s", then it is %j', (line, ways) => {
     expect(said(line, shopAtTen)).toEqual(ways);
   });
@@ -45,7 +46,7 @@ describe('times said in Spanish', () => {
     ['filtrar 1 a las nueve cuarenta y tres', ['filtrar 1 at 09:43']],
     ['filtrar 1 al cuarto para las diez', ['filtrar 1 at 09:45']],
     ['filtrar 1 diez para las diez', ['filtrar 1 at 09:50']],
-    ['filtrar 1 desde las 9:53', ['filtrar 1 at 09:53']],
+    ['filtrar 1 desde las 9:53', ['filtrar 1 at 9:53']],
     ['filtrar 1 hace 20', ['filtrar 1 20min ago']],
     ['filtrar 1 hace veinte', ['filtrar 1 20min ago']],
     ['filtrar 1 20 min atrás', ['filtrar 1 20min ago']],
