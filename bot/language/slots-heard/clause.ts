@@ -47,7 +47,9 @@ function isSameAct(one: Clause, other: Clause): boolean {
 }
 
 function clauseOf(pieces: readonly Piece[], claims: Clause['claims']): Clause {
-  const said = new Set(claims.flatMap((claim) => (claim?.is === 'act' ? [claim.act] : [])));
+  const isOfCan = pieces.some(({ is }) => is === 'can') && !pieces.some(({ is }) => is === 'batch');
+  const named = claims.flatMap((claim) => (claim?.is === 'act' ? [claim.act] : []));
+  const said = new Set(named.map((act) => (isOfCan ? (ofCans[act] ?? act) : act)));
   const figures = pieces.flatMap((piece) => (piece.is === 'figure' ? [piece.of] : []));
   // `24C and 46 % in here`: what has no act of its own word may be told by its figures.
   const isAir = said.size === 0 ? figures.includes('temperature') : said.size === 1 && said.has('temp');
@@ -55,3 +57,6 @@ function clauseOf(pieces: readonly Piece[], claims: Clause['claims']): Clause {
   const weaker = new Set([...said].flatMap((act) => strongerThan[act] ?? []));
   return { acts: [...said].filter((act) => !weaker.has(act)), pieces, claims };
 }
+
+/** The same words are said of a pot and of a can: `destapé el bote 2`. */
+const ofCans: Readonly<Partial<Record<SaidAct, SaidAct>>> = { uncover: 'lid', cover: 'shut', stir: 'prestir' };
