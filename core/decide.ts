@@ -25,6 +25,7 @@ import {
 import { heldByAlarm, nameAlarmFirst } from './crew/alarm-rules.ts';
 import { decideOk, decideSet, decideUsed } from './crew/crew-decide.ts';
 import { decideExposure } from './crew/exposure-decide.ts';
+import { decideFirstShift, decideFirstShiftDone, decideFirstShiftOff } from './crew/first-shift-decide.ts';
 import { decideGas } from './crew/gas-decide.ts';
 import { decideHandover, decideShift, decideTakeover } from './crew/shift-decide.ts';
 import { type Deciders, type Decision, type Said, unclear } from './decision.ts';
@@ -93,6 +94,9 @@ const deciders: Deciders<Verb> = {
   shift: decideShift,
   handover: decideHandover,
   takeover: decideTakeover,
+  'first-shift': decideFirstShift,
+  'first-shift-done': decideFirstShiftDone,
+  'first-shift-off': decideFirstShiftOff,
   undo: decideUndo,
   amend: decideAmend,
   assess: decideAssess,

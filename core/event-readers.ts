@@ -16,6 +16,7 @@ export type Reader =
   | 'place'
   | 'session'
   | 'shifts'
+  | 'first-shift'
   | 'rings'
   /** Begins something in a place, or goes on with it: not where an alarm is on. */
   | 'begins'
@@ -112,6 +113,9 @@ export const readersOf = {
   ShiftEnded: ['shifts', 'spraying'],
   HandedOver: ['shifts'],
   TakenOver: ['shifts', 'spraying'],
+  FirstShiftBegun: ['first-shift', 'period'],
+  FirstShiftCountersigned: ['first-shift', 'period'],
+  FirstShiftLeft: ['first-shift', 'period'],
   SolventUsed: ['ledger', 'export'],
   HashGiven: [],
   SessionBriefed: ['opening', 'crew', 'spraying', 'begins'],

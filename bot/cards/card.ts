@@ -42,6 +42,8 @@ export interface Card {
   readonly lines: readonly string[];
   /** What comes next, or what must not be done meanwhile: its last line. */
   readonly leads?: string;
+  /** The same in full, for whoever is led through it. */
+  readonly leadsOn?: readonly string[];
   readonly hazards: readonly { readonly text: string; readonly source: string }[];
   readonly actions: readonly CardAction[];
   readonly fields: readonly CardField[];
@@ -92,7 +94,8 @@ export const linkLines = ({ links = [] }: Card): readonly string[] =>
   links.map(({ label, address }) => `${label}: ${address}`);
 
 /** What it ends with, where it leads on. */
-export const leadLines = ({ leads }: Pick<Card, 'leads'>): readonly string[] => (leads === undefined ? [] : [leads]);
+export const leadLines = ({ leads, leadsOn = [] }: Pick<Card, 'leads' | 'leadsOn'>): readonly string[] =>
+  leads === undefined ? [] : [leads, ...leadsOn];
 
 /** The whole card as plain text: nothing is lost but the taps' ids. */
 export function cardText(card: Card): string {

@@ -10,6 +10,7 @@ import { dayMaterialFacts, dayMaterialLines } from './day-material.ts';
 import { daySprayingLines } from './day-spraying.ts';
 import { deviationSaid } from './deviation-lines.ts';
 import { factsOf } from './facts.ts';
+import { firstShiftDayLines } from './first-shift-card.ts';
 import { papersLines } from './papers-lines.ts';
 import { ringLabel } from './ring-label.ts';
 
@@ -32,6 +33,7 @@ export function dayCard(telling: Telling, day: DayRecord): Card {
       ...dayMaterialLines(telling, day.material),
       ...partLines(telling, day),
       ...daySprayingLines(telling, day),
+      ...firstShiftDayLines(telling, day),
       ...ringLines(telling, day),
       ...correctionLines(telling, day),
     ],

@@ -15,7 +15,9 @@ import { nextTaps } from './next-taps.ts';
 import { sealedInStock } from './sealed-cards.ts';
 
 export function guideCard(telling: Telling, name: PersonName): Card {
-  const { words } = telling;
+  const { words, shop } = telling;
+  // It is told under every answer to them.
+  if (shop.crew.firstShifts.has(name)) return makeCard(words.guide.title, 'plain');
   const guidance = guideFor(telling, name);
   const { doing, lasts, never } = guidance;
   return makeCard(
@@ -57,8 +59,8 @@ export function stepOf(telling: Telling, { of, doing }: Pick<Guidance, 'of' | 'd
   return of === undefined ? step : guide.of(nameOf(telling, of), step);
 }
 
-function doingOf({ words }: Telling, doing: Doing): string {
-  const { guide, names, material, records } = words;
+function doingOf({ words, figures }: Telling, doing: Doing): string {
+  const { firstShift, guide, names, material, records } = words;
   switch (doing.is) {
     case 'wait':
       return guide.wait;
@@ -68,6 +70,10 @@ function doingOf({ words }: Telling, doing: Doing): string {
       return guide.mix;
     case 'stay-out':
       return guide.stayOut;
+    case 'name-parts':
+      return firstShift.nameParts;
+    case 'countersign':
+      return firstShift.countersign(doing.by, figures);
     case 'open-can':
       return guide.openCan(material.component[doing.component]);
     case 'stir-can':
@@ -94,7 +100,7 @@ function nameOf({ words, shop }: Telling, of: StreamId): string {
     : words.session.titled(number, words.names.place(session.place));
 }
 
-function lastingLine(telling: Telling, lasts: Lasts): string {
+export function lastingLine(telling: Telling, lasts: Lasts): string {
   const { guide, page } = telling.words;
   const { figures, now } = telling;
   switch (lasts.by) {
@@ -121,7 +127,7 @@ function lastingLine(telling: Telling, lasts: Lasts): string {
 }
 
 /** Whose it is to say, where this person may not. */
-function whoseLines({ words, shop, figures }: Telling, doing: Doing, name: PersonName): readonly string[] {
+export function whoseLines({ words, shop, figures }: Telling, doing: Doing, name: PersonName): readonly string[] {
   if (doing.is !== 'act') return [];
   const { command, stance } = doing.act;
   const wanted = stance.is === 'permitted' ? 'lead' : leastRole({ say: command.verb });
@@ -129,7 +135,7 @@ function whoseLines({ words, shop, figures }: Telling, doing: Doing, name: Perso
   return [words.guide.whose(figures.list(peopleFrom(shop.crew, wanted)))];
 }
 
-function tapsOf(telling: Telling, doing: Doing): readonly CardAction[] {
+export function tapsOf(telling: Telling, doing: Doing): readonly CardAction[] {
   switch (doing.is) {
     case 'act':
     case 'use-up':
@@ -141,6 +147,18 @@ function tapsOf(telling: Telling, doing: Doing): readonly CardAction[] {
       return mixTaps(telling);
     case 'open-can':
       return openTaps(telling, doing.component);
+    case 'name-parts':
+      return [tap(telling, 'name-part', 'part {part}')];
+    case 'countersign':
+      return doing.by.includes(doing.person)
+        ? [
+            tap(
+              telling,
+              'countersign',
+              lineOf(telling, { command: { verb: 'first-shift-done', person: doing.person }, stance: { is: 'asked' } }),
+            ),
+          ]
+        : [];
     case 'wait':
     case 'stay-out':
       return [];

@@ -12,6 +12,7 @@ import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { ringNext } from './clock-text.ts';
 import { ringLine } from './crew-cards.ts';
+import { firstShiftsToldTo } from './first-shift-card.ts';
 import { openAlarmLines } from './open-alarm-lines.ts';
 import { partLine } from './part-cards.ts';
 
@@ -30,16 +31,21 @@ export function nowCard(telling: Telling, name: PersonName): Card {
   // Asked for until it is there: whoever needs the numbers has no time to look for them.
   const isEmergencySet = telling.shop.crew.spray.emergency.call !== undefined;
   const maySet = roleMissing(telling.shop.crew, name, { set: 'emergency' }) === undefined;
+  const firstShifts = firstShiftsToldTo(telling, name);
   const runs = [...batches, ...cans, ...sessions, ...parts];
   return makeCard(replies.now, telling.shop.crew.alarms.some(({ isDrill }) => !isDrill) ? 'stop' : 'plain', {
     facts: airFacts(telling, defaultPlace),
     lines: [
       ...openAlarmLines(telling),
       ...(runs.length === 0 ? [replies.nothingRuns(telling.figures)] : runs),
+      ...firstShifts.lines,
       ...(isEmergencySet ? [] : [telling.words.session.emergencyNotSet]),
       ...next.map((ring) => ringLine(telling, ring)),
     ],
-    actions: isEmergencySet || !maySet ? [] : [tap(telling, 'numbers', 'set emergency call {numbers}')],
+    actions: [
+      ...firstShifts.actions,
+      ...(isEmergencySet || !maySet ? [] : [tap(telling, 'numbers', 'set emergency call {numbers}')]),
+    ],
     next: next.map(({ numberedKey, dueAt }) => ringNext(telling, numberedKey, dueAt)),
   });
 }

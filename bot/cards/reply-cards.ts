@@ -29,6 +29,7 @@ import { handoverCard, shiftCard, snoozedCard, takenOverCard } from './crew-card
 import { heatHazards, potOverLines } from './dead-pot.ts';
 import { partInHand } from './example-here.ts';
 import { filmCard, standsAgainst, testedCard } from './film-cards.ts';
+import { firstShiftBegunCard, firstShiftEndedCard } from './first-shift-card.ts';
 import { addReply, caughtReply, coverReply, emptiedReply, weighReply } from './material-reply.ts';
 import { monitorCard } from './monitor-card.ts';
 import { notedFacts } from './noted-facts.ts';
@@ -153,6 +154,9 @@ const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
   shift: ({ telling, request, command }) => shiftCard(telling, request, command),
   handover: ({ telling, outcome }) => handoverCard(telling, outcome),
   takeover: ({ telling, request }) => takenOverCard(telling, request),
+  'first-shift': ({ telling, request }) => firstShiftBegunCard(telling, request.by),
+  'first-shift-done': ({ telling, outcome }) => firstShiftEndedCard(telling, outcome),
+  'first-shift-off': ({ telling, outcome }) => firstShiftEndedCard(telling, outcome),
   undo: ({ telling, outcome }) => undoneCard(telling, outcome),
   amend: ({ telling, outcome }) => amendedCard(telling, outcome, touchedBatch(outcome), touchedParts(outcome)[0]),
   used: usedCard,

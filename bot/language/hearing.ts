@@ -15,6 +15,8 @@ export interface Hearing {
   readonly verbs: VerbTable;
   /** The first word of those that have two. */
   readonly firstOfTwo: ReadonlySet<string>;
+  /** The same of three words or four. */
+  readonly firstOfMore: ReadonlySet<string>;
   readonly rows: ReadonlyMap<VocabularyName, OnRow>;
   /** A word to the spelling that the readers know. */
   readonly meanings: ReadonlyMap<string, string>;
@@ -57,6 +59,11 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     verbs,
     firstOfTwo: new Set(
       [...verbs.keys()].flatMap((word) => (word.includes(' ') ? [word.slice(0, word.indexOf(' '))] : [])),
+    ),
+    firstOfMore: new Set(
+      [...verbs.keys()]
+        .map((word) => word.split(' '))
+        .flatMap(([first = '', ...more]) => (more.length > 1 ? [first] : [])),
     ),
     rows: rowsOf(tongues),
     meanings: new Map(tongues.flatMap(meaningsOf)),

@@ -1,4 +1,4 @@
-// From the first word or two of a line to its row in the vocabulary.
+// From the first words of a line to its row in the vocabulary.
 
 import { type Hearing, meaningOf } from './hearing.ts';
 import { smallInVerb } from './tongues/english/line-words.ts';
@@ -44,13 +44,27 @@ export interface VerbAt extends VerbNamed {
   readonly to: number;
 }
 
+/** `first shift done`, `show me how`: three words or four, as they stand. */
+function verbOfMoreWords(tokens: readonly Token[], from: number, { verbs, firstOfMore }: Hearing): VerbAt | undefined {
+  const first = tokens[from];
+  if (first?.kind !== 'word' || !firstOfMore.has(asTyped(first))) return undefined;
+  for (const count of [4, 3]) {
+    const said = tokens.slice(from, from + count).map((token) => (token.kind === 'word' ? asTyped(token) : ''));
+    const verb = said.length === count ? verbs.get(said.join(' ')) : undefined;
+    if (verb !== undefined) return { ...verb, to: from + count };
+  }
+  return undefined;
+}
+
 /** What may stand inside a verb of two words: `parar la pistola`, `agitador en marcha`. */
 const mostSmallWords = 2;
 
-/** The verb that begins at token `from`, of two words before one. */
+/** The verb that begins at token `from`, of more words before one. */
 export function verbAt(tokens: readonly Token[], from: number, hearing: Hearing): VerbAt | undefined {
   const first = tokens[from];
   if (first?.kind !== 'word') return undefined;
+  const long = verbOfMoreWords(tokens, from, hearing);
+  if (long !== undefined) return long;
   for (let next = from + 1; next <= from + 1 + mostSmallWords; next++) {
     const other = tokens[next];
     if (other?.kind !== 'word') break;

@@ -28,6 +28,7 @@ import { lineWithPart, withBatchOf, withSessionOf } from './in-thread.ts';
 import { createLastCards } from './last-cards.ts';
 import { lastSaid } from './last-said.ts';
 import { hearingOf, lineContext } from './line-context.ts';
+import { createNewcomers, type Newcomers } from './newcomers.ts';
 import { lineBroke, restsOnUnread, storeFailed } from './not-recorded.ts';
 import type { Pressed } from './pressed.ts';
 import { oneAnswer } from './several-answers.ts';
@@ -55,11 +56,12 @@ export interface Host {
 export function createHost(deps: HostDeps): Host {
   const { clock, log, tongues } = deps;
   const lastCards = createLastCards(deps.store, deps.crew);
+  const newcomers = createNewcomers(deps.store, deps.crew);
   return {
     handle: async (delivery) => {
       // Nobody waits for what a store that fails cannot tell.
       const cards = await lastCards.of(delivery.as).catch(() => []);
-      const answer = await handle({ ...deps, lastCards }, delivery, cards);
+      const answer = await handle({ ...deps, lastCards, newcomers }, delivery, cards);
       if (answer !== undefined) lastCards.saw(answer);
       return answer;
     },
@@ -77,7 +79,7 @@ export function createHost(deps: HostDeps): Host {
 }
 
 /** With the cards that each was given. */
-type Handling = HostDeps & Questioned;
+type Handling = HostDeps & Questioned & { readonly newcomers: Newcomers };
 
 /** `cards`: told to whoever speaks, newest first; `saidAs`: the strict line of an act that was said in other words, with others. */
 async function handle(
@@ -124,7 +126,7 @@ async function handle(
 /** An act, or what is answered without one. */
 type Meant =
   | { readonly is: 'act'; readonly request: Request; readonly takenAs: string | undefined }
-  | { readonly is: 'words'; readonly answer: () => Answer | undefined | Promise<Answer> };
+  | { readonly is: 'words'; readonly answer: () => Answer | undefined | Promise<Answer | undefined> };
 
 function meaningOf(
   deps: Handling,
@@ -135,7 +137,7 @@ function meaningOf(
   const { now } = told;
   const at = delivery.saidAt ?? now;
   const reading = readIn(deps.tongues, shop, delivery.text, { ...delivery, at });
-  if (reading.kind !== 'command') return { is: 'words', answer: () => inWords(deps, told, delivery, reading, shop) };
+  if (reading.kind !== 'command') return { is: 'words', answer: () => offered(deps, told, delivery, reading, shop) };
   const { stance } = reading;
   const command = withSessionOf(delivery.about, withBatchOf(delivery.about, reading.command));
   const { pressed } = delivery;
@@ -145,6 +147,18 @@ function meaningOf(
   const { id, as: by } = withoutTeller(delivery, command);
   const { takenAs } = reading;
   return { is: 'act', request: { id, by, now, command, at: reading.at ?? at, stance }, takenAs };
+}
+
+/** With the offer to lead whoever is new. */
+async function offered(
+  deps: Handling,
+  told: ToldNow,
+  delivery: Delivery,
+  reading: Exclude<Reading, { kind: 'command' }>,
+  shop: Shop,
+): Promise<Answer | undefined> {
+  const answer = await inWords(deps, told, delivery, reading, shop);
+  return answer && deps.newcomers.offering(tellingOf(told, shop, delivery.as), delivery.as, answer);
 }
 
 function inWords(

@@ -2,11 +2,12 @@
 
 import { peopleLeading } from '../../core/crew/crew.ts';
 import type { Executor } from '../../core/execute.ts';
-import { crewStream } from '../../core/ids.ts';
+import { crewStream, type PersonName } from '../../core/ids.ts';
 import type { Log, Messenger, RingingReminder } from '../../core/ports.ts';
 import { unreadIn, unreadUnder } from '../../core/unread.ts';
-import { makeCard } from '../cards/card.ts';
-import { withLinesShown } from '../cards/card-context.ts';
+import { type Card, makeCard } from '../cards/card.ts';
+import { type Telling, withLinesShown } from '../cards/card-context.ts';
+import { withFirstShift } from '../cards/first-shift-card.ts';
 import { bareReminderCard, howItRings, lateFacts, reminderCard } from '../cards/reminder-cards.ts';
 import { ringsTogether } from '../cards/rings-together.ts';
 import { unreadCard, unreadLines, withUnread } from '../cards/unread-lines.ts';
@@ -87,10 +88,16 @@ async function answerFor({ executor, host, recordAnswers }: Ringing, ringing: Ri
     const card = withLinesShown(telling, withUnread(telling.words, bareReminderCard(telling, ringing), broken));
     return makeAnswer({ ...head, kind: 'reminder', recorded: !ringing.unrecorded, card });
   }
+  const led = (told: Card): Card => withLinesShown(telling, withFirstShiftOf(telling, told, reminder.to));
   const card = withLinesShown(telling, reminderCard(telling, ringing));
   const together = ringsTogether(telling, ringing, card);
-  const all = together === undefined ? {} : { together: { ...together, card: withLinesShown(telling, together.card) } };
-  return makeAnswer({ ...head, kind: 'reminder', recorded: !ringing.unrecorded, card, ...all });
+  const all = together === undefined ? {} : { together: { ...together, card: led(together.card) } };
+  return makeAnswer({ ...head, kind: 'reminder', recorded: !ringing.unrecorded, card: led(card), ...all });
+}
+
+/** What rings for one person alone leads them on, as an answer would. */
+function withFirstShiftOf(telling: Telling, card: Card, [only, ...others]: readonly PersonName[]): Card {
+  return only === undefined || others.length > 0 ? card : withFirstShift(telling, card, only, true);
 }
 
 /** Trouble with the record, told to whoever leads; where nobody does, to everybody. */

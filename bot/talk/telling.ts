@@ -5,7 +5,9 @@ import { personIn } from '../../core/crew/crew.ts';
 import type { PersonName } from '../../core/ids.ts';
 import type { Shop } from '../../core/shop.ts';
 import type { EpochMs } from '../../core/units.ts';
-import type { Telling } from '../cards/card-context.ts';
+import type { Card } from '../cards/card.ts';
+import { type Telling, withLinesShown } from '../cards/card-context.ts';
+import { withFirstShift } from '../cards/first-shift-card.ts';
 import { figuresFor } from '../language/figures.ts';
 import type { Tongues } from '../language/tongues/tongues.ts';
 import { type Answer, makeAnswer } from './answer.ts';
@@ -29,7 +31,7 @@ export function tellingOf({ tongues, now }: ToldNow, shop: Shop, name: PersonNam
   };
 }
 
-/** The answer to one delivery, for whoever said it and whom its card calls. */
+/** The answer to one delivery, for whoever said it and whom its card calls; in their first shift it leads them on. */
 export function answering(
   told: ToldNow,
   delivery: Delivery,
@@ -39,12 +41,21 @@ export function answering(
     'kind' | 'code' | 'recorded' | 'card' | 'forAll' | 'about' | 'moved' | 'asked' | 'actLine' | 'said'
   >,
 ): Answer {
+  const { as, in: said } = delivery;
+  const own = tellingOf(told, shop, as);
+  const led = (telling: Telling, card: Card): Card => {
+    const more = withFirstShift(telling, card, as, content.code !== null);
+    return more === card ? card : withLinesShown(telling, more);
+  };
+  const { forAll } = content;
   return makeAnswer({
-    at: tellingOf(told, shop, delivery.as).figures.iso(told.now),
-    in: delivery.in,
-    as: delivery.as,
-    to: [...new Set([delivery.as, ...content.card.ping])].filter((name) => name !== nobody),
+    at: own.figures.iso(told.now),
+    in: said,
+    as,
+    to: [...new Set([as, ...content.card.ping])].filter((name) => name !== nobody),
     key: null,
     ...content,
+    card: led(own, content.card),
+    ...(forAll && { forAll: led(tellingOf(told, shop, undefined), forAll) }),
   });
 }

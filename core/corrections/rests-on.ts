@@ -18,7 +18,7 @@ const standsAlone = (stream: StreamId): boolean => nounOf(stream) === 'place' ||
 
 /**
  * Of `acts` those that rest on `taken`, though nobody goes on from it in the order in which they were recorded: what
- * happened after an act that was said late, what a reading was taken for, a takeover.
+ * happened after an act that was said late, what a reading was taken for, a takeover, a countersign.
  */
 export function restingOn(shop: Shop, acts: readonly Entry[], taken: readonly Entry[]): readonly Entry[] {
   const going = new Set(taken.map(({ seq }) => seq));
@@ -34,6 +34,9 @@ function rests(shop: Shop, others: readonly Entry[], other: Entry, entry: Entry)
   }
   if (fact.type === 'HandedOver') {
     return other.fact.type === 'TakenOver' && other.by === fact.to && other.seq > entry.seq;
+  }
+  if (fact.type === 'FirstShiftBegun') {
+    return other.fact.type === 'FirstShiftCountersigned' && other.fact.person === entry.by && other.seq > entry.seq;
   }
   // What was recorded later goes on from it, by whomever; what was recorded before it, where it happened after.
   return (other.seq > entry.seq || other.happenedAt > entry.happenedAt) && goesOnFrom(other, entry);

@@ -30,6 +30,14 @@ export const CrewEvent = z.discriminatedUnion('type', [
     everything: z.boolean(),
   }),
   event('TakenOver', {}),
+  /** By whoever is new. */
+  event('FirstShiftBegun', {}),
+  event('FirstShiftCountersigned', {
+    person: z.string(),
+    /** Nobody else could. */
+    samePerson: z.literal(true).optional(),
+  }),
+  event('FirstShiftLeft', { person: z.string() }),
   /** As it was measured: by mass or by volume. */
   event('SolventUsed', {
     material: z.string(),

@@ -17,6 +17,8 @@ export type CrewUnclear =
       /** To whom the last one was, if it still waits. */
       readonly waitsFor: PersonName | undefined;
     }
+  /** `on`: whose first shift is on. */
+  | { readonly code: 'no-first-shift'; readonly person: PersonName; readonly on: readonly PersonName[] }
   /** Nothing to call off; `isOn`: it has rung, and is a lead's to end. */
   | { readonly code: 'no-countdown'; readonly isOn: boolean }
   | { readonly code: 'no-alarm-on' }

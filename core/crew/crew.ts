@@ -14,6 +14,7 @@ import { type StepAnswer, stepAnswersIn } from '../steps/steps-answered.ts';
 import type { EpochMs, Minutes } from '../units.ts';
 import type { RingsTo, Role } from './crew-commands.ts';
 import { crewLaw } from './crew-law.ts';
+import { type FirstShifts, foldFirstShifts } from './first-shifts.ts';
 import { foldAlarms, type OpenAlarm } from './open-alarms.ts';
 import { foldShifts, type Shifts } from './shifts.ts';
 import { spraySettled } from './spray-settled.ts';
@@ -48,6 +49,7 @@ export interface Crew extends CrewFile {
   readonly entries: readonly Entry[];
   readonly lastActedAt: EpochMs | undefined;
   readonly shifts: Shifts;
+  readonly firstShifts: FirstShifts;
   readonly spray: SpraySettings;
   readonly stepAnswers: readonly StepAnswer[];
   /** Cans that were received and are not opened yet. */
@@ -86,6 +88,7 @@ export function foldCrew(file: CrewFile, entries: readonly Entry[]): Crew {
     entries,
     lastActedAt: undefined,
     shifts: foldShifts(entries),
+    firstShifts: foldFirstShifts(entries),
     spray,
     stepAnswers: stepAnswersIn(entries),
     sealed: sealedIn(entries),

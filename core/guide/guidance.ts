@@ -2,7 +2,7 @@
 // words stand in each tongue's `guide.ts`.
 
 import type { Component } from '../components.ts';
-import type { CanNumber, StreamId } from '../ids.ts';
+import type { CanNumber, PersonName, StreamId } from '../ids.ts';
 import type { NextAct } from '../next-acts.ts';
 import type { AtLeastClock, NounClock } from '../noun-clock.ts';
 import type { ClockId, NextActId } from '../status.ts';
@@ -11,7 +11,9 @@ import type { EpochMs, Minutes } from '../units.ts';
 export type Doing =
   | { readonly is: 'act'; readonly act: NextAct<NextActId> }
   | { readonly is: 'wait'; readonly clock: AtLeastClock<ClockId> }
-  | { readonly is: 'read-air' | 'mix' | 'stay-out' }
+  | { readonly is: 'read-air' | 'name-parts' | 'mix' | 'stay-out' }
+  /** By one of these. */
+  | { readonly is: 'countersign'; readonly person: PersonName; readonly by: readonly PersonName[] }
   /** It was coated with, and no part that is known waits for it. */
   | { readonly is: 'use-up'; readonly act: NextAct<NextActId> }
   /** None of it is open. */

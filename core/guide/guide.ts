@@ -2,7 +2,17 @@
 
 import type { Can } from '../can/can.ts';
 import { alarmsOn } from '../crew/open-alarms.ts';
-import { defaultPlace, nameIn, nounOf, numberIn, type PersonName, type StreamId } from '../ids.ts';
+import {
+  batchStream,
+  canStream,
+  defaultPlace,
+  nameIn,
+  nounOf,
+  numberIn,
+  type PersonName,
+  partStream,
+  type StreamId,
+} from '../ids.ts';
 import type { Moment } from '../next-acts.ts';
 import { standing } from '../settled.ts';
 import { airServingIn, liveBatches, liveCans, liveParts, openSessions, type Shop } from '../shop.ts';
@@ -13,19 +23,33 @@ import { partGuidance } from './part-guidance.ts';
 import { potGuidance } from './pot-guidance.ts';
 import { sessionGuidance } from './session-guidance.ts';
 
-export function guideFor(moment: Moment, name: PersonName): Guidance {
+/** `isWanted`: of all that runs only what this says; left out, all of it. */
+export function guideFor(
+  moment: Moment,
+  name: PersonName,
+  isWanted: (stream: StreamId) => boolean = () => true,
+): Guidance {
   const { shop, now } = moment;
   if (alarmsOn(shop.crew.alarms, now).some(({ isDrill }) => !isDrill)) {
     return { doing: { is: 'stay-out' }, lasts: { by: 'nothing' }, never: { is: 'go-in' }, weight: 'danger' };
   }
-  return firstOf(ofAll(moment, name)) ?? mixing;
+  return firstOf(ofAll(moment, name, isWanted)) ?? mixing;
 }
 
-const ofAll = (moment: Moment, name: PersonName): readonly Guidance[] => [
+const ofAll = (moment: Moment, name: PersonName, isWanted: (stream: StreamId) => boolean): readonly Guidance[] => [
   ...openSessions(moment.shop).flatMap((session) => sessionGuidance(statusOf.session(moment, session), name)),
-  ...potsAndGear(moment.shop).flatMap((batch) => potGuidance(moment, statusOf.batch(moment, batch))),
-  ...liveCans(moment.shop).flatMap((can) => canGuidance(moment, statusOf.can(moment, can))),
-  ...statusOf.parts(moment, liveParts(moment.shop)).flatMap((part) => partGuidance(moment, part)),
+  ...potsAndGear(moment.shop)
+    .filter(({ number }) => isWanted(batchStream(number)))
+    .flatMap((batch) => potGuidance(moment, statusOf.batch(moment, batch))),
+  ...liveCans(moment.shop)
+    .filter(({ number }) => isWanted(canStream(number)))
+    .flatMap((can) => canGuidance(moment, statusOf.can(moment, can))),
+  ...statusOf
+    .parts(
+      moment,
+      liveParts(moment.shop).filter((part) => isWanted(partStream(part.name))),
+    )
+    .flatMap((part) => partGuidance(moment, part)),
   ...airGuidance(moment),
 ];
 

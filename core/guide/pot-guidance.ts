@@ -1,9 +1,10 @@
 // What a pot wants of somebody now, from the weighing to the gear that it leaves behind.
 
-import { isGasSensitive } from '../can/can.ts';
+import { type Can, isGasSensitive } from '../can/can.ts';
 import { components } from '../components.ts';
-import { batchStream } from '../ids.ts';
+import { batchStream, canStream } from '../ids.ts';
 import type { Moment } from '../next-acts.ts';
+import type { AtLeastClock } from '../noun-clock.ts';
 import { liveCans, liveParts } from '../shop.ts';
 import { type BatchNow, type NextActId, statusOf } from '../status.ts';
 import { acting, firstAct, type Guidance, lastsBy, type MustNot, waiting } from './guidance.ts';
@@ -57,6 +58,7 @@ function fromCans(moment: Moment, { batch }: BatchNow): readonly Guidance[] | un
   const { sheet, inVessel } = batch;
   const of = batchStream(batch.number);
   const told = { of, lasts: { by: 'nothing' }, weight: 'hands' } as const;
+  const stirring: Guidance[] = [];
   for (const component of components.filter((each) => inVessel[each] === undefined)) {
     const cans = liveCans(moment.shop).filter((can) => can.sheet.id === sheet.id && can.component === component);
     if (cans.length === 0) {
@@ -64,8 +66,18 @@ function fromCans(moment: Moment, { batch }: BatchNow): readonly Guidance[] | un
       const never: MustNot = { is: isSensitive ? 'open-without-gas' : 'pour-unweighed' };
       return [{ ...told, doing: { is: 'open-can', component }, never }];
     }
-    const stands = cans.map((can) => statusOf.can(moment, can));
-    if (stands.some(({ preStir, isStirred }) => preStir === undefined || isStirred)) continue;
+    const stands = cans.map((can) => ({ ...statusOf.can(moment, can), stirs: stirOf(moment, can) }));
+    if (stands.some(({ preStir, isStirred, stirs }) => preStir === undefined || (isStirred && stirs === undefined))) {
+      continue;
+    }
+    const running = stands.find(({ stirs }) => stirs !== undefined);
+    if (running?.stirs !== undefined) {
+      stirring.push({
+        ...waiting(canStream(running.can.number), running.stirs, { is: 'pour-unstirred' }),
+        weight: 'ahead',
+      });
+      continue;
+    }
     for (const { can, next } of stands) {
       const act = firstAct(next(), ['prestir', 'prestir-gas']);
       if (act !== undefined) {
@@ -73,5 +85,11 @@ function fromCans(moment: Moment, { batch }: BatchNow): readonly Guidance[] | un
       }
     }
   }
-  return undefined;
+  return stirring.length === 0 ? undefined : stirring.slice(0, 1);
+}
+
+/** While it lasts: its bell may ring within the last thousandth of a second. */
+function stirOf(moment: Moment, can: Can): AtLeastClock<'pre-stir'> | undefined {
+  const clock = statusOf.can(moment, can).clocks.find(({ id }) => id === 'pre-stir');
+  return clock?.errs === 'at-least' && clock.goes === 'runs' && clock.dueAt - moment.now >= 1 ? clock : undefined;
 }

@@ -19,12 +19,15 @@ type EntryOf<Type extends Told['type']> = Omit<Entry, 'fact'> & { readonly fact:
 
 type OfNeed = 'AlarmRaised' | 'CryHeard' | 'AlarmCalledOff' | 'DrillBegun' | 'AlarmsEnded' | 'NearMissTold';
 
+type OfFirstShift = 'FirstShiftBegun' | 'FirstShiftCountersigned' | 'FirstShiftLeft';
+
 interface Happened {
   readonly coats: readonly EntryOf<'CoatApplied'>[];
   readonly released: readonly PartName[];
   readonly held: readonly EntryOf<'PartHeld'>[];
   readonly air: readonly EntryOf<'AirRead'>[];
   readonly alarms: readonly EntryOf<OfNeed>[];
+  readonly firstShifts: readonly EntryOf<OfFirstShift>[];
 }
 
 export interface Stretch extends Happened {
@@ -56,6 +59,7 @@ function happened(entries: readonly Entry[]): Happened {
   const held: EntryOf<'PartHeld'>[] = [];
   const air: EntryOf<'AirRead'>[] = [];
   const alarms: EntryOf<OfNeed>[] = [];
+  const firstShifts: EntryOf<OfFirstShift>[] = [];
   const take = (fact: Told, entry: Entry) => {
     switch (fact.type) {
       case 'CoatApplied':
@@ -73,10 +77,14 @@ function happened(entries: readonly Entry[]): Happened {
       case 'AlarmsEnded':
       case 'NearMissTold':
         return alarms.push({ ...entry, fact });
+      case 'FirstShiftBegun':
+      case 'FirstShiftCountersigned':
+      case 'FirstShiftLeft':
+        return firstShifts.push({ ...entry, fact });
     }
   };
   for (const entry of entries) if (isFor('period', entry.fact)) take(entry.fact, entry);
-  return { coats, released: [...released].sort(inNaturalOrder), held, air, alarms };
+  return { coats, released: [...released].sort(inNaturalOrder), held, air, alarms, firstShifts };
 }
 
 export interface CanTouched {

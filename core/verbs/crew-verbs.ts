@@ -21,6 +21,11 @@ export const crewVerbs = {
   shift: verb({ on: yesOrNo('on-or-off', { required: true }) }),
   handover: verb({ to: person('person', { required: true }) }),
   takeover: verb({}),
+  /** Whoever is new is led through it. */
+  'first-shift': verb({}),
+  'first-shift-done': verb({ person: person('person', { required: true }) }, { leastRole: 'lead', decision: true }),
+  /** Left out, the speaker's own. */
+  'first-shift-off': verb({ person: person('person') }),
   /** Solvent beside the coatings: thinner, cleaner. */
   used: verb({
     material: text('material', { required: true }),

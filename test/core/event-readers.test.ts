@@ -16,6 +16,7 @@ const places: Readonly<Record<Reader, string>> = {
   place: 'core/place/place.ts',
   session: 'core/session/session.ts',
   shifts: 'core/crew/shifts.ts',
+  'first-shift': 'core/crew/first-shifts.ts',
   rings: 'core/ring-log.ts',
   alarms: 'core/crew/open-alarms.ts',
   begins: 'core/crew/alarm-rules.ts',

@@ -60,6 +60,7 @@ const unclearCodes = {
   'no-alarm-on': 0,
   'which-alarm': 0,
   'more-than-a-day': 0,
+  'no-first-shift': 0,
   'which-load': 0,
   'far-reading': 0,
   'wet-bulb-cannot-be': 0,

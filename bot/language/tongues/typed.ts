@@ -112,7 +112,7 @@ export interface QuestionsTyped {
 }
 
 export interface VerbWords {
-  /** The first is the one printed. Two words at most, lower case; no word of another row. */
+  /** The first is the one printed. Four words at most, lower case; no word of another row. */
   readonly words: readonly string[];
   /** A line that reads as the row. */
   readonly example: string;

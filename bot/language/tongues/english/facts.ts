@@ -6,6 +6,7 @@ import { isPlain, type PlainFact, plainVerb } from '../../../../core/verbs/plain
 import { endingOfRing, timeOf } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
 import { withNoted } from '../../noted-figures.ts';
+import { englishFirstShiftFact } from './first-shift.ts';
 import { englishGas } from './gas.ts';
 import { englishHoldReason } from './holds.ts';
 import { englishMaterial } from './material.ts';
@@ -133,6 +134,10 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
       return `rang: ${englishRingName(fact.key, figures)}`;
     case 'RingSnoozed':
       return `put off until ${timeOf(figures, endingOfRing(fact.key, fact.until))}: ${englishRingName(fact.key, figures)}`;
+    case 'FirstShiftBegun':
+    case 'FirstShiftCountersigned':
+    case 'FirstShiftLeft':
+      return englishFirstShiftFact(fact);
     case 'ShiftBegun':
       return 'on shift';
     case 'ShiftEnded':

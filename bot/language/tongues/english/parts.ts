@@ -16,6 +16,7 @@ import { exampleIn } from '../../example-units.ts';
 import type { Figures } from '../../figures.ts';
 import { englishAlarmPlaced } from './alarms.ts';
 import { englishExposure } from './exposure.ts';
+import { englishFirstShiftUnclear } from './first-shift.ts';
 import { englishSurface } from './surface.ts';
 
 const stages: Readonly<Record<StageName, string>> = {
@@ -225,6 +226,8 @@ export function englishCrewUnclear(
       return unclear.isOn
         ? 'It has rung already, and everybody is called. A lead or supervisor ends it: alarm over.'
         : 'Nobody has been called, and nobody will be.';
+    case 'no-first-shift':
+      return englishFirstShiftUnclear(unclear, figures);
     case 'no-alarm-on':
       return 'No alarm is on.';
     case 'which-alarm': {

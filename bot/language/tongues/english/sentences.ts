@@ -6,6 +6,7 @@ import { englishAsked } from './asked.ts';
 import { englishChat } from './chat.ts';
 import { englishFact } from './facts.ts';
 import { englishGlossary } from './glossary.ts';
+import { englishFirstShift } from './first-shift.ts';
 import { englishGuide } from './guide.ts';
 import { englishHoldReason } from './holds.ts';
 import { englishLaw } from './law.ts';
@@ -195,6 +196,9 @@ const buttons = {
   snooze: '5 min later',
   handover: 'Hand over…',
   takeover: 'Take over',
+  'first-shift': 'New here? I lead you',
+  countersign: 'Countersign',
+  'name-part': 'Name a part…',
   ack: 'I have read it',
   'ack-for': 'Read out to…',
   'fan-on': 'Fan on, measured…',
@@ -273,6 +277,7 @@ export const english = {
   overtaken: englishOvertaken,
   late: englishLate,
   guide: englishGuide,
+  firstShift: englishFirstShift,
   undo: englishUndo,
   steps: englishSteps('en-GB'),
   papers: englishPapers,

@@ -30,6 +30,7 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
     case 'not-snoozed':
     case 'no-countdown':
     case 'no-alarm-on':
+    case 'no-first-shift':
     case 'which-alarm':
     case 'more-than-a-day':
     case 'which-load':

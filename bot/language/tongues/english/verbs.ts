@@ -2,6 +2,7 @@
 
 import { done, type VerbsTyped, verbWords } from '../typed.ts';
 import { englishAskedVerbs } from './asked-verbs.ts';
+import { englishFirstShiftVerbs } from './first-shift.ts';
 
 /** What stands round a gas monitor's figure. */
 const monitorWords = 'monitor, meter, detector, gas, reading, reads, shows, level';
@@ -72,6 +73,7 @@ export const englishVerbs: VerbsTyped = {
   shift: verbWords('shift', 'shift on'),
   handover: verbWords('handover, hand over, hand-over, handing over', 'handover kari'),
   takeover: verbWords('takeover, take over, taken over, taking over', 'take over'),
+  ...englishFirstShiftVerbs,
   part: verbWords(
     'part, new part, bears',
     'part impeller-7 serial 4411 job 88 cast-iron 12mm 0.8m2 max 120C',

@@ -6,6 +6,7 @@ import { isPlain, type PlainFact, plainVerb } from '../../../../core/verbs/plain
 import { endingOfRing } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
 import { withNoted } from '../../noted-figures.ts';
+import { spanishFirstShiftFact } from './first-shift.ts';
 import { spanishGas } from './gas.ts';
 import { spanishHoldReason } from './holds.ts';
 import { spanishHandling } from './material.ts';
@@ -153,6 +154,10 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
       return `aviso: ${spanishRingName(say, fact.key, figures)}`;
     case 'RingSnoozed':
       return `aplazado hasta ${theEnding(figures, endingOfRing(fact.key, fact.until))}: ${spanishRingName(say, fact.key, figures)}`;
+    case 'FirstShiftBegun':
+    case 'FirstShiftCountersigned':
+    case 'FirstShiftLeft':
+      return spanishFirstShiftFact(fact);
     case 'ShiftBegun':
       return 'entra de turno';
     case 'ShiftEnded':

@@ -9,6 +9,7 @@ import type { englishParts, FewParts } from '../english/parts.ts';
 import { spanishRoles } from './chat.ts';
 import { spanishExposure } from './exposure.ts';
 import { spanishDryToCome, spanishFilm } from './film.ts';
+import { spanishFirstShiftUnclear } from './first-shift.ts';
 import {
   atEnding,
   atTime,
@@ -187,6 +188,8 @@ export function spanishCrewUnclear(
       return unclear.isOn
         ? `Ya sonó y se ha llamado a todos. Lo termina ${say.a('lead')} o un supervisor: fin de alarma.`
         : 'No se ha llamado a nadie, ni se llamará.';
+    case 'no-first-shift':
+      return spanishFirstShiftUnclear(unclear, figures);
     case 'no-alarm-on':
       return 'No hay ninguna alarma en marcha.';
     case 'which-alarm': {

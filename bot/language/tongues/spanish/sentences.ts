@@ -8,6 +8,7 @@ import { spanishAsked } from './asked.ts';
 import { spanishChat } from './chat.ts';
 import { spanishFact } from './facts.ts';
 import { spanishGlossary } from './glossary.ts';
+import { spanishFirstShift } from './first-shift.ts';
 import { spanishGuide } from './guide.ts';
 import { spanishHoldReason } from './holds.ts';
 import { spanishLaw } from './law.ts';
@@ -197,6 +198,9 @@ const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   snooze: '5 min más tarde',
   handover: `${taking(say, 'Dar', 'Entregar')}…`,
   takeover: capital(takeoverLine(say)),
+  'first-shift': '¿Es nuevo? Yo le guío',
+  countersign: 'Visar',
+  'name-part': 'Nombrar una pieza…',
   ack: 'Firmo',
   'ack-for': 'Firma ante mí…',
   'fan-on': 'Extracción, medida…',
@@ -277,6 +281,7 @@ export function spanishIn(locale: Profile['locale']): Words {
     overtaken: spanishOvertaken(say),
     late: spanishLate,
     guide: spanishGuide(say),
+    firstShift: spanishFirstShift(say),
     undo: spanishUndo(say),
     steps: spanishSteps(say),
     papers: spanishPapers(say),

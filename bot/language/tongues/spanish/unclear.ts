@@ -39,6 +39,7 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
     case 'no-alarm-on':
     case 'which-alarm':
     case 'more-than-a-day':
+    case 'no-first-shift':
     case 'which-load':
       return spanishCrewUnclear(say, unclear, figures);
     case 'far-reading':

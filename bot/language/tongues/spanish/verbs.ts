@@ -4,6 +4,7 @@ import { done, type VerbsTyped, verbWords } from '../typed.ts';
 import { alarmsNamed } from './alarms-named.ts';
 import { spanishAskedVerbs } from './asked-verbs.ts';
 import { begins, ends, monitorWords } from './begun-and-ended.ts';
+import { spanishFirstShiftVerbs } from './first-shift.ts';
 
 export const spanishVerbs: VerbsTyped = {
   mix: verbWords(
@@ -120,6 +121,7 @@ export const spanishVerbs: VerbsTyped = {
     'tomar relevo',
     'relevo, turno',
   ),
+  ...spanishFirstShiftVerbs,
   part: verbWords(
     'pieza, pieza nueva, nueva pieza',
     'pieza impulsor-7 serie 4411 orden 88 fundición 12mm 0,8m2 máx 120C',
