@@ -121,6 +121,7 @@ const said: Readonly<Record<string, { readonly line: string; readonly given?: re
   backup: { line: 'backup friday.sqlite' },
   'alarm-over': { line: 'all clear', given: ['08:00 @kari: fire in the booth'] },
   drill: { line: 'start drill fire' },
+  'first-shift-done': { line: 'first shift done kari', given: ['08:00 @kari: first shift'] },
 };
 
 function lineOf(deed: Deed): string {

@@ -27,6 +27,9 @@ export function crewActs(shop: Shop): readonly Say[] {
     () => ({ verb: 'used', material: 'acetone', amount: { kind: 'mass', grams: grams(400) }, use: 'gun-cleaning' }),
     (draw) => ({ verb: 'handover', to: oneOf(draw, ['rosa', 'omar', 'kari', 'nobody']) }),
     ...Array.from({ length: waiting ? 3 : 1 }, (): Say => () => ({ verb: 'takeover' })),
+    () => ({ verb: 'first-shift' }),
+    (draw) => ({ verb: 'first-shift-done', person: oneOf(draw, ['kari', 'omar', 'nobody']) }),
+    () => ({ verb: 'first-shift-off' }),
     () => ({ verb: 'snooze', minutes: minutes(5) }),
     (draw) => {
       const key = rung[draw(Math.max(1, rung.length))];

@@ -69,5 +69,11 @@ export function partAndPeopleCommands({ only, part, parts, figure }: Draws): rea
     fc.record({ verb: only('shift'), on: fc.boolean() }),
     fc.record({ verb: only('handover'), to: fc.constantFrom('kari', 'omar', 'rosa', 'mary ann', 'jean-luc') }),
     fc.record({ verb: only('takeover') }),
+    fc.record({ verb: only('first-shift') }),
+    fc.record({ verb: only('first-shift-done'), person: fc.constantFrom('kari', 'mary ann', 'jean-luc') }),
+    fc.record(
+      { verb: only('first-shift-off'), person: fc.constantFrom('kari', 'mary ann', 'jean-luc') },
+      { requiredKeys: ['verb'] },
+    ),
   ];
 }
