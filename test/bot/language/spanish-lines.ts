@@ -135,7 +135,7 @@ export const spanishLines: readonly TypedLine[] = [
   act('soy nuevo', { verb: 'first-shift' }),
   act('Soy nueva aquí', { verb: 'first-shift' }),
   act('es mi primer turno', { verb: 'first-shift' }),
-  act('enséñame cómo se hace', { verb: 'first-shift' }),
+  act('enséñame cómo', { verb: 'first-shift' }),
   act('visar kari', { verb: 'first-shift-done', person: 'kari' }),
   act('primer turno hecho de kari', { verb: 'first-shift-done', person: 'kari' }),
   act('primer turno fuera', { verb: 'first-shift-off' }),

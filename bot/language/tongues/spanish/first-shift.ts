@@ -151,9 +151,9 @@ export const spanishFirstShiftUnclear = ({ person, on }: OfFirstShift, figures: 
 
 export const spanishFirstShiftVerbs = {
   'first-shift': verbWords(
-    'primer turno, mi primer turno, es mi primer turno, soy nuevo, soy nueva, enséñeme, enséñame, cómo se hace',
+    'primer turno, mi primer turno, es mi primer turno, soy nuevo, soy nueva, enséñeme, enséñame',
     'primer turno',
-    'aquí, empieza, empezar, cómo, se, hace',
+    'aquí, aqui, empieza, empezar, cómo, como',
   ),
   'first-shift-done': verbWords(
     'visar, visado, visar primer turno, primer turno visado, primer turno hecho, primer turno terminado',
