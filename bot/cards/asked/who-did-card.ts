@@ -22,11 +22,11 @@ export function whoDidCard(telling: Telling, act: Verb | undefined, things: read
   const done = actsDone(telling.shop, things, act).toReversed();
   const [last, ...earlier] = done;
   const [thing] = things;
-  if (last === undefined)
-    return makeCard(
-      act === undefined ? asked.nothingDone(nameTold(telling, thing)) : asked.notDone(actCalled(telling, act)),
-      'plain',
-    );
+  if (last === undefined) {
+    const name = nameTold(telling, thing);
+    const notDone = act === undefined ? asked.nothingDone(name) : asked.notDone(actCalled(telling, act));
+    return makeCard(act === undefined || name === '' ? notDone : asked.titled(name, notDone), 'plain');
+  }
   const part = thing?.is === 'part' ? [traceTap(telling, thing.part.name)] : [];
   const batch = thing?.is === 'batch' ? [traceTap(telling, `batch ${thing.number}`)] : [];
   return makeCard(asked.titled(nameTold(telling, thing, last), doneLine(telling, last)), 'plain', {

@@ -42,6 +42,13 @@ describe('while an alarm is on', () => {
   });
 });
 
+describe('who did it', () => {
+  it('given nobody has said so, then it says of which part', async () => {
+    const { card } = await talkAfter('part impeller-7');
+    expect((await card('who sprayed impeller-7')).title).toBe('impeller-7: Coat: nobody has said so');
+  });
+});
+
 describe('what nobody has named', () => {
   it('given a slip of a name, then the same question of the near one is a tap', async () => {
     const { say } = await talkAfter('part impeller-7');
