@@ -13,6 +13,7 @@ import { needIn } from './need.ts';
 import type { Need } from './no-answer.ts';
 import { reactingIn } from './reacting.ts';
 import type { Fault, LineContext } from './reading.ts';
+import { termNamed } from './terms-asked.ts';
 import { mannerOf } from './time-and-permission.ts';
 import { isPlaceRoot } from './trade-words.ts';
 import type { Token } from './typed/token.ts';
@@ -53,7 +54,9 @@ export const onlySpokenOf = (verb: VerbNamed, token: Token): Fault => ({
 export function orCried(read: Read, line: string, typed: string, context: LineContext): Read {
   if ('act' in read) return withNamed(read, line, context);
   if ('question' in read && read.question.ask === 'why' && read.question.about !== undefined) {
-    return askedOrCried(read, line, typed, context);
+    // `air against fire` is a figure's name.
+    const isNamed = termNamed(read.question.about, context.hearing) !== undefined;
+    return isNamed ? read : askedOrCried(read, line, typed, context);
   }
   const isAsk = 'question' in read && read.question.ask === 'help';
   const verb = isFailed(read) ? read.verb?.row.name : undefined;

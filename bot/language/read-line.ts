@@ -27,7 +27,7 @@ import { fillers } from './tongues/english/line-words.ts';
 import { cleanLine } from './typed/clean-line.ts';
 import { type Token, wordIn } from './typed/token.ts';
 import { tokenize } from './typed/tokens.ts';
-import { meantOn, type VerbAt, verbAt, verbNamed, verbOfWord } from './verbs-typed.ts';
+import { isIgnoredOn, meantOn, type VerbAt, verbAt, verbNamed, verbOfWord } from './verbs-typed.ts';
 import { wetBulbSaid } from './wet-bulb-said.ts';
 
 export function readLine(text: string, context: LineContext): Reading {
@@ -169,6 +169,10 @@ function readCalmly(line: string, context: LineContext): Read {
   if (first.word === 'permit') return permitAlone(line, first, context);
   const apart = verbApart(line, first, context);
   if (apart !== undefined) return readCleaned(apart, context);
+  const why = tokens.findIndex((_, i) => i > lead.next && verbAt(tokens, i, context.hearing)?.row.name === 'why');
+  // `but why`, `y eso por qué`.
+  if (why !== -1 && tokens.slice(lead.next, why).every((token) => isRoundWhy(token, context)))
+    return readCleaned(line.slice(tokens[why]?.start), context);
   return { failed: unknownVerb(line, tokens, lead.next, context.hearing), line };
 }
 
@@ -204,6 +208,9 @@ function permitAlone(line: string, permit: Token, { hearing, held = [] }: LineCo
   const tries = held.map((part) => `release ${part} permit ${line.slice(permit.end).trim()}`);
   return { failed: { failed: 'permit-alone', token: permit, tries }, line, ...known({ verb }) };
 }
+
+const isRoundWhy = (token: Token, { hearing }: LineContext): boolean =>
+  token.kind === 'word' && [token.word, token.text.toLowerCase()].some((word) => isIgnoredOn('why', word, hearing));
 
 interface Lead extends How {
   readonly first?: Token;

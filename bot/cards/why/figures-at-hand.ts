@@ -72,6 +72,7 @@ const folded = (text: string): string =>
     .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replaceAll('µ', 'u')
+    .replaceAll('−', '-')
     .replace(/[°º]|\bgrados\b|\bdegrees\b|\bdeg\b/g, ' ')
     .replace(/(\d),(\d)/g, '$1.$2')
     .replace(/\b0(\d:)/g, '$1')

@@ -2,6 +2,7 @@
 // part is held.
 
 import { ruleOf } from '../../../core/allowed.ts';
+import type { Breach } from '../../../core/calc/climate-window.ts';
 import type { Command } from '../../../core/commands.ts';
 import { partStream } from '../../../core/ids.ts';
 import type { Objection, ObjectionCode } from '../../../core/objections.ts';
@@ -19,7 +20,6 @@ import { readLine, whyLinesOf } from './why-card.ts';
 
 /** The figure that a rule looks at, where a card has one. */
 const figureOf: Readonly<Partial<Record<ObjectionCode, FactId>>> = {
-  'air-outside': 'spread',
   'air-needed': 'air-read-at',
   'blend-not-done': 'stir-done-at',
   'past-pot-life': 'pot-life-ends',
@@ -37,6 +37,22 @@ const figureOf: Readonly<Partial<Record<ObjectionCode, FactId>>> = {
   'more-than-can-holds': 'can-left',
 };
 
+const ofLimit: Readonly<Record<Breach['limit'], FactId>> = {
+  lowestAirCelsius: 'air-temperature',
+  highestAirCelsius: 'air-temperature',
+  lowestHumidityPercent: 'humidity',
+  highestHumidityPercent: 'humidity',
+  leastSpreadCelsius: 'spread',
+  lowestSurfaceCelsius: 'surface-temperature',
+  highestSurfaceCelsius: 'surface-temperature',
+};
+
+function figureBehind(objection: Objection): FactId | undefined {
+  if (objection.code !== 'air-outside') return figureOf[objection.code];
+  const [breach] = objection.breaches;
+  return breach && ofLimit[breach.limit];
+}
+
 export function whyNotCard(
   telling: Telling,
   { verb }: Command,
@@ -50,7 +66,7 @@ export function whyNotCard(
       ...new Set(
         objections.flatMap((objection) => {
           const { source, liftedBy } = ruleOf(verb, objection.code);
-          const id = figureOf[objection.code];
+          const id = figureBehind(objection);
           const figure = figures.find(({ fact }) => fact.id === id);
           return [
             words.objection(objection, telling.figures),
@@ -81,7 +97,6 @@ export function whyHeldCard(telling: Telling, part: Part): Card {
         const { entry } = deviation;
         return words.why.deviates(deviationSaid(telling, deviation), entry.by, entry.happenedAt, figures);
       }),
-      words.why.ruleErrs,
     ],
   });
 }

@@ -271,6 +271,7 @@ export const spanishLines: readonly TypedLine[] = [
   ask('¿por qué las 09:42?', { ask: 'why', about: '09:42' }),
   ask('por que el punto de rocío', { ask: 'why', about: 'punto de rocío' }),
   ask('¿de dónde sale 9:42?', { ask: 'why', about: '9:42' }),
+  ask('y eso por qué', { ask: 'why' }),
   ask('por qué no', { ask: 'why', about: 'no' }),
   ask('ayuda pesar', { ask: 'help', verb: 'weigh' }),
   ask('¿mezclar?', { ask: 'help', verb: 'mix' }),

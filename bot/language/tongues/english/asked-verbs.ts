@@ -11,7 +11,7 @@ export const englishAskedVerbs = {
   why: verbWords(
     'why, how come, where does',
     'why dew point',
-    'is, are, was, it, that, this, so, the, at, come, from, do, does, say, you, in, there, of, early, late, long, a',
+    'is, are, was, it, that, this, so, the, at, come, from, do, does, say, you, in, there, of, early, late, long, a, but, and, then, ok, hey',
   ),
   'what-now': verbWords('next-step, what now, now what, next step', 'what now'),
   'can-i': verbWords('can-i', 'can-i coat impeller-7'),

@@ -12,7 +12,7 @@ export const spanishAskedVerbs = {
   why: verbWords(
     'por qué, porqué, de dónde',
     'por qué el punto de rocío',
-    'es, eso, esto, está, la, las, el, los, a, sale, salen, dice, tan, tanto, tarde, pronto, de, un, una',
+    'es, eso, esto, está, la, las, el, los, a, sale, salen, dice, tan, tanto, tarde, pronto, de, un, una, y, pero, entonces, oye',
   ),
   cartridge: verbWords(
     'cambio filtro, cambio filtros, cambiar filtro, cambiar filtros',
