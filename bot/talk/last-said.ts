@@ -66,7 +66,9 @@ function saidAct(told: readonly Answer[], { shop, as, at }: Asked): SaidAct | un
   };
 }
 
-const asks = ({ card }: Answer): boolean => card.actions.length > 0 || card.asks !== undefined;
+/** A line that was not understood, or an answer that asks nothing, leaves open what was asked before it; an objection does not. */
+const asks = (answer: Answer): boolean =>
+  answer.kind === 'objection' || openOn(answer).some(({ isAsked, bare }) => isAsked || bare.length > 0);
 const isOf = (about: StreamId | undefined, answer: Answer): boolean =>
   about === undefined || answer.about === undefined || answer.about.length === 0 || answer.about.includes(about);
 

@@ -30,6 +30,12 @@ describe('an answer that says no more than what was asked', () => {
     ['each with its unit', [...mixed, '1201g and 1198g'], 'weigh 1 1201g 1198g'],
     ['each with its letter, in any order', [...mixed, 'b 1198 a 1201'], 'weigh 1 b 1198g a 1201g'],
     ['gas, where the card says: gas or whole', [...opened, 'gas'], 'open A lot A42 2500g gas'],
+    [
+      'two weights, though a line between was not understood',
+      [...mixed, 'hello there', '1201 1198'],
+      'weigh 1 1201g 1198g',
+    ],
+    ['two weights after a question', [...mixed, 'now', '1201 1198'], 'weigh 1 1201g 1198g'],
     ['the whole can', [...opened, 'whole please'], 'open A lot A42 2500g whole'],
     ['how a part is coated', [...mixed, 'part pump-1', 'coat pump-1', 'brush'], 'coat pump-1 brush'],
     ['a temperature', ['part pump-1', 'temp pump-1', '23'], 'temp pump-1 23C'],
