@@ -26,7 +26,7 @@ import { heldByAlarm, nameAlarmFirst } from './crew/alarm-rules.ts';
 import { decideOk, decideSet, decideUsed } from './crew/crew-decide.ts';
 import { decideExposure } from './crew/exposure-decide.ts';
 import { decideFirstShift, decideFirstShiftDone, decideFirstShiftOff } from './crew/first-shift-decide.ts';
-import { decideGas } from './crew/gas-decide.ts';
+import { decideGas, decideGases } from './crew/gas-decide.ts';
 import { decideHandover, decideShift, decideTakeover } from './crew/shift-decide.ts';
 import { type Deciders, type Decision, type Said, unclear } from './decision.ts';
 import { farFigures } from './far-figures.ts';
@@ -80,6 +80,7 @@ const deciders: Deciders<Verb> = {
   o2: decideGas,
   co: decideGas,
   h2s: decideGas,
+  gases: decideGases,
   air: decideAir,
   night: decideReading,
   ...sessionActs,

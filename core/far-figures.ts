@@ -135,7 +135,8 @@ const tellers: Tellers = {
       ...said,
       faceMetresPerSecond: metresPerSecond(to),
     })),
-  o2: (said) => one('gas-share', 'percent', said.value, (to) => ({ ...said, value: percent(to) })),
+  o2: (said) => one('gas-share', 'gas-share', said.value, (to) => ({ ...said, value: percent(to) })),
+  gases: (said) => one('gas-share', 'gas-share', said.o2, (to) => ({ ...said, o2: percent(to) })),
   set: (said) => {
     const { setting } = said;
     return setting.name === 'booth'

@@ -11,7 +11,7 @@ import {
   squareMetresFromSquareFeet,
 } from './units.ts';
 
-export type Measure = 'temperature' | 'percent' | 'film' | 'mass' | 'duration' | 'speed' | 'area';
+export type Measure = 'gas-share' | 'temperature' | 'percent' | 'film' | 'mass' | 'duration' | 'speed' | 'area';
 
 export interface Meant {
   readonly values: readonly number[];
@@ -22,6 +22,8 @@ export interface Meant {
 type Way = (value: number) => number;
 
 const tenth: Way = (value) => value / 10;
+/** No air is more than all of it; of what could be nothing is guessed. */
+const tenthOfTooMuch: Way = (value) => (value > 100 ? value / 10 : Number.NaN);
 const hundredth: Way = (value) => value / 100;
 const thousandth: Way = (value) => value / 1_000;
 
@@ -30,6 +32,7 @@ const tenthInFahrenheit: Way = (value) => celsiusFromFahrenheit(fahrenheitFromCe
 
 const otherUnit = {
   percent: [],
+  'gas-share': [],
   film: [(value) => value / micrometresFromMils(1), micrometresFromMils],
   mass: [thousandth, gramsFromKilograms],
   duration: [(value) => value / 60],
@@ -39,6 +42,7 @@ const otherUnit = {
 
 const decimalSign = {
   percent: [],
+  'gas-share': [tenthOfTooMuch],
   film: [tenth, hundredth, thousandth],
   mass: [tenth],
   duration: [tenth],

@@ -34,8 +34,12 @@ export function farTaps(
   const meant = unclear.figures.flatMap(({ slot, meant }) =>
     meant.map((each) => ({ label: `${shown(slot, each.values)}?`, line: line(each.command) })),
   );
+  const cannotBe = unclear.figures.some(
+    ({ slot, values }) => slot === 'gas-share' && values.some((value) => value > 100),
+  );
   return [
     ...meant.map((each, i) => ({ id: `meant-${i + 1}`, ...each })),
-    asRead(`${telling.words.replies.asRead}: ${telling.figures.list(read)}`),
+    // No air is more than all oxygen.
+    ...(cannotBe ? [] : [asRead(`${telling.words.replies.asRead}: ${telling.figures.list(read)}`)]),
   ];
 }

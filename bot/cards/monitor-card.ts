@@ -6,7 +6,7 @@ import type { CommandOf } from '../../core/commands.ts';
 import { localDay } from '../../core/crew/local-day.ts';
 import { alarmIn } from '../../core/crew/open-alarms.ts';
 import type { Recorded } from '../../core/execute.ts';
-import { nameIn } from '../../core/ids.ts';
+import { nameIn, type PersonName } from '../../core/ids.ts';
 import type { GasReading } from '../../core/place/place.ts';
 import { lastSaid } from '../../core/settled.ts';
 import type { EpochMs } from '../../core/units.ts';
@@ -15,9 +15,17 @@ import { type Telling, undoTap } from './card-context.ts';
 import { type Act, leftBy } from './recorded-act.ts';
 import { calledInNeed, callLine, toTellLine } from './whom-to-call.ts';
 
-export function monitorCard({ telling, command, request, outcome }: Act<CommandOf<Gas>>): Card {
+export const monitorCard = ({ telling, command, request, outcome }: Act<CommandOf<Gas>>): Card =>
+  shownCard(telling, { gas: command.verb, value: command.value }, outcome, request.by);
+
+/** Of one gas, with the entries that it left. */
+export function shownCard(
+  telling: Telling,
+  { gas, value }: Pick<GasReading, 'gas' | 'value'>,
+  outcome: Recorded,
+  by: PersonName,
+): Card {
   const { session: words } = telling.words;
-  const { verb: gas, value } = command;
   const [told] = outcome.envelopes;
   const place = told === undefined ? '' : nameIn(told.stream);
   const read = { gas, value, law: telling.shop.crew.spray.law.frame };
@@ -37,7 +45,7 @@ export function monitorCard({ telling, command, request, outcome }: Act<CommandO
   if (since !== undefined)
     return makeCard(title, 'warn', { lines: [words.monitor.since(since, telling.figures), limit], actions: undo });
   const hasRung = leftBy(outcome, 'AlarmRaised').length > 0;
-  const called = hasRung ? calledInNeed(telling.shop.crew, request.by) : [];
+  const called = hasRung ? calledInNeed(telling.shop.crew, by) : [];
   return makeCard(title, 'stop', {
     lines: [
       words.monitor.now(gas, verdict.is),

@@ -30,6 +30,7 @@ import { heatHazards, potOverLines } from './dead-pot.ts';
 import { partInHand } from './example-here.ts';
 import { filmCard, standsAgainst, testedCard } from './film-cards.ts';
 import { firstShiftBegunCard, firstShiftEndedCard } from './first-shift-card.ts';
+import { gasesCard } from './gases-card.ts';
 import { addReply, caughtReply, coverReply, emptiedReply, weighReply } from './material-reply.ts';
 import { monitorCard } from './monitor-card.ts';
 import { notedFacts } from './noted-facts.ts';
@@ -146,6 +147,7 @@ const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
   o2: monitorCard,
   co: monitorCard,
   h2s: monitorCard,
+  gases: gasesCard,
   air: airReply,
   surface: (act) => (act.command.part === undefined ? placeRead(act, 'surfaceRead') : surfaceOfPart(act)),
   night: (act) => placeRead(act, 'nightRead'),

@@ -14,6 +14,7 @@ import { criedWords } from './cry.ts';
 import type { CryTable } from './cry-words.ts';
 import { understood } from './further-readings.ts';
 import { gasSaid } from './gas-said.ts';
+import { gasesSaid } from './gases-said.ts';
 import { isCried, isOnlySpokenOf, onlySpokenOf, orCried } from './heard-cry.ts';
 import { longestLine, misreadOf, type Read, tooLong, unknownVerb, whichActOf } from './misread-line.ts';
 import { partLines, readPartList } from './part-list.ts';
@@ -143,7 +144,9 @@ function readCleaned(line: string, context: LineContext, typed = line): Read {
 
 function readCalmly(line: string, context: LineContext): Read {
   const tokens = tokenize(line, context.hearing);
-  const reading = gasSaid(line, tokens, context.hearing) ?? breathingSaid(line, tokens, context.hearing);
+  const { hearing } = context;
+  const reading =
+    gasesSaid(line, tokens, hearing) ?? gasSaid(line, tokens, hearing) ?? breathingSaid(line, tokens, context.hearing);
   if (reading !== undefined) return readCleaned(reading, context);
   const lead = leadOf(tokens, context);
   if (isFailed(lead)) return { failed: lead, line };

@@ -16,6 +16,17 @@ export const placeVerbs = {
   o2: verb(shareRead, { leaves: { type: 'GasRead', gas: 'o2' } }),
   co: verb(ppmRead),
   h2s: verb(ppmRead),
+  /** All of them, as one monitor shows them at once. */
+  gases: verb(
+    {
+      lel: share('shown-lel', { behind: 'lel' }, { above: false, highest: 1_000 }),
+      o2: share('shown-o2', { behind: 'o2' }, { above: false, highest: 1_000 }),
+      co: ppm('shown-co', { behind: 'co' }),
+      h2s: ppm('shown-h2s', { behind: 'h2s' }),
+      place: place('place'),
+    },
+    { oneOf: ['lel', 'o2', 'co', 'h2s'] },
+  ),
   air: verb(
     {
       air: air({ required: true }),

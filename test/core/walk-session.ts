@@ -231,6 +231,7 @@ export const lastRead: readonly { readonly command: Command; readonly stance: St
   { command: { verb: 'brief', place: 'booth' }, stance: { is: 'happened' } },
   { command: { verb: 'o2', value: percent(20.9), place: 'booth' }, stance: { is: 'asked' } },
   { command: { verb: 'co', value: 40, place: 'room' }, stance: { is: 'asked' } },
+  { command: { verb: 'gases', lel: percent(0), o2: percent(20.9), place: 'room' }, stance: { is: 'asked' } },
   { command: { verb: 'h2s', value: 2 }, stance: { is: 'asked' } },
   // Twenty hours of it, and then ten more.
   ...[1200, 600].map((task) => ({

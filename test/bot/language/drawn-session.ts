@@ -112,6 +112,13 @@ export const drawnSession: readonly fc.Arbitrary<Command>[] = [
     { requiredKeys: ['verb', 'person', 'substance', 'taskMinutes', 'ppm'] },
   ),
   fc.record(
+    {
+      ...{ verb: only('gases'), lel: quarter(100).map(percent), o2: quarter(100).map(percent) },
+      ...{ co: quarter(1000), h2s: quarter(1000), place },
+    },
+    { requiredKeys: ['verb', 'lel', 'o2'] },
+  ),
+  fc.record(
     { verb: fc.constantFrom('lel', 'o2'), value: quarter(100).map(percent), place },
     { requiredKeys: ['verb', 'value'] },
   ),

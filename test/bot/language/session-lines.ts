@@ -100,6 +100,23 @@ export const sessionLines: readonly TypedLine[] = [
     '',
     ...['acetone', 'toluene', 'xylene'].map((each) => `exposure kari 12ppm 2h ${each}`),
   ),
+  ...[
+    'o2 20.9 lel 0 co 0 h2s 0',
+    'LEL 0%, h2s 0ppm, o2 20.9 %, co 0 ppm',
+    'gases o2 20.9% lel 0% co 0ppm h2s 0ppm',
+  ].map((line) => act(line, { verb: 'gases', lel: percent(0), o2: percent(20.9), co: 0, h2s: 0 })),
+  act('monitor oxygen at 20,8 lel 2 in booth-2', {
+    verb: 'gases',
+    lel: percent(2),
+    o2: percent(20.8),
+    place: 'booth-2',
+  }),
+  act(
+    'lel 0 co 12 booth at 9:40',
+    { verb: 'gases', lel: percent(0), co: 12, place: 'booth' },
+    happenedAt('2026-03-02T09:40'),
+  ),
+  miss('o2 lel 0', 'left-over', 'lel'),
   act('lel 12%', { verb: 'lel', value: percent(12) }),
   act('LEL 0%', { verb: 'lel', value: percent(0) }),
   act('o2 19.1%', { verb: 'o2', value: percent(19.1) }),

@@ -106,6 +106,7 @@ export const englishMeanings = {
   cartridge: 'cartridge cartridges',
   hard: 'hard heavy',
   o2: 'o2',
+  h2s: 'h2s',
   co: 'co',
   co2: 'co2',
   dew: 'dew',

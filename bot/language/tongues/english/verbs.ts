@@ -98,6 +98,7 @@ export const englishVerbs: VerbsTyped = {
   lel: verbWords('lel, lfl', 'lel 12%', monitorWords),
   o2: verbWords('o2, oxygen', 'o2 20.9%', monitorWords),
   co: verbWords('co, carbon monoxide', 'co 12ppm', monitorWords),
+  gases: verbWords('gases, four gas', 'gases o2 20.9% lel 0% co 0ppm h2s 0ppm', monitorWords),
   h2s: verbWords('h2s, hydrogen sulphide, hydrogen sulfide', 'h2s 2ppm', monitorWords),
   night: verbWords('night, overnight, lowest, night low', 'night 16C', 'lowest, low'),
   ok: verbWords('ok, okay, heard, got it', 'ok'),

@@ -108,6 +108,7 @@ export const spanishMeanings: Meanings = {
   cartridge: 'filtro cartucho cartuchos',
   hard: 'duro pesado',
   o2: 'oxigeno',
+  h2s: 'sulfhidrico',
   co: 'monoxido',
   co2: 'dioxido',
   dew: 'rocio',

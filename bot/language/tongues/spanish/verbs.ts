@@ -180,6 +180,7 @@ export const spanishVerbs: VerbsTyped = {
   lel: verbWords('lie', 'lie 12%', monitorWords),
   o2: verbWords('oxígeno', 'oxígeno 20,9%', monitorWords),
   co: verbWords('monóxido, monóxido carbono', 'monóxido 12ppm', monitorWords),
+  gases: verbWords('gases, cuatro gases', 'gases oxígeno 20,9% lie 0%', monitorWords),
   h2s: verbWords('sulfhídrico', 'sulfhídrico 2ppm', monitorWords),
   night: verbWords('noche, mínima, mínima noche, anoche, temperatura mínima', 'noche 16C', 'noche'),
   ok: verbWords('enterado, enterada, oído, recibido, entendido, copiado, visto, okey', 'enterado'),
