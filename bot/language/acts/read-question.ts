@@ -102,6 +102,9 @@ function readWhatIs(act: ActLine): Question | Fault {
   const whole = act.line.slice(act.from).replace(/[?!.\s]+$/, '');
   // `part a` ends as an article does.
   const term = termNamed(whole, hearing) ?? termNamed(said, hearing);
+  // `what's the humidity` asks how much it is, `what is humidity` what the word means.
+  const isFigure = wordIn(act.tokens[0]) === 'the' && (term === 'humidity' || term === 'dew-point');
+  if (isFigure) return { ask: 'how-hot', of: [] };
   if (term !== undefined) return { ask: 'what-is', term };
   const [token] = act.tokens;
   const tries = termsNear(said, hearing).map((name) => `${act.verb.printed} ${name}`);

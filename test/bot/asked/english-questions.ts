@@ -74,6 +74,7 @@ export const englishQuestions: readonly (readonly [line: string, tells: RegExp])
   ['how hot is it in the oven', /91 °C/],
   ['how hot is it', /room: 23 °C, read 10:0\d, \d+ min ago/],
   ["what's the humidity", /Humidity: 50 %/],
+  ["what's the dew point", /Dew point: 12/],
   ["what's the temp of flange-8", /nobody has read it/],
   ["what's next for 8", /flange-8: flash-off. Next: /],
   ["what's next on pot 2", /Batch 2: to be weighed. Next: Weighed/],
