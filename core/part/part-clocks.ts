@@ -81,7 +81,11 @@ export function cureStretches(part: Part, sheet: Sheet, air: AirLog, now: EpochM
   const last = part.temperatures.at(-1);
   const from = epochMs(Math.max(cure.run.from, last?.at ?? cure.run.from));
   if (end <= from || cure.run.to !== undefined) return proved;
-  return [...proved, expectedStretch(rules, { from, to: end, celsius: last?.celsius })];
+  const warmAt = isAtTemperature(part, sheet) ? undefined : heatUp(part, sheet, air)?.reachesAt;
+  if (warmAt === undefined || warmAt <= from || warmAt >= end)
+    return [...proved, expectedStretch(rules, { from, to: end, celsius: last?.celsius })];
+  const warms = { from, to: warmAt, celsius: undefined, perMinute: 0, why: 'unknown', expected: true } as const;
+  return [...proved, warms, expectedStretch(rules, { from: warmAt, to: end, celsius: sheet.cure.oven?.atCelsius })];
 }
 
 /** `undefined` while the part is not in cure, or where the sheet has no such cure. */

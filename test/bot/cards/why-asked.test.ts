@@ -40,6 +40,22 @@ it('given air that is too damp, when it is asked why not, then the humidity is t
   expect((await say('why')).card.lines).toContain('Read: air 20 °C 88 % (omar, 08:00).');
 });
 
+it('given a cure that nobody has measured, when its end is asked, then warming counts nothing and the rest comes to the whole', async () => {
+  const { say } = await talkAfter(
+    ...[
+      'part impeller-7 cast-iron 12mm max 120C',
+      ...mixed,
+      'wait 103m',
+      'already filter 1',
+      'already coat impeller-7 1 flow',
+    ],
+    ...['wait 16m', 'dry impeller-7', 'cure impeller-7 oven 90C'],
+  );
+  const { lines } = (await say('why cure-done-at')).card;
+  expect(lines.filter((line) => line.startsWith('then ')).at(-1)).toBe('then 1 h, 90 °C: ÷ 1 h = 100 %');
+  expect(lines.filter((line) => line.startsWith('then ')).at(0)).toContain('nothing counted');
+});
+
 it('given a held part, when it is asked why, then who held it and for what', async () => {
   const { say } = await talkAfter('part impeller-7 steel 6mm', 'hold impeller-7 orange peel');
   for (const line of ['why', 'why is impeller-7 held', 'why held']) {

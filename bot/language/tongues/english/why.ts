@@ -44,6 +44,10 @@ const plainSource = {
 const notCounted = (caution: 'at-least' | 'at-most'): string =>
   caution === 'at-least' ? 'nothing counted' : "at the sheet's fastest";
 
+/** Of a short time its tenths tell. */
+export const lastedTold = (lasted: Minutes, whole: number | undefined, figures: Figures): string =>
+  whole !== undefined && whole < 60 ? `${figures.decimal(lasted)} min` : figures.minutesDown(lasted);
+
 export const englishWhy = {
   formulas: englishFormulas,
   errs,
@@ -101,10 +105,10 @@ export const englishWhy = {
     figures: Figures,
   ) => {
     const at = celsius === undefined || why === 'unknown' ? noFigure[why ?? 'unknown'] : figures.temperature(celsius);
-    const minutesOf = `${expected ? 'then ' : ''}${figures.minutesDown(lasted)}, ${at}`;
+    const minutesOf = `${expected ? 'then ' : ''}${lastedTold(lasted, whole, figures)}, ${at}`;
     if (whole === undefined) return `${minutesOf}: ${notCounted(caution)}`;
     const slow = why === undefined ? '' : caution === 'at-most' ? "the sheet's fastest, " : "the sheet's slowest, ";
-    return `${minutesOf}: ÷ ${slow}${figures.minutesUp(minutes(whole))} = ${figures.percent(share * 100, 1)}`;
+    return `${minutesOf}: ÷ ${slow}${lastedTold(minutes(whole), whole, figures)} = ${figures.percent(share * 100, 1)}`;
   },
   before: (count: number) => `(${count} stretches before these)`,
   withoutFigure: (why: NoFigure, caution: 'at-least' | 'at-most') => `${noFigure[why]}: ${notCounted(caution)}`,

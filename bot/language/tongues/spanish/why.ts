@@ -3,7 +3,7 @@
 import type { NoFigure } from '../../../../core/calc/dose.ts';
 import { minutes } from '../../../../core/units.ts';
 import type { WayToErr } from '../../../cards/why/told.ts';
-import type { englishWhy } from '../english/why.ts';
+import { type englishWhy, lastedTold } from '../english/why.ts';
 import { atTime, capital } from './names.ts';
 import type { Spoken } from './spoken.ts';
 import { spanishFormulas } from './why-formulas.ts';
@@ -93,11 +93,11 @@ export function spanishWhy(say: Spoken): typeof englishWhy {
     },
     stretch: ({ lasted, celsius, whole, share, why, expected }, caution, figures) => {
       const at = celsius === undefined || why === 'unknown' ? noFigure[why ?? 'unknown'] : figures.temperature(celsius);
-      const minutesOf = `${expected ? 'después ' : ''}${figures.minutesDown(lasted)}, ${at}`;
+      const minutesOf = `${expected ? 'después ' : ''}${lastedTold(lasted, whole, figures)}, ${at}`;
       if (whole === undefined) return `${minutesOf}: ${notCounted(caution)}`;
       const slow =
         why === undefined ? '' : caution === 'at-most' ? `lo más rápido ${ofSheet}, ` : `lo más lento ${ofSheet}, `;
-      return `${minutesOf}: ÷ ${slow}${figures.minutesUp(minutes(whole))} = ${figures.percent(share * 100, 1)}`;
+      return `${minutesOf}: ÷ ${slow}${lastedTold(minutes(whole), whole, figures)} = ${figures.percent(share * 100, 1)}`;
     },
     before: (count) => `(${count} tramos antes de estos)`,
     withoutFigure: (why, caution) => `${noFigure[why]}: ${notCounted(caution)}`,
