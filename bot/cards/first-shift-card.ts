@@ -13,6 +13,7 @@ import { lessonOf } from '../../core/guide/lessons.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { mixRatio } from '../../core/products/sheet.ts';
 import type { DayRecord } from '../../core/records/day.ts';
+import type { Stretch } from '../../core/records/stretch.ts';
 import { type Shop, sheetFor } from '../../core/shop.ts';
 import { fieldsOf, fillLine } from '../language/line-fields.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
@@ -146,7 +147,8 @@ export function firstShiftEndedCard(telling: Telling, outcome: Recorded): Card {
 /** Who is in theirs, for whoever may countersign it. */
 export function firstShiftsToldTo(telling: Telling, name: PersonName): Pick<Card, 'lines' | 'actions'> {
   const theirs = [...telling.shop.crew.firstShifts.keys()].filter((person) => mayCountersign(telling, name, person));
-  return { lines: standsLines(telling, theirs), actions: theirs.map((person) => countersignTap(telling, person)) };
+  const ready = theirs.filter((person) => isReadyToCountersign(telling, person));
+  return { lines: standsLines(telling, theirs), actions: ready.map((person) => countersignTap(telling, person)) };
 }
 
 function mayCountersign({ shop }: Telling, name: PersonName, person: PersonName): boolean {
@@ -169,13 +171,17 @@ function standsLines(telling: Telling, people: readonly PersonName[]): readonly 
   );
 }
 
-/** What was said of them that day, and what still waits. */
-export function firstShiftDayLines(telling: Telling, { firstShifts }: DayRecord): readonly string[] {
-  const { fact: told, session } = telling.words;
-  return [
-    ...firstShifts.map(({ happenedAt, by, fact }) =>
-      session.dayTold(happenedAt, by, told(fact, telling.figures), telling.figures),
-    ),
-    ...standsLines(telling, [...telling.shop.crew.firstShifts.keys()]),
-  ];
+/** What was said of them in that time. */
+export function firstShiftLines(
+  { words, figures }: Telling,
+  { firstShifts }: Pick<Stretch, 'firstShifts'>,
+): readonly string[] {
+  return firstShifts.map(({ happenedAt, by, fact }) =>
+    words.session.dayTold(happenedAt, by, words.fact(fact, figures), figures),
+  );
+}
+
+/** With what still waits. */
+export function firstShiftDayLines(telling: Telling, day: DayRecord): readonly string[] {
+  return [...firstShiftLines(telling, day), ...standsLines(telling, [...telling.shop.crew.firstShifts.keys()])];
 }

@@ -11,6 +11,7 @@ import { type Telling, tap } from './card-context.ts';
 import { asTold, changedBy } from './corrected.ts';
 import { deviationLines } from './deviation-lines.ts';
 import { factsOf } from './facts.ts';
+import { firstShiftLines } from './first-shift-card.ts';
 import { limitLines } from './ledger-card.ts';
 
 export interface PeriodTold {
@@ -37,6 +38,7 @@ export function periodCard(telling: Telling, { period, ledger, limits, end }: Pe
       ...limitLines(telling, limits),
       ...capped(telling, batchLines(telling, period)),
       ...capped(telling, partLines(telling, period)),
+      ...capped(telling, firstShiftLines(telling, period)),
       ...capped(telling, canLines(telling, period)),
       ...capped(telling, airLines(telling, period)),
       ...ringLines(telling, period),

@@ -73,6 +73,14 @@ describe('a first shift', () => {
     talk.close();
   });
 
+  it('given they are not through yet, then the lead sees that it is on, and is offered no countersign', async () => {
+    const { say } = await talkAfter('@ola: first shift');
+    const { card } = await say('now');
+    expect(card.lines).toContain('First shift of ola: on since 08:00.');
+    expect(card.actions.filter(({ id }) => id.startsWith('countersign'))).toEqual([]);
+    expect((await say('week')).card.lines).toContain('08:00 ola: first shift begun');
+  });
+
   it('given each answer, then it ends with what, how, why and what not', async () => {
     const { say } = await talkAfter('@ola: first shift');
     const { card } = await say('@ola: air 24C 48%');
