@@ -1,5 +1,5 @@
-// Whoever has said nothing yet that stands in the record is new: with the first answer that is only words they are offered
-// to be led through their first shift, once.
+// Whoever has said nothing yet that stands in the record is new: with the first answer to a question, or to a line that
+// begins with no word known here, they are offered to be led through their first shift, once.
 
 import type { CrewId, PersonName } from '../../core/ids.ts';
 import type { Store } from '../../core/ports.ts';
@@ -14,7 +14,7 @@ export function createNewcomers(store: Pick<Store, 'streamsLastTouched'>, crew: 
   const met = new Set<PersonName>();
   return {
     offering: async (telling, name, answer) => {
-      if (met.has(name) || answer.kind === 'error' || isOfNeed(answer)) return answer;
+      if (met.has(name) || !isAtALoss(answer)) return answer;
       met.add(name);
       if ((await store.streamsLastTouched(crew, name)).length > 0) return answer;
       const actions = [...answer.card.actions, tap(telling, 'first-shift', 'first-shift')];
@@ -23,5 +23,6 @@ export function createNewcomers(store: Pick<Store, 'streamsLastTouched'>, crew: 
   };
 }
 
-/** Whoever may be calling for help is offered nothing else. */
-const isOfNeed = ({ card, code }: Answer): boolean => card.alarm === true || code === 'no-cry' || code === 'which-cry';
+/** Whoever asks, or does not yet know how it is said: not who may be calling for help, or lacks a unit only. */
+const isAtALoss = ({ kind, card, code }: Answer): boolean =>
+  card.alarm !== true && (kind === 'reply' || code === 'unknown-verb');

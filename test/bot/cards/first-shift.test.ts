@@ -145,6 +145,12 @@ describe('the offer to be led', () => {
     expect(offers(await say('@ola: help'))).toBe(false);
   });
 
+  it('given who only left out a unit, then they are asked for that alone, and are offered it later', async () => {
+    const { say } = await talkAfter();
+    expect(offers(await say('@ola: mix 24'))).toBe(false);
+    expect(offers(await say('@ola: what now'))).toBe(true);
+  });
+
   it('given what may be a cry, then nothing else is offered with it', async () => {
     const { say } = await talkAfter();
     expect(offers(await say('@ola: fire extinguisher checked'))).toBe(false);
