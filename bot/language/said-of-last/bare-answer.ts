@@ -40,6 +40,8 @@ export const bareAnswer: Understands = (line, context, reads) => {
 interface Said {
   readonly typed: string;
   readonly tokens: readonly Token[];
+  /** Those that say something. */
+  readonly values: readonly Token[];
   /** Its words as the readers spell them, without those that only round it off. */
   readonly core: string;
 }
@@ -47,8 +49,14 @@ interface Said {
 function saidIn(line: string, { hearing }: LineContext): Said {
   const typed = line.replace(/[ .!,]+$/, '');
   const tokens = tokenize(typed, hearing);
-  const core = tokens.filter((token) => !isRound(token, hearing)).map((token) => wordIn(token) || token.text);
-  return { typed, tokens, core: plain(core.join(' ')) };
+  const values = valuesIn(tokens, hearing);
+  return { typed, tokens, values, core: plain(values.map((token) => wordIn(token) || token.text).join(' ')) };
+}
+
+/** `with a brush`: no article; beside a figure `a` may be Part A. */
+function valuesIn(tokens: readonly Token[], hearing: Hearing): readonly Token[] {
+  const values = tokens.filter((token) => !isRound(token, hearing));
+  return values.every(({ kind }) => kind === 'word') ? values.filter((token) => wordIn(token) !== 'a') : values;
 }
 
 const isRound = (token: Token, { tongues }: Hearing): boolean =>
@@ -61,11 +69,17 @@ const plain = (text: string): string =>
     .trim();
 
 function answersTo(open: Open, said: Said, context: LineContext, reads: Strictly): Answered | undefined {
-  const isMarked = open.bare.some((each) => plain(each) === said.core);
+  const isMarked = open.bare.some((each) => plain(each) === said.core) || isOfNumber(open, said, context);
   const isNamed = plain(open.label) === plain(said.typed) && fieldsOf(open.line).length === 0;
   return isMarked || isNamed
     ? answeredBy([open.line], true, isMarked, reads)
     : answeredBy(filledIn(open, said, context), open.isAsked, false, reads);
+}
+
+/** `the 8 one`, of a card that asks which part: that of this number. */
+function isOfNumber({ line, bare }: Open, { core }: Said, { parts }: LineContext): boolean {
+  if (bare.length === 0 || !/^\d{1,4}$/.test(core) || fieldsOf(line).length > 0) return false;
+  return line.split(' ').some((word) => parts.includes(word) && /(?<!\d)0*(\d+)$/.exec(word)?.[1] === core);
 }
 
 /** The first of them that reads as an act. */
@@ -87,13 +101,12 @@ function answeredBy(
 const ownWords: ReadonlySet<string> = new Set(['why', 'reason', 'told', 'lot', 'people', 'person', 'numbers']);
 
 /** The line with what was typed in its fields, or behind what stands before the first of them. */
-function filledIn(open: Open, { tokens }: Said, { hearing, parts }: LineContext): readonly string[] {
+function filledIn(open: Open, { tokens, values }: Said, { hearing, parts }: LineContext): readonly string[] {
   const fields = fieldsOf(open.line);
   if (fields.length === 0 || fields.some(({ id, holds }) => holds === 'words' && ownWords.has(id))) return [];
   const names = fields.some(({ id }) => id === 'part' || id === 'parts');
   if (names && !tokens.some((token) => parts.includes(wordIn(token)))) return [];
   const figures = fields.every(({ holds }) => holds === 'number' || holds === 'figures');
-  const values = tokens.filter((token) => !isRound(token, hearing));
   if (figures && !values.some(({ kind }) => kind === 'number' || kind === 'quantity')) return [];
   const inOrder = isOneEach(open.line, values)
     ? [

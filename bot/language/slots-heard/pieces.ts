@@ -2,6 +2,7 @@
 
 import { solventIds } from '../../../core/calc/solvents.ts';
 import { isFailed } from '../../../core/failed.ts';
+import type { PartName } from '../../../core/ids.ts';
 import type { LineContext } from '../reading.ts';
 import { nearest } from '../suggestions.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
@@ -128,10 +129,16 @@ function wordPiece(tokens: readonly Token[], at: number, meaning: string, word: 
   if (solvents.has(meaning)) return { is: 'solvent', word: meaning };
   const place = context.places.find((each) => each === meaning) ?? (isPlaceRoot(meaning) ? meaning : undefined);
   if (place !== undefined) return { is: 'place', place, word };
-  const [near] = /\p{L}.*\d$/u.test(word) ? nearest(word, context.parts) : [];
+  const [near] = nearest(word, alike(word, context.parts));
   if (near !== undefined) return { is: 'parts', names: [near], isSlip: true };
   const person = context.people?.find((name) => name.toLowerCase() === word);
   return person === undefined ? { is: 'word', word } : { is: 'person', name: person };
+}
+
+/** Of the same number: `a-9` is no slip of `a-7`. */
+function alike(word: string, parts: readonly PartName[]): readonly PartName[] {
+  const number = /\p{L}.*?(\d+)$/u.exec(word)?.[1];
+  return number === undefined ? [] : parts.filter((name) => /\d+$/.exec(name)?.[0] === number);
 }
 
 /** `901 of A`, `A 901g`: it stands beside a figure. A small `a` is a preposition as well, where no B is told. */

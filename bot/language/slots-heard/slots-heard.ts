@@ -65,8 +65,8 @@ function heardOf(pieces: readonly Piece[], { claims, phrases }: Claimed, context
   const { said } = context.hearing;
   if (isUnsaid(pieces, { claims, phrases }, said)) return undefined;
   const unknown = claims.filter((claim) => claim === undefined).length;
-  // A figure that nobody could read, `24-26C`, is never left out of what is offered.
-  const isLost = claims.some((claim, i) => claim === undefined && /^\d/.test(pieces[i]?.typed ?? ''));
+  // A figure that nobody could read, `24-26C`, or a name that nobody has told, `a-9`, is never left out of what is offered.
+  const isLost = claims.some((claim, i) => claim === undefined && /\d/.test(pieces[i]?.typed ?? ''));
   // A verb alone that needs a thing names nothing, nor does a letter with it: what it needs is asked.
   const isAlone = claims.every(
     (claim, i) =>

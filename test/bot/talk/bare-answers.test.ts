@@ -38,6 +38,8 @@ describe('an answer that says no more than what was asked', () => {
     ['two weights after a question', [...mixed, 'now', '1201 1198'], 'weigh 1 1201g 1198g'],
     ['the whole can', [...opened, 'whole please'], 'open A lot A42 2500g whole'],
     ['how a part is coated', [...mixed, 'part pump-1', 'coat pump-1', 'brush'], 'coat pump-1 brush'],
+    ['the same in words', [...mixed, 'part pump-1', 'coat pump-1', 'with a brush'], 'coat pump-1 brush'],
+    ['which part, by its number', ['part pump-1', 'part pump-2', 'temp 23C', 'the 2 one'], 'temp pump-2 23C'],
     ['a temperature', ['part pump-1', 'temp pump-1', '23'], 'temp pump-1 23C'],
     ['the air', ['air', '24 48'], 'air 24C 48%'],
     ['yes to a new part', [...mixed, 'prep pump-1 sa2.5', 'yes'], 'prep new pump-1 sa2.5'],
@@ -60,6 +62,12 @@ describe('an answer that says no more than what was asked', () => {
     ['dos pesos', ['aire 24C 48%', 'mezclar 2,4kg', '1201 y 1198'], 'pesar 1 1201g 1198g'],
     ['gas', ['aire 24C 48%', 'abrir A lote A42 2,5kg', 'gas'], 'abrir A lote A42 2500g gas'],
     ['sí', ['aire 24C 48%', 'mezclar 2,4kg', 'preparar pump-1 sa2.5', 'sí'], 'preparar nueva pump-1 sa2.5'],
+    [
+      'a brocha',
+      ['aire 24C 48%', 'mezclar 2,4kg', 'pieza pump-1', 'aplicar pump-1', 'a brocha'],
+      'aplicar pump-1 brocha',
+    ],
+    ['la 2', ['pieza pump-1', 'pieza pump-2', 'sonda 23C', 'la 2'], 'sonda pump-2 23C'],
     ['brocha', ['aire 24C 48%', 'mezclar 2,4kg', 'pieza pump-1', 'aplicar pump-1', 'brocha'], 'aplicar pump-1 brocha'],
   ])('given %s in Spanish, then it is taken', async (_, lines, as) => {
     const answer = await afterInSpanish(...lines);

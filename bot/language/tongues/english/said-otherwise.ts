@@ -24,5 +24,5 @@ export const englishSaidOtherwise: SaidOtherwise = {
   ),
   goesOn: listed('it is, its, is, was, to, that is'),
   nots: listed('not, instead of'),
-  rounds: listed('it, its'),
+  rounds: listed('it, its, with, by, using, the, one, ones, number'),
 };

@@ -13,5 +13,5 @@ export const spanishSaidOtherwise: SaidOtherwise = {
   ),
   goesOn: listed('es, son, con'),
   nots: listed('no, en vez de, y no, sino'),
-  rounds: listed('es, era'),
+  rounds: listed('es, era, con, a, el, la, numero'),
 };
