@@ -11,8 +11,12 @@ import { unitsLeftOut, withoutDegrees } from './units-left-out.ts';
 /** More ways are no speech any more. */
 const mostWays = 8;
 
+/** Nobody says more in one breath; a longer line is typed or pasted, and stays as it is. */
+const longestSaid = 200;
+
 /** The line, or the ways to put what it says as the readers know it. */
 export function saidPlainly(line: string, context: LineContext): readonly Heard[] {
+  if (line.length > longestSaid) return [{ line, isSure: true }];
   const steps: readonly ((line: string, context: LineContext) => readonly Heard[])[] = [
     timesSaid,
     numbersSaid,

@@ -34,7 +34,8 @@ export function wordsOf(line: string, isWord: (word: string) => boolean = () => 
 
 /** Whether the words from `at` on are those of `phrase`. */
 export const saysAt = (words: readonly Said[], at: number, phrase: string): boolean =>
-  phrase.split(' ').every((word, i) => words[at + i]?.word === word);
+  // Most phrases are told apart by their beginning.
+  phrase.startsWith(words[at]?.word ?? '-') && phrase.split(' ').every((word, i) => words[at + i]?.word === word);
 
 /** The longest of the phrases that is said from `at` on. */
 export function longestAt(words: readonly Said[], at: number, phrases: readonly string[]): string | undefined {

@@ -72,10 +72,6 @@ export interface ListWords {
   readonly to: readonly string[];
   /** Before a number, and no number itself. */
   readonly articles: readonly string[];
-  /** All of which the act could be said. */
-  readonly all: readonly string[];
-  /** Those of them that are left; with a number behind it as many. */
-  readonly rest: readonly string[];
 }
 
 /** `lot`: what went on it; `day`: of all that was done. */

@@ -57,8 +57,6 @@ export const englishTyped: Typed = {
     and: ['and', '&', '+', 'plus'],
     to: ['to', 'thru', 'through', 'till', 'until'],
     articles: ['the', 'number', 'no', 'nr', '#'],
-    all: ['all', 'all of them', 'them all', 'all parts', 'all the parts', 'every part', 'everything', 'the lot'],
-    rest: ['the rest', 'the others', 'the other', 'the other ones', 'the remaining', 'the rest of them', 'others'],
   },
   cries: { ...englishCries, ...englishCalm },
   said: englishSaid,
