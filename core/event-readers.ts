@@ -125,7 +125,7 @@ export const readersOf = {
   BriefAcknowledged: ['session', 'session-rules'],
   SprayedFromOutside: ['session'],
   SprayStarted: ['session', 'session-rules', 'begins'],
-  SprayStopped: ['session'],
+  SprayStopped: ['session', 'session-rules'],
   GearFlushed: ['session', 'batch-rules', 'session-rules', 'ledger'],
   WasteCanned: ['session'],
   SessionClosed: ['session', 'session-rules'],

@@ -28,15 +28,15 @@ export function stayOutOf(
   return alarm === undefined && beyond.length === 0 ? undefined : { alarm, beyond };
 }
 
-export interface RungAlarm {
+/** With all that tells which places it holds. */
+export interface RungAlarm extends Pick<OpenAlarm, 'place' | 'batch' | 'can'> {
   readonly at: EpochMs;
-  readonly place: PlaceName | undefined;
 }
 
 /** Each that has rung, over or not; no drill, and no cry that was called off in time. */
 export function alarmsRung(entries: readonly Entry[]): readonly RungAlarm[] {
   return entries.flatMap(({ fact, happenedAt: at }) => {
-    if (fact.type === 'AlarmRaised') return [{ at, place: fact.place }];
+    if (fact.type === 'AlarmRaised') return [{ at, place: fact.place, batch: fact.batch, can: fact.can }];
     if (fact.type !== 'CryHeard') return [];
     const calledOff = entries.some(
       ({ fact: { type }, happenedAt }) =>

@@ -1,6 +1,7 @@
 // A brief for a tank, a pit or their like: what it says of it, and the taps that answer: from outside for this session, or that
 // the name means no such place.
 
+import type { CommandOf } from '../../core/commands.ts';
 import type { PlaceName, SessionNumber } from '../../core/ids.ts';
 import { isConfined } from '../../core/session/confined-places.ts';
 import type { Session } from '../../core/session/session.ts';
@@ -17,11 +18,24 @@ export function confinedLines({ words, shop }: Telling, session: Session): reado
   ];
 }
 
-export function confinedTaps(telling: Telling, session: SessionNumber, place?: PlaceName): readonly CardAction[] {
+/** `of`: the session, or the coat that is asked about. */
+export function confinedTaps(
+  telling: Telling,
+  of: SessionNumber | CommandOf<'coat'> | undefined,
+  place?: PlaceName,
+): readonly CardAction[] {
   const said = (command: Parameters<typeof lineOf>[1]['command']) =>
     lineOf(telling, { command, stance: { is: 'asked' } });
   return [
-    tap(telling, 'from-outside', said({ verb: 'from-outside', session })),
+    ...(of === undefined
+      ? []
+      : [
+          tap(
+            telling,
+            'from-outside',
+            said(typeof of === 'number' ? { verb: 'from-outside', session: of } : { ...of, fromOutside: true }),
+          ),
+        ]),
     ...(place === undefined
       ? []
       : [tap(telling, 'not-confined', said({ verb: 'set', setting: { name: 'confined', place, on: false } }))]),

@@ -43,10 +43,10 @@ export function assessedCard(telling: Telling, outcome: Recorded): Card {
   if (given === undefined) return makeCard(telling.words.replies.settled, 'plain');
   const found = telling.shop.shelf.get(given.sheet);
   const sheet = found?.kind === 'sheet' ? found.sheet : undefined;
-  const serves = sheet?.sensitisers?.named.length === 0;
+  const serves = given.supplied === true || sheet?.sensitisers?.named.length === 0;
   return makeCard(words.assessedTitle, serves ? 'plain' : 'warn', {
     lines: [
-      words.assessed(given.place, sheet?.name ?? given.sheet, given.method, given.until, telling.figures),
+      words.assessed({ ...given, sheet: sheet?.name ?? given.sheet }, telling.figures),
       ...(serves ? [] : [words.assessmentIdle(sheet?.name ?? given.sheet)]),
     ],
     actions: outcome.envelopes.slice(0, 1).map(({ seq }) => undoTap(telling, seq)),

@@ -18,7 +18,7 @@ export function exampleHere(telling: Telling, name: VocabularyName): string {
 export function namedHere(telling: Telling, example: string, name: VocabularyName): string {
   const { namedPart } = telling.words.typed;
   const crew = telling.shop.crew.people.map((person) => person.name).filter((person) => !/\s/.test(person));
-  const names = new Map(peopleOfExamples.map((person, i) => [person, crew[i] ?? person]));
+  const names = new Map(peopleOfExamples.map((person, i) => [person, crew[i] ?? crew.at(-1) ?? person]));
   const number = numberInHand(telling, name);
   return example
     .split(' ')

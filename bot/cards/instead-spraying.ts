@@ -1,7 +1,7 @@
 // What to do first where spraying is objected to, or closing its session: an answer to what nobody knows, or what the session has
 // next anyway.
 
-import { type Command, takesBatch } from '../../core/commands.ts';
+import { type Command, type CommandOf, takesBatch } from '../../core/commands.ts';
 import type { Objection } from '../../core/objections.ts';
 import type { Session } from '../../core/session/session.ts';
 import { openSessions } from '../../core/shop.ts';
@@ -31,7 +31,7 @@ export function insteadOfSpraying(telling: Telling, command: Command, objection:
       ];
     }
     case 'confined-place':
-      return confinedTaps(telling, objection.session, objection.place);
+      return confinedTaps(telling, objection.session ?? coatFrom(command), objection.place);
     case 'not-qualified':
       return [
         ...ofSession(telling, command, ['moved-out']),
@@ -53,7 +53,11 @@ export function insteadOfSpraying(telling: Telling, command: Command, objection:
     case 'no-assessment':
       return [
         tap(telling, 'supplied-yes', `supplied ${objection.session} yes`),
-        tap(telling, 'assess', `assess ${objection.sheet} in ${objection.place} spray until {until-day}`),
+        tap(
+          telling,
+          'assess',
+          `assess ${objection.sheet} in ${objection.place} spray without-supplied-air until {until-day}`,
+        ),
       ];
     case 'air-not-summed':
       return objection.because.is === 'rate-unknown' ? [tap(telling, 'brief', 'brief')] : [];
@@ -92,3 +96,5 @@ function sessionMeant(telling: Telling, command: Command): Session | undefined {
     open.at(-1)
   );
 }
+
+const coatFrom = (command: Command): CommandOf<'coat'> | undefined => (command.verb === 'coat' ? command : undefined);

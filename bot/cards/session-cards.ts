@@ -6,7 +6,7 @@ import { solvents } from '../../core/calc/solvents.ts';
 import type { CommandOf } from '../../core/commands.ts';
 import { isFailed } from '../../core/failed.ts';
 import type { PersonName } from '../../core/ids.ts';
-import { exposedIn, fanUntil, flushState, type Session } from '../../core/session/session.ts';
+import { exposedIn, fanUntil, flushState, isRunning, type Session } from '../../core/session/session.ts';
 import { clearingMinutes } from '../../core/session/session-air.ts';
 import { isSessionGear } from '../../core/session/session-commands.ts';
 import { sessionStatus } from '../../core/session/session-status.ts';
@@ -129,8 +129,10 @@ export function fanCard(telling: Telling, session: Session, title: string): Card
   // Switched off before gun and vessels are flushed, it says what is asked of it all the same.
   const stays =
     session.extraction?.running === false && stillOpen(session).length > 0 ? fanStaysLines(telling, session) : [];
-  const card = sessionCard(telling, session, title, [...stays, ...lines]);
-  return { ...card, facts, hazards: sumSources(telling) };
+  const isStop = session.extraction?.running === false && isRunning(session);
+  const now = isStop ? [telling.words.session.fanOffSpraying] : [];
+  const card = sessionCard(telling, session, title, [...now, ...stays, ...lines]);
+  return { ...card, ...(isStop && { tone: 'stop' }), facts, hazards: sumSources(telling) };
 }
 
 /** Off too soon, it says until when it should run. */

@@ -16,6 +16,7 @@ import { understood } from './further-readings.ts';
 import { gasSaid } from './gas-said.ts';
 import { gasesSaid } from './gases-said.ts';
 import { isCried, isOnlySpokenOf, onlySpokenOf, orCried } from './heard-cry.ts';
+import { insideSaid } from './inside-said.ts';
 import { longestLine, misreadOf, type Read, tooLong, unknownVerb, whichActOf } from './misread-line.ts';
 import { partLines, readPartList } from './part-list.ts';
 import type { Fault, LineContext, Reading } from './reading.ts';
@@ -197,7 +198,7 @@ function readVerb(line: string, typed: readonly Token[], verb: VerbAt, lead: Lea
 function readVerbAct(typed: ActLine, name: Verb, lead: Lead): Read {
   const { line, verb } = typed;
   const act = readAct(name, typed);
-  if (isFailed(act)) return { failed: act, line, verb };
+  if (isFailed(act)) return { failed: insideSaid(typed) ?? act, line, verb };
   if (lead.at === undefined && lead.stance === undefined) return { act, line };
   if (lead.at !== undefined && act.at !== undefined && lead.first !== undefined) {
     return { failed: { failed: 'left-over', token: lead.first }, line, verb };

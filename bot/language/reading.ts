@@ -91,6 +91,8 @@ export const misreadCodes = [
   'which-cry',
   /** A permission of nothing: `permit the customer takes it`. */
   'permit-alone',
+  /** A coat inside a tank: no brief serves. */
+  'inside-vessel',
   /** A no, where nothing was asked that one word answers. */
   'no-alone',
   /** It may mean what is offered: a tap each, worded as what it does. */

@@ -25,7 +25,7 @@ import { airLog, type Shop } from '../shop.ts';
 import { coatClimate } from './coat-climate.ts';
 
 export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision {
-  const { parts, method, pass, asNew = false } = said.command;
+  const { parts, method, pass, place, fromOutside, asNew = false } = said.command;
   const batch = findBatch(shop, said.command.batch, ({ weighing, thickened }) => weighing !== undefined && !thickened);
   if (isFailed(batch)) return unclear(batch.failed);
   const asked = askedAsNew(shop, parts, asNew);
@@ -37,7 +37,7 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
   const found = batchAsOf(batch, said.at);
   const air = airLog(shop, batch.place);
   const session = methodRows[method].atomised ? sessionForCoat(shop, batch.number, said.at) : undefined;
-  const spray = session && sprayCase(shop, sprayedBy(session, appliedBy), said.at, { batch: batch.number });
+  const spray = session && sprayCase(shop, sprayedBy(session, appliedBy), said.at, { batch: batch.number, place });
   const newcomer = newcomerTo(session, appliedBy);
   const under = session === undefined ? [] : [sessionStream(session.number)];
   const cases = parts.map((name) => {
@@ -55,6 +55,7 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
       pass,
       spray,
       newcomer,
+      within: { part: name, place: place ?? batch.place, fromOutside },
       settings: shop.crew.spray,
     };
   });
@@ -63,7 +64,13 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
       {
         streams: [partStream(part), batchStream(batch.number), ...under],
         happenedAt: said.at,
-        body: { type: 'CoatApplied', part, batch: batch.number, method, ...known({ pass, appliedBy }) },
+        body: {
+          type: 'CoatApplied',
+          part,
+          batch: batch.number,
+          method,
+          ...known({ pass, appliedBy, place, fromOutside }),
+        },
         saidWith,
       },
       ...holdAfter(part, said.at, saidWith),

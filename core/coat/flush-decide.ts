@@ -12,7 +12,7 @@ import { known } from '../known.ts';
 import type { Unclear } from '../objections.ts';
 import { flushState, isRunning, type Session } from '../session/session.ts';
 import { isSessionGear, type SessionGear } from '../session/session-commands.ts';
-import { findSession, sessionEvent } from '../session/session-decide.ts';
+import { findSession, gunStopped, sessionEvent } from '../session/session-decide.ts';
 import { liveBatches, openSessions, type Shop } from '../shop.ts';
 
 export function decideFlush(shop: Shop, said: Said<CommandOf<'flush'>>): Decision {
@@ -23,8 +23,8 @@ export function decideFlush(shop: Shop, said: Said<CommandOf<'flush'>>): Decisio
   if (isFailed(session)) return unclear(session.failed);
   if (session !== undefined) {
     // A gun that is flushed has stopped, whether or not somebody said so.
-    const bodies: readonly EventBody[] = isRunning(session) ? [{ type: 'SprayStopped' }, flushed] : [flushed];
-    return accepted(...bodies.map((body) => sessionEvent(session, said, body)));
+    const stopped = isRunning(session) ? [gunStopped(shop, session, said)] : [];
+    return accepted(...stopped, sessionEvent(session, said, flushed));
   }
   if (named !== undefined && cleaned.length === 0) {
     return unclear({ code: 'no-such-batch', batch: named, live: liveBatches(shop).map(({ number }) => number) });

@@ -112,13 +112,16 @@ export function decideBell(shop: Shop, said: Said<CommandOf<'bell'>>): Decision 
 }
 
 export function decideAssess(shop: Shop, said: Said<CommandOf<'assess'>>): Decision {
-  const { sheet: named, method, until } = said.command;
+  const { sheet: named, method, suppliedAir, until } = said.command;
   const wanted = roleMissing(shop.crew, said.by, { say: 'assess' });
   if (wanted !== undefined) return unclear(mayNotSettle(shop.crew, wanted));
   const sheet = named === undefined ? sheetFor(shop) : sheetMeant(shop.shelf, undefined, named);
   if (isFailed(sheet)) return unclear(sheet.failed);
   const place = placeOf(shop, said.command.place);
-  return onCrew(said, { type: 'AirAssessed', place, sheet: sheet.id, revision: sheet.revision, method, until });
+  const supplied = suppliedAir === 'with' ? { supplied: true as const } : {};
+  return onCrew(said, {
+    ...{ type: 'AirAssessed', place, sheet: sheet.id, revision: sheet.revision, method, ...supplied, until },
+  });
 }
 
 /** By grade D where the law of the United States is known to hold, else by the stricter EN 12021; a compressor's dew point is held against the air that was read last. */

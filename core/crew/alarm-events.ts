@@ -86,6 +86,8 @@ export const AlarmEvent = z.discriminatedUnion('type', [
     sheet: z.string(),
     revision: z.string(),
     method: z.enum(methods),
+    /** Only with supplied air: nothing is allowed without. */
+    supplied: z.literal(true).optional(),
     /** ISO, the last day. */
     until: z.string(),
   }),

@@ -128,7 +128,11 @@ function placesOf({ batches, sessions }: Shop, { body, streams }: NewEvent): rea
       return [body.way];
     case 'CoatApplied': {
       const under = streams.flatMap((stream) => (nounOf(stream) === 'session' ? [Number(nameIn(stream))] : []));
-      const places = [batches.get(body.batch)?.place, ...under.map((number) => sessions.get(number)?.place)];
+      const places = [
+        body.place,
+        batches.get(body.batch)?.place,
+        ...under.map((number) => sessions.get(number)?.place),
+      ];
       return places.filter((place) => place !== undefined);
     }
   }

@@ -93,8 +93,10 @@ export const countdowns = (open: readonly OpenAlarm[], now: EpochMs): readonly O
 export const alarmIn = (open: readonly OpenAlarm[], place: PlaceName, at: EpochMs): OpenAlarm | undefined =>
   alarmsOn(open, at).find((alarm) => !alarm.isDrill && alarm.place === place);
 
+type Where = 'place' | 'batch' | 'can';
+
 /** Nobody knows that it is elsewhere: of no place that was said, and of no pot or can; or of the room itself. */
-export const isEverywhere = ({ place, batch, can }: OpenAlarm): boolean =>
+export const isEverywhere = ({ place, batch, can }: Pick<OpenAlarm, Where>): boolean =>
   place === undefined ? batch === undefined && can === undefined : place === defaultPlace;
 
 /** What holds new work in this place. Before edition 6 only what named it. */
@@ -104,5 +106,8 @@ export const alarmHolding = (
   at: EpochMs,
   edition: Edition,
 ): OpenAlarm | undefined =>
-  alarmIn(open, place, at) ??
-  (edition < 6 ? undefined : alarmsOn(open, at).find((alarm) => !alarm.isDrill && isEverywhere(alarm)));
+  alarmIn(open, place, at) ?? alarmsOn(open, at).find((alarm) => !alarm.isDrill && isHeldBy(alarm, place, edition));
+
+/** The one rule of which alarm holds which place. */
+export const isHeldBy = (alarm: Pick<OpenAlarm, Where>, place: PlaceName, edition: Edition): boolean =>
+  alarm.place === place || (edition >= 6 && isEverywhere(alarm));

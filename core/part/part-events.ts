@@ -64,6 +64,9 @@ export const PartEvent = z.discriminatedUnion('type', [
     pass: z.literal('same-coat').optional(),
     /** Who put it on, where somebody said; whoever typed it is only who typed it. */
     appliedBy: z.string().optional(),
+    /** Where, if somebody said. */
+    place: z.string().optional(),
+    fromOutside: z.literal(true).optional(),
   }),
   event('FilmDry', {}),
   event('CureStarted', { way: z.enum(['oven', 'room']), setCelsius: Celsius.optional() }),

@@ -15,7 +15,8 @@ import {
 } from '../ids.ts';
 import { known } from '../known.ts';
 import type { Unclear } from '../objections.ts';
-import { judge, type Rule } from '../rules.ts';
+import { editionOfToday } from '../rule-editions.ts';
+import { judge, objectionsTo, type Rule } from '../rules.ts';
 import { liveBatches, onlyOne, openSessions, type Shop, sheetFor } from '../shop.ts';
 import { alarmsRung } from '../stay-out.ts';
 import type { EpochMs } from '../units.ts';
@@ -24,7 +25,7 @@ import { namedIn } from './people-named.ts';
 import { placeOf } from './place-meant.ts';
 import { exposedIn, isRunning, type Session, sessionAsOf } from './session.ts';
 import { fanMinutesAfter } from './session-air.ts';
-import { closeRules, sprayRules } from './session-rules.ts';
+import { closeRules, sprayRules, stoppedRules } from './session-rules.ts';
 import type { SprayCase } from './spray-case.ts';
 
 /** Which session is meant: the one named, or the only open one that `fits`. */
@@ -125,7 +126,7 @@ export const sessionActs: Deciders<'near' | 'ack' | 'fan' | 'supplied' | 'from-o
     const session = findSession(shop, said.command.session, isRunning);
     if (isFailed(session)) return unclear(session.failed);
     if (session.spraying.length === 0) return unclear({ code: 'not-spraying', session: session.number });
-    return accepted(sessionEvent(session, said, { type: 'SprayStopped' }));
+    return accepted(gunStopped(shop, session, said));
   },
   rags: onSession(() => [{ type: 'WasteCanned' }]),
 };
@@ -198,6 +199,13 @@ export function decideClose(shop: Shop, said: Said<CommandOf<'close'>>): Decisio
   const fanMinutes = fanMinutesAfter(session, shop.crew.spray);
   const body: EventBody = { type: 'SessionClosed', ...known({ fanMinutes }) };
   return ruled(shop, said, session, closeRules, { session: sessionAsOf(session, said.at) }, body);
+}
+
+/** What it stops is told, and never refused: where it ran on with its fan off, it is recorded against that. */
+export function gunStopped(shop: Shop, session: Session, said: Said): NewEvent {
+  const situation = sprayCase(shop, sessionAsOf(session, said.at), said.at, {});
+  const despite = objectionsTo(stoppedRules, situation, editionOfToday).map(({ code }) => code);
+  return { ...sessionEvent(session, said, { type: 'SprayStopped' }), saidWith: { despite } };
 }
 
 function ruled<Case>(

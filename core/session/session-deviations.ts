@@ -12,7 +12,7 @@ import { ackRules } from './ack-rules.ts';
 import { cleaningRules } from './cleaning-rules.ts';
 import { firstFlush, foldSession, newcomerTo, type Session, sprayedBy } from './session.ts';
 import { sprayCase } from './session-decide.ts';
-import { closeRules, coatUnderBriefRules, sprayRules } from './session-rules.ts';
+import { closeRules, coatUnderBriefRules, sprayRules, stoppedRules } from './session-rules.ts';
 
 /** `vesselsFreeAt`: when the first of its pots is over. */
 export function againstSession(
@@ -27,6 +27,8 @@ export function againstSession(
   switch (fact.type) {
     case 'SprayStarted':
       return objectionsTo(sprayRules, sprayCase(shop, found, entry.happenedAt, { place: fact.place }), entry.edition);
+    case 'SprayStopped':
+      return objectionsTo(stoppedRules, sprayCase(shop, found, entry.happenedAt, {}), entry.edition);
     case 'BriefAcknowledged': {
       const { person, witness } = fact;
       const said = { session: found, crew: shop.crew, person, witness, at: entry.happenedAt };
@@ -51,9 +53,14 @@ export function againstCoatUnderBrief(shop: Shop, entry: Entry): readonly Object
   if (stream !== undefined && session === undefined) return [];
   const found = session && sessionBefore(session, entry);
   const sprayer = entry.edition < 6 ? undefined : fact.appliedBy;
-  const spray = found && sprayCase(shop, sprayedBy(found, sprayer), at, { batch: fact.batch });
+  const spray = found && sprayCase(shop, sprayedBy(found, sprayer), at, { batch: fact.batch, place: fact.place });
   const newcomer = newcomerTo(found, sprayer);
-  const situation = { method: fact.method, settings: shop.crew.spray, at, spray, newcomer };
+  const within = {
+    part: fact.part,
+    place: fact.place ?? shop.batches.get(fact.batch)?.place,
+    fromOutside: fact.fromOutside,
+  };
+  const situation = { method: fact.method, settings: shop.crew.spray, at, spray, newcomer, within };
   return objectionsTo(coatUnderBriefRules, situation, entry.edition);
 }
 

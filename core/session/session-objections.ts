@@ -64,7 +64,12 @@ export type SessionObjection =
       readonly asks?: CubicMetresPerHour;
     }
   | { readonly code: 'fan-too-weak'; readonly short: readonly FanShort[] }
-  | { readonly code: 'confined-place'; readonly session: SessionNumber; readonly place: PlaceName }
+  | {
+      readonly code: 'confined-place';
+      /** Left out: of a coat in no session. */
+      readonly session?: SessionNumber;
+      readonly place: PlaceName;
+    }
   | { readonly code: 'not-qualified'; readonly ranOut: readonly RunOut[] }
   | { readonly code: 'breathing-air-not-fit'; readonly check: BreathingCheck }
   | {

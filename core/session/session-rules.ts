@@ -2,6 +2,7 @@
 // only hold what was said against what is asked.
 
 import { DateTime } from 'luxon';
+import { isHeldBy } from '../crew/open-alarms.ts';
 import type { PersonName } from '../ids.ts';
 import { known } from '../known.ts';
 import { type Method, methodRows } from '../methods.ts';
@@ -10,6 +11,7 @@ import type { Edition } from '../rule-editions.ts';
 import { hadHappened, type Rule } from '../rules.ts';
 import { type EpochMs, minutesAfter } from '../units.ts';
 import { breathingRules } from './breathing-rules.ts';
+import { confinedCoat, type Within } from './confined-coats.ts';
 import { peopleRules } from './people-rules.ts';
 import { exposedIn, flushState, type Session, unacknowledged } from './session.ts';
 import { sessionGears } from './session-commands.ts';
@@ -94,6 +96,23 @@ export const sprayRules: readonly Rule<SprayCase>[] = [
   ...breathingRules,
 ];
 
+/** So long a gun may take to stop, once its fan is off. Our own choice, no source. */
+const toStopMs = 60_000;
+
+/** Asked of a gun that stops: whether it ran on after its fan was switched off. */
+export const stoppedRules: readonly Rule<SprayCase>[] = sprayRules
+  .filter(({ code }) => code === 'no-extraction-no-air' || code === 'fan-too-weak')
+  .map((rule) => ({
+    ...rule,
+    since: 7,
+    check: (situation, edition) => {
+      const { extraction, spraying } = situation.session;
+      const from = spraying.at(-1)?.from;
+      const isOff = extraction?.running === false && from !== undefined && extraction.at >= from;
+      return isOff && situation.at > extraction.at + toStopMs ? rule.check(situation, edition) : undefined;
+    },
+  }));
+
 function mayNotSpray({ sprayers }: SpraySettings, meant: readonly PersonName[]): Objection | undefined {
   const people = sprayers.length === 0 ? [] : meant.filter((person) => !sprayers.includes(person));
   return people.length === 0 ? undefined : { code: 'may-not-spray', people };
@@ -117,16 +136,21 @@ export function lapsedBy(situation: SprayCase, edition: Edition): LapsedBy | und
       (shift.by === undefined || exposedIn(session).includes(shift.by)),
   );
   if (changed) return 'shift';
-  if (edition >= 6 && hasHadAlarm(situation)) return 'alarm';
+  if (edition >= 6 && hasHadAlarm(situation, edition)) return 'alarm';
   const startedAt = session.spraying[0]?.from;
   const longest = session.sheet.spray?.longestSpellMinutes;
   if (startedAt !== undefined && longest !== undefined && at > minutesAfter(startedAt, longest)) return 'spell';
   return undefined;
 }
 
-/** In its place, since its brief. */
-const hasHadAlarm = ({ session, alarmsRung, at }: SprayCase): boolean =>
-  alarmsRung.some((alarm) => alarm.place === session.place && alarm.at > session.briefedAt && alarm.at <= at);
+/** That held its place, since its brief; until edition 6 only one that named it. */
+const hasHadAlarm = ({ session, alarmsRung, at }: SprayCase, edition: Edition): boolean =>
+  alarmsRung.some(
+    (alarm) =>
+      (edition < 7 ? alarm.place === session.place : isHeldBy(alarm, session.place, edition)) &&
+      alarm.at > session.briefedAt &&
+      alarm.at <= at,
+  );
 
 /** A coat about to be said, where the crew briefs or has a session. */
 export interface CoatUnderBriefCase {
@@ -137,6 +161,7 @@ export interface CoatUnderBriefCase {
   readonly spray: SprayCase | undefined;
   /** Said to have sprayed it, and on no brief before. */
   readonly newcomer: PersonName | undefined;
+  readonly within: Within;
 }
 
 const noBrief: Rule<CoatUnderBriefCase> = {
@@ -166,7 +191,12 @@ export const coatUnderBriefRules: readonly Rule<CoatUnderBriefCase>[] = [
   ...sprayRules.map(
     (rule): Rule<CoatUnderBriefCase> => ({
       ...rule,
-      check: ({ method, spray, settings, newcomer }, edition) => {
+      check: (coat, edition) => {
+        const { method, spray, settings, newcomer } = coat;
+        if (rule.code === 'confined-place') {
+          const asked = methodRows[method].atomised && spray !== undefined ? rule.check(spray, edition) : undefined;
+          return asked ?? (edition >= 7 ? confinedCoat(coat) : undefined);
+        }
         if (!methodRows[method].atomised) return undefined;
         if (rule.code === 'may-not-spray' && newcomer !== undefined) return mayNotSpray(settings, [newcomer]);
         if (spray === undefined) return undefined;

@@ -80,6 +80,8 @@ export interface Assessment {
   /** Of the sheet that was read: another one may hold something else. */
   readonly revision: string;
   readonly method: Method;
+  /** Only with supplied air: nothing without. */
+  readonly supplied?: true | undefined;
   /** ISO: its last day. */
   readonly until: string;
 }

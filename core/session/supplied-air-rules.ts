@@ -35,7 +35,7 @@ export const suppliedAirRules: readonly Rule<SprayCase>[] = [
       if (whyOnlySupplied(situation, edition) !== undefined || isAllowedIn(session, 'no-assessment')) return undefined;
       const last = assessmentFor(situation);
       if (last !== undefined && isStanding(last, situation)) return undefined;
-      const ended = last === undefined ? {} : { ended: last.until };
+      const ended = last === undefined || last.supplied === true ? {} : { ended: last.until };
       return { code: 'no-assessment', session: session.number, place, sheet: sheet.id, product: sheet.name, ...ended };
     },
   },
@@ -47,8 +47,8 @@ export function assessmentFor({ session, settings, at }: Pick<SprayCase, 'sessio
 }
 
 /** It counts on its last day too. */
-export function isStanding({ until }: Assessment, situation: Pick<SprayCase, 'zone' | 'at'>): boolean {
-  return until >= dayOf(situation);
+export function isStanding({ until, supplied }: Assessment, situation: Pick<SprayCase, 'zone' | 'at'>): boolean {
+  return supplied !== true && until >= dayOf(situation);
 }
 
 const dayOf = ({ zone, at }: Pick<SprayCase, 'zone' | 'at'>): string =>

@@ -22,6 +22,7 @@ import {
   part,
   parts,
   person,
+  place,
   salts,
   spoken,
   temperature,
@@ -95,6 +96,10 @@ export const partVerbs = {
       /** Another pass of the coat that is there and still wet. */
       pass: choice('pass', ['same-coat'], {}, { 'same-coat': 'touch-up' }),
       appliedBy: person('applied-by', { behind: 'by', amend: true }),
+      /** Where the part stands, if that is not where its pot is. */
+      place: place('place'),
+      /** Into a tank, a pit or their like: nobody in it. */
+      fromOutside: mark('from-outside', 'from-outside'),
     },
     { leaves: { type: 'CoatApplied' } },
   ),

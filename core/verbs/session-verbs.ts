@@ -45,6 +45,9 @@ const qualification = verb(
   { leastRole: 'lead', vouches: true },
 );
 
+/** What an assessment allows: to spray without supplied air, or with it alone. */
+const assessedAir = { without: 'without-supplied-air', with: 'with-supplied-air' };
+
 export const sessionVerbs = {
   brief: verb(
     {
@@ -99,12 +102,13 @@ export const sessionVerbs = {
   fit: qualification,
   medical: qualification,
   training: qualification,
-  /** Spraying without supplied air there, until that day: a day that has passed ends it. */
+  /** Spraying there without supplied air, or with it alone, until that day: a day that has passed ends it. */
   assess: verb(
     {
       sheet: sheet('sheet'),
       place: place('place'),
       method: choice('method', methods, { usual: 'spray' }),
+      suppliedAir: choice('assessed-air', ['without', 'with'], { required: true }, assessedAir),
       until: day('until-day', { required: true }),
     },
     { leastRole: 'supervisor', decision: true },

@@ -115,7 +115,7 @@ const said: Readonly<Record<string, { readonly line: string; readonly given?: re
   fit: { line: 'fit kari 2026-05-01' },
   medical: { line: 'medical kari 2026-09-30' },
   training: { line: 'training kari 2027-01-31' },
-  assess: { line: 'assess demo-clear in booth until 2027-01-31' },
+  assess: { line: 'assess demo-clear in booth without-supplied-air until 2027-01-31' },
   check: { line: 'check 1', given: ['08:00 open A lot 7731 5kg gas', '08:40 blanket 1'] },
   judge: { line: 'judge 1', given: ['08:00 air 24C 48%', '08:00 mix 2.4kg'] },
   backup: { line: 'backup friday.sqlite' },

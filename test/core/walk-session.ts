@@ -201,7 +201,14 @@ function told(draw: Draw): Command {
     { verb: 'drill', what: oneOf(draw, alarms) },
     { verb: 'near-miss', text: 'hose by the door', anonymous: draw(2) === 0 },
     { verb: 'bell' },
-    { verb: 'assess', place: oneOf(draw, ['room', 'booth']), sheet: 'own-clear', method: 'spray', until: '2027-01-31' },
+    {
+      verb: 'assess',
+      place: oneOf(draw, ['room', 'booth']),
+      sheet: 'own-clear',
+      method: 'spray',
+      suppliedAir: 'without',
+      until: '2027-01-31',
+    },
     { verb: 'shift', on: true },
     { verb: 'shift', on: false },
     {

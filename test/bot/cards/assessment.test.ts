@@ -15,6 +15,25 @@ async function talkAfter(...lines: readonly string[]) {
 }
 
 describe('a standing assessment', () => {
+  it('given nobody said whether it is with supplied air, then which is asked with a tap each, and nothing is recorded', async () => {
+    const { say } = sessionTalk();
+    const asked = await say('@rosa: assess demo-clear in booth until 2027-01-31');
+    expect(asked.recorded).toBe(false);
+    expect(asked.card.actions.map(({ line }) => line)).toEqual([
+      'assess demo-clear in booth until 2027-01-31 without-supplied-air',
+      'assess demo-clear in booth until 2027-01-31 with-supplied-air',
+    ]);
+  });
+
+  it('given it is with supplied air alone, then nobody sprays without, whatever was assessed before', async () => {
+    const say = await talkAfter(
+      '@rosa: assess demo-clear in booth without-supplied-air until 2027-01-31',
+      '@rosa: assess demo-clear in booth with supplied air until 2027-01-31',
+      ...[...filtered, ...noAir],
+    );
+    expect((await say('spray on')).code).toBe('no-assessment');
+  });
+
   it('given none, then it is asked for with a tap, whose it is, and what else there is', async () => {
     const say = await talkAfter(...filtered, ...noAir);
     const asked = await say('spray on');
@@ -24,14 +43,18 @@ describe('a standing assessment', () => {
     );
     expect(taps(asked)).toMatchObject({
       'supplied-yes': 'supplied 2 yes',
-      assess: 'assess demo-clear in booth spray until {until-day}',
+      assess: 'assess demo-clear in booth spray without-supplied-air until {until-day}',
       'go-on': 'spray-on permit {why}',
     });
-    expect((await say('assess demo-clear in booth until 2027-01-31')).code).toBe('may-not-settle');
+    expect((await say('assess demo-clear in booth without-supplied-air until 2027-01-31')).code).toBe('may-not-settle');
   });
 
   it('given the supervisor’s, then each brief there says on what it rests', async () => {
-    const say = await talkAfter('@rosa: assess demo-clear in booth until 2027-01-31', ...filtered, 'set booth 4m2');
+    const say = await talkAfter(
+      '@rosa: assess demo-clear in booth without-supplied-air until 2027-01-31',
+      ...filtered,
+      'set booth 4m2',
+    );
     const brief = await say('@kari: brief 1 in booth spray kari');
     expect(brief.text).toContain(
       'Without supplied air, as rosa assessed 08:00 for booth and Demo Clear: until Sun 31 Jan 2027.',
@@ -41,7 +64,7 @@ describe('a standing assessment', () => {
 
   it('given a sheet that names a sensitiser, then it says that it does not serve, and nobody is offered to go on', async () => {
     const say = await talkAfter('set booth 4m2', 'air 24C 48%', 'mix 6kg demo-build');
-    const given = await say('@rosa: assess demo-build in booth until 2027-01-31');
+    const given = await say('@rosa: assess demo-build in booth without-supplied-air until 2027-01-31');
     expect(given.text).toContain('It does not serve yet: the sheet Demo Build names a respiratory sensitiser');
     const brief = await say('@kari: brief 1 in booth spray kari');
     expect(brief.text).toContain(

@@ -93,6 +93,15 @@ describe('the brief after an alarm there', () => {
     expect((await say('spray on')).recorded).toBe(true);
   });
 
+  it.each(['@kari: fire', '@kari: help!!!', '@kari: lel 30% in room'])(
+    'given %s, which holds every place, then the brief in booth is over too',
+    async (cry) => {
+      const { say } = await talkAfter(...sprays, 'spray off', cry, 'wait 2m', 'lel 2% in room', 'alarm over all');
+      const asked = await say('spray on');
+      expect([asked.code, asked.recorded]).toEqual(['brief-lapsed', false]);
+    },
+  );
+
   it('given a drill, or an alarm elsewhere, then the brief serves on', async () => {
     const { say } = await talkAfter(
       ...sprays,

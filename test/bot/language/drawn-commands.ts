@@ -176,6 +176,8 @@ export const drawnCommand: fc.Arbitrary<Command> = fc.oneof(
       method: fc.constantFrom(...methods),
       pass: only('same-coat'),
       appliedBy: person,
+      place: fc.constantFrom('tank-9', 'pit', 'booth-2'),
+      fromOutside: fc.constant(true as const),
       asNew: fc.constant(true as const),
     },
     { requiredKeys: ['verb', 'parts', 'method'] },

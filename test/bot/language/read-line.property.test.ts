@@ -42,6 +42,7 @@ const anything = fc.oneof(
   fc.string({ unit: 'grapheme', maxLength: 60 }),
   lineOfPieces,
   namedOrPermitted,
+  fc.constantFrom('no', 'spray inside the tank', 'coat inside vessel'),
   slipped,
 );
 

@@ -183,17 +183,35 @@ export const sessionLines: readonly TypedLine[] = [
   act('fit kari 2026-05-01', { verb: 'fit', person: 'kari', until: '2026-05-01' }),
   act('fit test kari until 2026-05', { verb: 'fit', person: 'kari', until: '2026-05-31' }),
   act('medical lia 2026-09-30', { verb: 'medical', person: 'lia', until: '2026-09-30' }),
-  act('assess demo-clear in booth-2 until 2027-01-31', {
-    ...{ verb: 'assess', sheet: 'demo-clear', place: 'booth-2', method: 'spray', until: '2027-01-31' },
+  act('assess demo-clear in booth-2 without-supplied-air until 2027-01-31', {
+    ...{
+      verb: 'assess',
+      sheet: 'demo-clear',
+      place: 'booth-2',
+      method: 'spray',
+      suppliedAir: 'without',
+      until: '2027-01-31',
+    },
   }),
-  act('assess in booth 2027-01-31', { verb: 'assess', place: 'booth', method: 'spray', until: '2027-01-31' }),
-  act('assess demo-clear until 2027-01-31', {
+  act('assess in booth without-supplied-air 2027-01-31', {
+    verb: 'assess',
+    place: 'booth',
+    method: 'spray',
+    suppliedAir: 'without',
+    until: '2027-01-31',
+  }),
+  act('assess demo-clear without-supplied-air until 2027-01-31', {
     verb: 'assess',
     sheet: 'demo-clear',
     method: 'spray',
+    suppliedAir: 'without',
     until: '2027-01-31',
   }),
   miss('assess demo-clear in booth', 'incomplete', ''),
+  act('assess demo-clear with supplied air until 2027-01-31', {
+    ...{ verb: 'assess', sheet: 'demo-clear', method: 'spray', suppliedAir: 'with', until: '2027-01-31' },
+  }),
+  miss('assess demo-clear in booth until 2027-01-31', 'incomplete', ''),
   act('training kari 2027-01-31', { verb: 'training', person: 'kari', until: '2027-01-31' }),
   miss('fit kari 2026-02-30', 'impossible', '2026-02-30'),
   miss('fit 2026-05-01', 'incomplete', ''),

@@ -165,8 +165,15 @@ export const spanishSpokenLines: readonly TypedLine[] = [
     }),
   ),
   act('fijar confinado tanque-3 no', { verb: 'set', setting: { name: 'confined', place: 'tanque-3', on: false } }),
-  act('evaluar demo-clear en cabina hasta 2027-01-31', {
-    ...{ verb: 'assess', sheet: 'demo-clear', place: 'booth', method: 'spray', until: '2027-01-31' },
+  act('evaluar demo-clear en cabina sin aire suministrado hasta 2027-01-31', {
+    ...{
+      verb: 'assess',
+      sheet: 'demo-clear',
+      place: 'booth',
+      method: 'spray',
+      suppliedAir: 'without',
+      until: '2027-01-31',
+    },
   }),
   act('aire respirable o2 20,9% co 4ppm co2 450ppm aceite 0,1mg rocío -50C sin-olor compresor 2', {
     ...{ verb: 'breathing-check', oxygen: percent(20.9), carbonMonoxide: 4, carbonDioxide: 450 },

@@ -70,7 +70,7 @@ describe('breathing air', () => {
     const shift = await given([
       ...noAir,
       '09:44 @omar: breathing air co 40ppm',
-      '09:44 @rosa: assess demo-clear in booth until 2027-01-31',
+      '09:44 @rosa: assess demo-clear in booth without-supplied-air until 2027-01-31',
     ]);
     expect(await shift.when('09:45 spray on')).toEqual(started);
   });

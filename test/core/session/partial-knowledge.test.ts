@@ -31,7 +31,8 @@ const but = (...changed: readonly (readonly [was: string, is?: string])[]) =>
     const change = changed.find(([was]) => was === line);
     return change === undefined ? [line] : change.slice(1).flatMap((is) => (is === undefined ? [] : [is]));
   });
-const assess = (until: string, place = 'booth') => `09:45 @rosa: assess demo-clear in ${place} spray until ${until}`;
+const assess = (until: string, place = 'booth') =>
+  `09:45 @rosa: assess demo-clear in ${place} spray without-supplied-air until ${until}`;
 const withoutLel = Object.entries(solvents).find(([, { lowerExplosiveLimits }]) => lowerExplosiveLimits.length === 0);
 const named = { named: [{ kind: 'isocyanates' }], source: 'invented' };
 

@@ -9,7 +9,7 @@ import { shelfWith } from './own-sheets.ts';
 const filtered = ['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:00 weigh 1 1200g 1200g', '09:42 filter 1'];
 const briefed = [...filtered, '09:43 @omar: set booth 4m2', '09:43 brief 1 in booth spray kari', '09:43 ack'];
 const noAir = [...briefed, '09:44 fan on 0.6m/s', '09:44 supplied no'];
-const assess = (until: string) => `09:44 @rosa: assess demo-clear in booth until ${until}`;
+const assess = (until: string) => `09:44 @rosa: assess demo-clear in booth without-supplied-air until ${until}`;
 
 describe('a sum that passes', () => {
   it('given no assessment, then it objects: that sum knows neither mist nor isocyanate', async () => {
@@ -46,12 +46,12 @@ describe('a sum that passes', () => {
 
   it('given a lead, then it is the supervisor’s; given a list without one, then whoever ranks highest', async () => {
     const shift = await given(noAir);
-    expect(await shift.when('09:44 @omar: assess demo-clear in booth until 2027-01-31')).toEqual({
+    expect(await shift.when('09:44 @omar: assess demo-clear in booth without-supplied-air until 2027-01-31')).toEqual({
       unclear: 'may-not-settle',
     });
     const people = demoCrew.people.filter(({ role }) => role !== 'supervisor');
     const small = await given(noAir, { crew: { ...demoCrew, people } });
-    expect(await small.when('09:44 @omar: assess demo-clear in booth until 2027-01-31')).toEqual({
+    expect(await small.when('09:44 @omar: assess demo-clear in booth without-supplied-air until 2027-01-31')).toEqual({
       recorded: ['AirAssessed'],
     });
   });

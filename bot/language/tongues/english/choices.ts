@@ -26,6 +26,7 @@ const solvents = {
 const yesOrNo = { true: 'yes on running runs', false: 'no off none without' };
 
 export const englishChoices: Choices = {
+  'from-outside': { true: 'nobody-in nobody-in-it nobody-inside' },
   pass: { 'same-coat': 'touchup touched-up' },
   whereabouts: { sprays: 'spray spraying joins', stays: 'stay staying exposed', out: 'moved left gone' },
   'yes-or-no': yesOrNo,

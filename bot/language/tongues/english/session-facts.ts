@@ -55,7 +55,7 @@ export function englishSessionFact(fact: SessionEvent | AlarmEvent, figures: Fig
     case 'BellTested':
       return `bell test: ${figures.list(fact.people)}`;
     case 'AirAssessed':
-      return englishSession.assessed(fact.place, fact.sheet, fact.method, fact.until, figures);
+      return englishSession.assessed(fact, figures);
     case 'BreathingAirChecked':
       return englishBreathing.fact(fact, figures);
     case 'ExposureMeasured':

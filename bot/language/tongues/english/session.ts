@@ -3,7 +3,6 @@
 
 import type { SolventId } from '../../../../core/calc/solvents.ts';
 import type { PartName, PersonName, PlaceName } from '../../../../core/ids.ts';
-import type { Method } from '../../../../core/methods.ts';
 import type { SensitiserKind, Sensitisers } from '../../../../core/products/sheet-spray.ts';
 import type {
   EmergencyField,
@@ -176,6 +175,8 @@ export const englishSession = {
     `Flash points below the coating's own solvents (${figures.temperature(coating)}): ${figures.list(lower.map(({ solvent, flash }) => `${englishSolvents[solvent]} ${figures.temperature(flash)}`))}. The code asks for a flush solvent that flashes no lower; the sheet's sequence says otherwise. The employer decides which.`,
   potNotFit: (batch: number, phase: string, dueAt: EpochMs | undefined, figures: Figures) =>
     `Batch ${batch} is not fit to be sprayed yet: ${phase}${dueAt === undefined ? '' : `, done at ${figures.timeUp(dueAt)}`}.`,
+  fanOffSpraying:
+    'Stop spraying now: the extraction is off while the gun runs. Out of the mist; nobody sprays until it runs again.',
   fanStays: (until: EpochMs | undefined, figures: Figures) =>
     until === undefined
       ? 'The extraction stays on through the flush, until nothing wet is left in the booth.'
@@ -257,8 +258,11 @@ export const englishSession = {
   qualified: (person: PersonName, what: Qualification, until: string, figures: Figures) =>
     `${englishQualifications[what]} of ${person}: until ${figures.date(until)}`,
   /** In the record, as it was given. */
-  assessed: (place: PlaceName, sheet: string, method: Method, until: string, figures: Figures) =>
-    `without supplied air, as assessed: ${place}, ${sheet}, ${englishMethods[method].name}, until ${figures.date(until)}`,
+  assessed: (
+    { place, sheet, method, until, supplied }: Omit<AssessmentTold, 'at' | 'by' | 'revision'>,
+    figures: Figures,
+  ) =>
+    `${supplied === true ? 'with supplied air alone' : 'without supplied air'}, as assessed: ${place}, ${sheet}, ${englishMethods[method].name}, until ${figures.date(until)}`,
   assessedTitle: 'Standing assessment',
   restsOn: ({ by, place, until, at }: AssessmentTold, sheet: string, figures: Figures) =>
     `Without supplied air, as ${by} assessed ${figures.timeDown(at)} for ${place} and ${sheet}: until ${figures.date(until)}.`,

@@ -151,7 +151,7 @@ export const englishVerbs: VerbsTyped = {
   fit: verbWords('fit, fit test', 'fit kari 2026-05-01', 'until, test'),
   medical: verbWords('medical', 'medical kari 2026-09-30', 'until, test'),
   training: verbWords('training, spray training', 'training kari 2027-01-31', 'until, test'),
-  assess: verbWords('assess, assessed', 'assess demo-clear in booth until 2027-01-31', 'until'),
+  assess: verbWords('assess, assessed', 'assess demo-clear in booth without-supplied-air until 2027-01-31', 'until'),
   'near-miss': verbWords('near-miss, near miss, nearmiss', 'near miss hose lay across the walkway'),
   eyes: verbWords('eyes, eye', 'eyes'),
   spill: verbWords('spill, spilled, spilt', 'spill'),

@@ -26,6 +26,8 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   'no-cry': (token) => `esto habla de «${token}» y no pide ayuda, así que no se avisa a nadie`,
   'which-cry': () => '¿qué ha pasado? Todavía no se ha avisado a nadie: pulse qué es y se avisa',
   'permit-alone': () => 'no se dice qué se permite',
+  'inside-vessel': () =>
+    'dentro no se entra a pintar con esto: hace falta el permiso de la empresa para espacios confinados. Desde fuera, nombre la pieza y diga desde-fuera',
   'no-alone': () => '¿qué es lo que no? Dígalo con ello; lo anotado por error se quita con deshacer',
   'which-act': () => 'pulse y queda dicho; hasta entonces no se anota nada',
 };

@@ -57,7 +57,7 @@ export function spanishSessionFact(say: Spoken, fact: SessionEvent | AlarmEvent,
     case 'BellTested':
       return `prueba de avisos: ${figures.list(fact.people)}`;
     case 'AirAssessed':
-      return session.assessed(fact.place, fact.sheet, fact.method, fact.until, figures);
+      return session.assessed(fact, figures);
     case 'BreathingAirChecked':
       return spanishBreathing.fact(fact, figures);
     case 'ExposureMeasured':

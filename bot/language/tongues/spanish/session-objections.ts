@@ -66,7 +66,7 @@ export function spanishSessionObjection(say: Spoken, objection: SessionObjection
     case 'fan-too-weak':
       return `La extracción no basta: ${objection.short.map((short) => shortOf(short, figures)).join('; ')}. ${byAssessment}`;
     case 'confined-place':
-      return `${spanishPlace(objection.place)} es por su nombre un espacio confinado. Nada de esto vale ahí: hace falta el permiso de la empresa para espacios confinados. Si se pinta desde fuera y no hay nadie dentro, escriba: desde fuera ${objection.session}. Si el nombre dice otra cosa, lo escribe ${say.the('lead')}: fijar confinado ${objection.place} no.`;
+      return `${spanishPlace(objection.place)} es por su nombre un espacio confinado. Nada de esto vale ahí: hace falta el permiso de la empresa para espacios confinados. Si se pinta desde fuera y no hay nadie dentro, ${objection.session === undefined ? 'escriba la capa con desde-fuera' : `escriba: desde fuera ${objection.session}`}. Si el nombre dice otra cosa, lo escribe ${say.the('lead')}: fijar confinado ${objection.place} no.`;
     case 'not-qualified':
       return `Fuera de plazo: ${figures.list(objection.ranOut.map(({ person, what, until }) => `${spanishQualifications(say)[what]} de ${person}, ${figures.date(until)}`))}. Que salgan, o anote la fecha nueva. ${byName}`;
     case 'breathing-air-not-fit':
@@ -84,7 +84,7 @@ export function spanishSessionObjection(say: Spoken, objection: SessionObjection
     case 'no-assessment': {
       const ended =
         objection.ended === undefined ? 'aún no hay' : `la última acabó el ${figures.date(objection.ended)}`;
-      return `Sin aire suministrado hace falta la evaluación del supervisor para ${spanishPlace(objection.place)}, ${objection.product} y ${spanishNames(say).method('spray')}: ${ended}. Un supervisor escribe: evaluar ${objection.sheet} en ${spanishPlace(objection.place)} hasta 2027-01-31. ${byName}`;
+      return `Sin aire suministrado hace falta la evaluación del supervisor para ${spanishPlace(objection.place)}, ${objection.product} y ${spanishNames(say).method('spray')}: ${ended}. Un supervisor escribe: evaluar ${objection.sheet} en ${spanishPlace(objection.place)} sin-aire-suministrado hasta 2027-01-31. ${byName}`;
     }
     case 'gear-not-flushed': {
       const what = objection.gear === 'gun' ? 'la pistola esté lavada' : 'los recipientes estén lavados';

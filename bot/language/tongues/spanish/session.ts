@@ -197,6 +197,8 @@ export function spanishSession(say: Spoken): typeof englishSession {
     },
     potNotFit: (batch, phase, dueAt, figures) =>
       `La mezcla ${batch} aún no se puede pintar: ${phase}${dueAt === undefined ? '' : told`, acaba ${atTime(figures, dueAt, 'up')}`}.`,
+    fanOffSpraying:
+      'Dejen de pintar ya: la extracción está apagada y la pistola en marcha. Salgan de la niebla; nadie pinta hasta que vuelva a funcionar.',
     fanStays: (until, figures) =>
       until === undefined
         ? 'La extracción sigue durante el lavado, hasta que no quede nada húmedo en la cabina.'
@@ -273,8 +275,8 @@ export function spanishSession(say: Spoken): typeof englishSession {
     bellLines: `Suena en el teléfono de cada uno, y cada uno escribe enterado en el suyo. ${capital(say.the('lead'))} sabrá quién no contestó.`,
     qualified: (person, what, until, figures) =>
       `${qualifications[what]} de ${person}: hasta el ${figures.date(until)}`,
-    assessed: (place, sheet, method, until, figures) =>
-      `sin aire suministrado, según evaluación: ${spanishPlace(place)}, ${sheet}, ${spanishNames(say).method(method)}, hasta el ${figures.date(until)}`,
+    assessed: ({ place, sheet, method, until, supplied }, figures) =>
+      `${supplied === true ? 'solo con' : 'sin'} aire suministrado, según evaluación: ${spanishPlace(place)}, ${sheet}, ${spanishNames(say).method(method)}, hasta el ${figures.date(until)}`,
     assessedTitle: 'Evaluación del supervisor',
     restsOn: ({ by, place, until, at }, sheet, figures) =>
       `Sin aire suministrado, según la evaluación de ${by} ${atTime(figures, at)} para ${spanishPlace(place)} y ${sheet}: hasta el ${figures.date(until)}.`,

@@ -270,7 +270,11 @@ export const spanishVerbs: VerbsTyped = {
   fit: verbWords('ajuste, prueba ajuste', 'ajuste kari 2026-05-01'),
   medical: verbWords('médico, reconocimiento, reconocimiento médico, examen médico', 'médico kari 2026-09-30'),
   training: verbWords('formación, capacitación, curso', 'formación kari 2027-01-31'),
-  assess: verbWords('evaluar, evaluado, evaluada', 'evaluar demo-clear en cabina hasta 2027-01-31', 'hasta'),
+  assess: verbWords(
+    'evaluar, evaluado, evaluada',
+    'evaluar demo-clear en cabina sin-aire-suministrado hasta 2027-01-31',
+    'hasta',
+  ),
   'near-miss': verbWords(
     'casi accidente, casi-accidente, incidente, cuasi accidente, cuasiaccidente',
     'casi accidente manguera en medio del paso',
