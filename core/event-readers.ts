@@ -64,7 +64,7 @@ export const readersOf = {
   MixFiltered: ['batch', 'batch-rules', 'begins'],
   MixCaught: ['batch', 'batch-rules', 'export'],
   MixThickened: ['batch', 'timeline', 'export'],
-  PotEmptied: ['batch', 'export'],
+  PotEmptied: ['batch', 'batch-rules', 'export'],
   JudgedAnew: [],
   CanOpened: ['opening', 'can-rules', 'clock', 'export', 'begins'],
   StockReceived: ['export'],

@@ -16,6 +16,8 @@ export const usualMethod: Method = 'brush';
 export interface MethodRow {
   /** It goes on as a mist, through a hose and a gun: by a brief, in a session, with gear to be flushed. */
   readonly atomised: boolean;
+  /** Whoever puts it on may stand in what is coated: the part's own name is asked about. */
+  readonly fromWithin: boolean;
   /** Which of the short lines of hazards are told with it; a spray session has its brief instead. */
   readonly hazards: 'spray' | 'flow' | 'dip' | 'wipe';
   /** What runs off is caught, filtered and used again. Common practice, no source. */
@@ -30,6 +32,7 @@ export interface MethodRow {
 
 const byHand: Omit<MethodRow, 'gear'> = {
   atomised: false,
+  fromWithin: true,
   hazards: 'wipe',
   drains: false,
   once: false,
@@ -37,10 +40,29 @@ const byHand: Omit<MethodRow, 'gear'> = {
 };
 
 export const methodRows: Readonly<Record<Method, MethodRow>> = {
-  flow: { atomised: false, hazards: 'flow', drains: true, once: false, gear: 'flow-gear', transfer: 'flow' },
-  dip: { atomised: false, hazards: 'dip', drains: false, once: true, gear: 'dip-tank', transfer: 'dip' },
+  flow: {
+    ...{ atomised: false, fromWithin: false, hazards: 'flow', drains: true, once: false },
+    ...{ gear: 'flow-gear', transfer: 'flow' },
+  },
+  dip: {
+    atomised: false,
+    fromWithin: false,
+    hazards: 'dip',
+    drains: false,
+    once: true,
+    gear: 'dip-tank',
+    transfer: 'dip',
+  },
   brush: { ...byHand, gear: 'brush' },
   roller: { ...byHand, gear: 'roller' },
   // High volume at low pressure, as the trade's sheets have it.
-  spray: { atomised: true, hazards: 'spray', drains: false, once: false, gear: 'gun', transfer: 'hvlp' },
+  spray: {
+    atomised: true,
+    fromWithin: true,
+    hazards: 'spray',
+    drains: false,
+    once: false,
+    gear: 'gun',
+    transfer: 'hvlp',
+  },
 };

@@ -1,11 +1,11 @@
 // What keeps everybody out of a place for now: an alarm that holds new work there, or a gas that was last read beyond its limit. Nothing is asked
 // for in there until both are over.
 
-import { alarmHolding, countdownMs, type OpenAlarm } from './crew/open-alarms.ts';
+import { alarmHolding, countdownMs, isHeldBy, type OpenAlarm } from './crew/open-alarms.ts';
 import type { Entry } from './history.ts';
 import type { PlaceName } from './ids.ts';
 import { type GasReading, gasesBeyond } from './place/place.ts';
-import { editionOfToday } from './rule-editions.ts';
+import { type Edition, editionOfToday } from './rule-editions.ts';
 import type { Shop } from './shop.ts';
 import { type EpochMs, epochMs } from './units.ts';
 
@@ -45,3 +45,15 @@ export function alarmsRung(entries: readonly Entry[]): readonly RungAlarm[] {
     return calledOff ? [] : [{ at, place: fact.place }];
   });
 }
+
+/** One that held this place, after `from` and by `to`; until edition 6 only one that named it. */
+export const hasRungIn = (
+  rung: readonly RungAlarm[],
+  place: PlaceName,
+  { from, to }: { readonly from: EpochMs; readonly to: EpochMs },
+  edition: Edition,
+): boolean =>
+  rung.some(
+    (alarm) =>
+      (edition < 7 ? alarm.place === place : isHeldBy(alarm, place, edition)) && alarm.at > from && alarm.at <= to,
+  );

@@ -1,7 +1,7 @@
 // A typed line to its meaning. Never throws; a wrong reading may become a misread, never a wrong record. No clock:
 // the time, the zone and what the shop has come in with the line.
 
-import type { Question, Stance, Verb } from '../../core/commands.ts';
+import { isVerb, type Question, type Stance, type Verb, verbRows } from '../../core/commands.ts';
 import { isFailed } from '../../core/failed.ts';
 import { known } from '../../core/known.ts';
 import { alarmNamed } from '../../core/session/session-commands.ts';
@@ -19,7 +19,7 @@ import { isCried, isOnlySpokenOf, onlySpokenOf, orCried } from './heard-cry.ts';
 import { insideSaid } from './inside-said.ts';
 import { longestLine, misreadOf, type Read, tooLong, unknownVerb, whichActOf } from './misread-line.ts';
 import { partLines, readPartList } from './part-list.ts';
-import type { Fault, LineContext, Reading } from './reading.ts';
+import type { Fault, LineContext, Misread, Reading } from './reading.ts';
 import { linesApart } from './said-of-last/acts-apart.ts';
 import { answerInstead } from './said-of-last/answer-instead.ts';
 import { onlyAsksOrDenies } from './slots-heard/slots-heard.ts';
@@ -71,13 +71,17 @@ function readFurther({ misread, line }: Misreading, context: LineContext): Readi
 function withoutHarm(read: Misreading, context: LineContext): Misreading {
   const { misread, line } = read;
   const isOpen = misread.suggestions.length > 0 && misread.calls === undefined && misread.code !== 'no-alone';
-  if (!isOpen || !onlyAsksOrDenies(line, context)) return read;
+  if (!isOpen || holdsDay(misread.verb) || !onlyAsksOrDenies(line, context)) return read;
   const suggestions = misread.suggestions.filter((each) => {
     const offered = readSingle(each, context);
     return offered.kind === 'question' || (offered.kind === 'command' && offered.command.verb === 'near-miss');
   });
   return { ...read, misread: { ...misread, suggestions } };
 }
+
+/** `assess ... until 2027-01-31`: until is the act's own word there, and puts nothing off. */
+const holdsDay = (verb: Misread['verb']): boolean =>
+  verb !== undefined && isVerb(verb) && Object.values(verbRows[verb].fields).some(({ told }) => told === 'day');
 
 type Misreading = Extract<Reading, { kind: 'misread' }>;
 

@@ -6,6 +6,7 @@ import type { Verb } from '../commands.ts';
 import type { Scale } from '../crew/scales.ts';
 import { isFailed } from '../failed.ts';
 import type { FilterTold } from '../filters.ts';
+import { mayHeat } from '../heat-care.ts';
 import type { Method } from '../methods.ts';
 import type { Objection } from '../objections.ts';
 import { mixRatio, type Sheet } from '../products/sheet.ts';
@@ -225,12 +226,27 @@ export interface BatchForCoatCase extends BatchCase {
   readonly method: Method;
 }
 
+/** What goes on reacting is not carried about: what is told on its card stands instead. */
+const emptyRules: readonly Rule<BatchCase>[] = [
+  {
+    code: 'pot-dead',
+    source: 'common practice, no source',
+    liftedBy: 'nobody',
+    since: 7,
+    check: ({ batch: { number, thickened }, at }) =>
+      thickened !== undefined && thickened.at <= at && mayHeat(thickened.seen)
+        ? { code: 'pot-dead', batch: number, seen: thickened.seen, at: thickened.at }
+        : undefined,
+  },
+];
+
 /** Of the short acts on a pot: what decides one, the help and the objection cards read the same row. */
 export const potRules = {
   stir: stirRules,
   stop: stopRules,
   filter: filterRules,
   catch: catchRules,
+  empty: emptyRules,
 } as const satisfies Readonly<Partial<Record<Verb, readonly Rule<BatchCase>[]>>>;
 
 /** What the batch says to a coat; what the part says stands in part-rules. */

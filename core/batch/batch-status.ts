@@ -129,7 +129,9 @@ export function batchActs({ batch, phase, given }: BatchStatus): readonly Candid
     case 'dead':
       // Of one that heats already nothing is offered: it is left alone.
       if (careFor(phase.seen) === 'feel-first') return [onPot('empty'), onPot('hot'), ...cleaningActs(batch)];
-      return phase.seen === 'gelled' ? [onPot('hot'), onPot('empty')] : [];
+      return phase.seen === 'gelled'
+        ? [onPot('hot'), act('empty', { verb: 'empty', batch: number }, { despite: ['pot-dead'] })]
+        : [];
     case 'over':
       return [onPot('empty'), ...cleaningActs(batch)];
     case 'emptied':

@@ -4,7 +4,15 @@
 import { before } from '../as-it-stands.ts';
 import { coatAtWorstRules } from '../batch/at-worst.ts';
 import { type Batch, foldBatch } from '../batch/batch.ts';
-import { catchRules, coatFromBatchRules, filterRules, mixRules, stirRules, stopRules } from '../batch/batch-rules.ts';
+import {
+  catchRules,
+  coatFromBatchRules,
+  filterRules,
+  mixRules,
+  potRules,
+  stirRules,
+  stopRules,
+} from '../batch/batch-rules.ts';
 import { firstCleaning } from '../batch/gear-to-clean.ts';
 import { editionFor } from '../batch/judge-anew.ts';
 import { lidRules } from '../batch/lid.ts';
@@ -155,6 +163,8 @@ function againstBatch(shop: Shop, batch: Batch, entry: Entry): readonly Objectio
       return against(stirRules, situation);
     case 'StirrerStopped':
       return against(stopRules, situation);
+    case 'PotEmptied':
+      return against(potRules.empty, situation);
     case 'MixFiltered':
       return against(filterRules, { ...situation, filter: fact });
   }

@@ -2,7 +2,7 @@
 // asked about each time, by what its place, its part or its pot's place is called.
 
 import type { PartName, PlaceName } from '../ids.ts';
-import type { Method } from '../methods.ts';
+import { type Method, methodRows } from '../methods.ts';
 import type { Objection } from '../objections.ts';
 import { isConfined } from './confined-places.ts';
 import type { Session } from './session.ts';
@@ -27,9 +27,7 @@ export function confinedCoat({
   readonly within: Within;
 }): Objection | undefined {
   if (fromOutside === true || spray?.session.fromOutside !== undefined) return undefined;
-  // What is dipped or poured over is no place that somebody stands in.
-  const isByHand = method !== 'dip' && method !== 'flow';
-  const names = [...(place === undefined ? [] : [place]), ...(isByHand ? [part] : [])];
+  const names = [...(place === undefined ? [] : [place]), ...(methodRows[method].fromWithin ? [part] : [])];
   const confined = names.find((name) => isConfined(name, settings.confined));
   return confined === undefined ? undefined : { code: 'confined-place', place: confined };
 }

@@ -2,13 +2,13 @@
 // only hold what was said against what is asked.
 
 import { DateTime } from 'luxon';
-import { isHeldBy } from '../crew/open-alarms.ts';
 import type { PersonName } from '../ids.ts';
 import { known } from '../known.ts';
 import { type Method, methodRows } from '../methods.ts';
 import type { Objection } from '../objections.ts';
 import type { Edition } from '../rule-editions.ts';
 import { hadHappened, type Rule } from '../rules.ts';
+import { hasRungIn } from '../stay-out.ts';
 import { type EpochMs, minutesAfter } from '../units.ts';
 import { breathingRules } from './breathing-rules.ts';
 import { confinedCoat, type Within } from './confined-coats.ts';
@@ -136,21 +136,13 @@ export function lapsedBy(situation: SprayCase, edition: Edition): LapsedBy | und
       (shift.by === undefined || exposedIn(session).includes(shift.by)),
   );
   if (changed) return 'shift';
-  if (edition >= 6 && hasHadAlarm(situation, edition)) return 'alarm';
+  if (edition >= 6 && hasRungIn(situation.alarmsRung, session.place, { from: session.briefedAt, to: at }, edition))
+    return 'alarm';
   const startedAt = session.spraying[0]?.from;
   const longest = session.sheet.spray?.longestSpellMinutes;
   if (startedAt !== undefined && longest !== undefined && at > minutesAfter(startedAt, longest)) return 'spell';
   return undefined;
 }
-
-/** That held its place, since its brief; until edition 6 only one that named it. */
-const hasHadAlarm = ({ session, alarmsRung, at }: SprayCase, edition: Edition): boolean =>
-  alarmsRung.some(
-    (alarm) =>
-      (edition < 7 ? alarm.place === session.place : isHeldBy(alarm, session.place, edition)) &&
-      alarm.at > session.briefedAt &&
-      alarm.at <= at,
-  );
 
 /** A coat about to be said, where the crew briefs or has a session. */
 export interface CoatUnderBriefCase {

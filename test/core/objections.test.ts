@@ -83,7 +83,7 @@ describe('ratio-out', () => {
 
 describe('the other side of each edge', () => {
   it('given acts in their order within the same minute, then none is a deviation of a later one', async () => {
-    const shift = await given([...filtered, '10:00 coat new impeller-7 1 brush', '10:00 gel 1', '10:00 empty 1']);
+    const shift = await given([...filtered, '10:00 coat new impeller-7 1 brush', '10:00 thick 1', '10:00 empty 1']);
     expect(await shift.deviations()).toEqual([]);
   });
 

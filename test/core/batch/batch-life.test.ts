@@ -97,7 +97,7 @@ describe('a batch, straight through', () => {
       await shift.when(line);
       await note();
     }
-    await shift.when('10:20 empty 1');
+    await shift.when('10:20 empty 1 already');
     await note();
     expect(phases).toEqual(['to-weigh', 'blending', 'paused', 'blending', 'filtered', 'dead', 'emptied']);
   });

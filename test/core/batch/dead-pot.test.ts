@@ -26,12 +26,15 @@ describe.each(['hot 1', 'hot pot 1', 'hot pot', 'gel 1'])('given "%s"', (seen) =
     expect((await shift.shop()).parts.get('a1')?.verdict).toMatchObject({ is: 'held', because: ['pot-dead'] });
   });
 
-  it('then no bell of that pot rings, and it may be emptied, noted and held', async () => {
+  it('then no bell of that pot rings, and it may be noted and held; it is emptied only where that has happened', async () => {
     const shift = await given([...inUse, `10:05 ${seen}`]);
     expect(Object.keys(await shift.plan()).filter((key) => key.startsWith('batch/'))).toEqual([]);
-    for (const open of ['thick 1', 'cover 1', 'hold a0 pot went off', 'near miss pot swelled', 'empty 1 2000g']) {
+    for (const open of ['thick 1', 'cover 1', 'hold a0 pot went off', 'near miss pot swelled']) {
       expect(await shift.when(`10:06 ${open}`)).toHaveProperty('recorded');
     }
+    expect(await shift.when('10:06 empty 1 2000g')).toEqual({ objected: ['pot-dead'] });
+    expect(await shift.when('10:06 empty 1 2000g already')).toEqual({ recorded: ['PotEmptied'] });
+    expect(await shift.deviations()).toEqual(['PotEmptied 10:06 pot-dead']);
   });
 });
 

@@ -62,3 +62,7 @@ export const spanishBreathing: typeof englishBreathing = {
   unchecked: (check, why, figures) =>
     `Aire respirable: ${because[why]} (${who(check, figures)}). Escriba aire respirable y lo leído.`,
 };
+
+/** Said first, while the gun runs. */
+export const spanishFanOff =
+  'Dejen de pintar ya: la extracción está apagada y la pistola en marcha. Salgan de la niebla; nadie pinta hasta que vuelva a funcionar.';

@@ -6,7 +6,7 @@ import type { BriefLineId } from '../../../../core/session/brief-lines.ts';
 import type { Qualification, Work } from '../../../../core/session/session-commands.ts';
 import type { Figures } from '../../figures.ts';
 import type { englishSession } from '../english/session.ts';
-import { spanishBreathing } from './breathing.ts';
+import { spanishBreathing, spanishFanOff } from './breathing.ts';
 import { spanishCartridge } from './cartridge.ts';
 import { spanishExposure } from './exposure.ts';
 import { spanishMonitor } from './gas.ts';
@@ -197,8 +197,7 @@ export function spanishSession(say: Spoken): typeof englishSession {
     },
     potNotFit: (batch, phase, dueAt, figures) =>
       `La mezcla ${batch} aún no se puede pintar: ${phase}${dueAt === undefined ? '' : told`, acaba ${atTime(figures, dueAt, 'up')}`}.`,
-    fanOffSpraying:
-      'Dejen de pintar ya: la extracción está apagada y la pistola en marcha. Salgan de la niebla; nadie pinta hasta que vuelva a funcionar.',
+    fanOffSpraying: spanishFanOff,
     fanStays: (until, figures) =>
       until === undefined
         ? 'La extracción sigue durante el lavado, hasta que no quede nada húmedo en la cabina.'
