@@ -82,7 +82,7 @@ describe('a standing assessment', () => {
     const asked = await say('@kari: empiezo a pintar');
     expect(asked.text).toContain('Sin aire suministrado hace falta la evaluación del supervisor');
     await say('@rosa: set language es');
-    const given = await say('@rosa: evaluar demo-clear en cabina hasta 2027-01-31');
+    const given = await say('@rosa: evaluar demo-clear en cabina sin-aire-suministrado hasta 2027-01-31');
     expect(given.text).toContain('sin aire suministrado, según evaluación: cabina, Demo Clear, pistola');
   });
 });

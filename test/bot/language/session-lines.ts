@@ -211,7 +211,12 @@ export const sessionLines: readonly TypedLine[] = [
   act('assess demo-clear with supplied air until 2027-01-31', {
     ...{ verb: 'assess', sheet: 'demo-clear', method: 'spray', suppliedAir: 'with', until: '2027-01-31' },
   }),
-  miss('assess demo-clear in booth until 2027-01-31', 'incomplete', ''),
+  miss(
+    'assess demo-clear in booth until 2027-01-31',
+    'incomplete',
+    '',
+    'assess demo-clear in booth until 2027-01-31 without-supplied-air',
+  ),
   act('training kari 2027-01-31', { verb: 'training', person: 'kari', until: '2027-01-31' }),
   miss('fit kari 2026-02-30', 'impossible', '2026-02-30'),
   miss('fit 2026-05-01', 'incomplete', ''),

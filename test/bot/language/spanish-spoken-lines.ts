@@ -165,7 +165,7 @@ export const spanishSpokenLines: readonly TypedLine[] = [
     }),
   ),
   act('fijar confinado tanque-3 no', { verb: 'set', setting: { name: 'confined', place: 'tanque-3', on: false } }),
-  act('evaluar demo-clear en cabina sin aire suministrado hasta 2027-01-31', {
+  act('evaluar demo-clear en cabina sin-aire-suministrado hasta 2027-01-31', {
     ...{
       verb: 'assess',
       sheet: 'demo-clear',

@@ -5,12 +5,7 @@ import { given } from '../given.ts';
 
 const spraying = [
   ...['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:00 weigh 1 1200g 1200g', '09:42 filter 1'],
-  ...[
-    '09:43 @omar: set booth 4m2',
-    '09:43 brief 1 in booth spray kari near omar out',
-    '09:44 ack',
-    '09:44 supplied yes',
-  ],
+  ...['09:43 @omar: set booth 4m2', '09:43 brief 1 in booth spray kari out omar', '09:44 ack', '09:44 supplied yes'],
   ...['09:44 fan on 0.6m/s', '09:45 spray on'],
 ];
 const ofStop = (deviations: readonly string[]) => deviations.filter((each) => each.startsWith('SprayStopped'));

@@ -31,7 +31,7 @@ describe('a sum that passes', () => {
 
   it('given one of another booth, or of another product, then it is not this one', async () => {
     for (const other of ['demo-clear in booth-2', 'demo-build in booth']) {
-      const shift = await given([...noAir, `09:44 @rosa: assess ${other} until 2027-01-31`]);
+      const shift = await given([...noAir, `09:44 @rosa: assess ${other} without-supplied-air until 2027-01-31`]);
       expect(await shift.when('09:45 spray on')).toEqual({ objected: ['no-assessment'] });
     }
   });

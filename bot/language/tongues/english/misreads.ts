@@ -22,7 +22,7 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   'permit-alone': () =>
     'nothing says what is permitted. A lead releases what is held, with permit and the reason behind',
   'inside-vessel': () =>
-    "nobody goes in to coat by this: the employer's confined-space permit is asked for. From outside, name the part and say from-outside",
+    "nobody coats from inside by this: the employer's confined-space permit is asked for. From outside, name the part and say from-outside",
   'no-alone': () => 'what is it that is not so? Say no with it; what was recorded by mistake is taken back with undo',
   'which-act': () => 'one tap says it, and nothing is recorded before',
 };

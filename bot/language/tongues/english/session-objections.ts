@@ -65,7 +65,7 @@ export function englishSessionObjection(objection: SessionObjection, figures: Fi
     case 'fan-too-weak':
       return `The fan does not give what is asked: ${figures.list(objection.short.map((short) => shortOf(short, figures)))}. ${byAssessment}`;
     case 'confined-place':
-      return `${objection.place} is by its name a place that people are closed in. None of this serves there: the employer's confined-space permit is asked for. ${objection.session === undefined ? 'Done from outside with nobody in it: say the coat with from-outside' : `Sprayed from outside with nobody in it: say from-outside ${objection.session}`}. If the name means something else, a lead says set confined ${objection.place} off.`;
+      return `${objection.place} is by its name a place that people are closed in. None of this serves there: the employer's confined-space permit is asked for. ${objection.session === undefined ? 'Done from outside, nobody inside: say the coat with from-outside' : `Sprayed from outside, nobody inside: say from-outside ${objection.session}`}. If the name means something else, a lead says set confined ${objection.place} off.`;
     case 'not-qualified':
       return `Out of date: ${figures.list(objection.ranOut.map(({ person, what, until }) => `${englishQualifications[what]} of ${person}, ${figures.date(until)}`))}. Move them out, or note the new date. ${byName}`;
     case 'breathing-air-not-fit':
