@@ -11,3 +11,5 @@ export const alarmsNamed = {
   hot: 'caliente mezcla',
   emergency: 'emergencia',
 };
+
+export const alarmsToEnd = { ...alarmsNamed, drill: 'simulacro', all: 'todas todo todos' };

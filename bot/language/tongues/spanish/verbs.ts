@@ -1,7 +1,7 @@
 // What a Spanish speaker types for each row, besides the English words; with accents or without. The first word is the one printed.
 
 import { done, type VerbsTyped, verbWords } from '../typed.ts';
-import { alarmsNamed } from './alarms-named.ts';
+import { alarmsNamed, alarmsToEnd } from './alarms-named.ts';
 import { spanishAskedVerbs } from './asked-verbs.ts';
 import { begins, ends, monitorWords } from './begun-and-ended.ts';
 import { spanishFirstShiftVerbs } from './first-shift.ts';
@@ -290,11 +290,7 @@ export const spanishVerbs: VerbsTyped = {
   breathless: verbWords('ahogo, me ahogo, asfixia, se ahoga', 'ahogo'),
   emergency: verbWords('emergencia, socorro, auxilio', 'emergencia'),
   'no-alarm': verbWords('sin alarma, falsa alarma', 'sin alarma'),
-  'alarm-over': verbWords('fin alarma, terminó alarma, acabó alarma', 'fin de alarma', '', {
-    ...alarmsNamed,
-    drill: 'simulacro',
-    all: 'todas todo todos',
-  }),
+  'alarm-over': verbWords('fin alarma, terminó alarma, acabó alarma', 'fin de alarma', '', alarmsToEnd),
   drill: verbWords('empezar simulacro, empieza simulacro', 'empezar simulacro fuego', '', alarmsNamed),
   bell: verbWords('campana, prueba avisos, prueba aviso, timbre', 'campana'),
   purge: verbWords('purgar, purga, barrer', 'purgar lata 3 5L/min', 'argon, nitrogen, left'),
