@@ -48,7 +48,7 @@ export interface Card {
   readonly actions: readonly CardAction[];
   readonly fields: readonly CardField[];
   /** A line that lacks one thing, with a field for it: that alone, typed, is the answer. */
-  readonly asks?: string;
+  readonly asksFor?: string;
   readonly next: readonly { readonly key: string; readonly dueAt: string }[];
   readonly image: string | null;
   /** A paper or export that was written, by its name in the paper tray: each front end hands it out its own way. */

@@ -44,7 +44,7 @@ export function misreadCard(telling: Telling | Pick<Telling, 'words'>, misread: 
       })),
       ...('shop' in telling ? [...partTaps(telling, misread), ...waysOn(telling, misread)] : []),
     ],
-    ...known({ asks: misread.asks }),
+    ...known({ asksFor: misread.asks }),
   });
 }
 

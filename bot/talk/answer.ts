@@ -31,7 +31,7 @@ export interface Answer {
   readonly actLine?: string;
   readonly card: Card;
   /** Of what was recorded: its line, and its first entry. */
-  readonly said?: { readonly line: string; readonly entry: number };
+  readonly saidAct?: { readonly line: string; readonly entry: number };
   /** Of a bell: all that ring in the same breath for the same, as one; by their numbered keys, its own among them. */
   readonly together?: { readonly keys: readonly string[]; readonly card: Card };
   /** In the crew's language and units, where those of whoever said it are others: for what many read. */

@@ -45,7 +45,7 @@ function saidAct(told: readonly Answer[], { shop, as, at }: Asked): SaidAct | un
   if (latest === undefined) return undefined;
   const { entry, corrected, entries } = latest;
   const own = told.filter((answer) => answer.as === as && answer.key === null);
-  const said = own.find((answer) => answer.recorded)?.said;
+  const said = own.find((answer) => answer.recorded)?.saidAct;
   const isIt = !corrected && said !== undefined && entries.some(({ seq }) => seq === said.entry);
   const of = amendTargetOf(entry);
   return {
@@ -91,6 +91,6 @@ function openOn({ kind, card }: Answer): readonly Open[] {
   };
   return [
     ...card.actions.map(({ line, label, bare = [] }, i) => ({ line, label, bare, isAsked: isAsked(line, i) })),
-    ...(card.asks === undefined ? [] : [{ line: card.asks, label: '', bare: [], isAsked: true }]),
+    ...(card.asksFor === undefined ? [] : [{ line: card.asksFor, label: '', bare: [], isAsked: true }]),
   ];
 }

@@ -38,7 +38,7 @@ export function answering(
   shop: Shop,
   content: Pick<
     Answer,
-    'kind' | 'code' | 'recorded' | 'card' | 'forAll' | 'about' | 'moved' | 'asked' | 'actLine' | 'said'
+    'kind' | 'code' | 'recorded' | 'card' | 'forAll' | 'about' | 'moved' | 'asked' | 'actLine' | 'saidAct'
   >,
 ): Answer {
   const { as, in: said } = delivery;

@@ -37,10 +37,10 @@ export function wordOutcome(
         withLead(telling, taken(telling, recordedCard(telling, request, outcome)), delivery.as, moved),
       );
       const about = subjectsOf(shop, moved);
-      const said = saidOf(told, delivery, request, outcome);
+      const saidAct = saidOf(told, delivery, request, outcome);
       return answering(told, delivery, shop, {
         ...{ kind: 'reply', code: null, recorded: true, ...cards, about, moved },
-        ...known({ said }),
+        ...known({ saidAct }),
       });
     }
     case 'objected': {
@@ -82,7 +82,7 @@ function saidOf(
   delivery: Delivery,
   { command, stance }: Request,
   { shop, envelopes }: Recorded,
-): Answer['said'] {
+): Answer['saidAct'] {
   const [first] = envelopes;
   if (first === undefined || command.verb === 'near-miss') return undefined;
   const line = lineOf(tellingOf(told, shop, delivery.as), {

@@ -29,7 +29,7 @@ const notOfAnswer = [
   'moved',
   'asked',
   'actLine',
-  'said',
+  'saidAct',
   'forAll',
   'together',
 ] as const satisfies readonly (keyof Answer)[];
@@ -40,7 +40,7 @@ const notOfCard = [
   'links',
   'alarm',
   'leads',
-  'asks',
+  'asksFor',
 ] as const satisfies readonly (keyof Card)[];
 
 function without(whole: object, names: readonly string[]) {

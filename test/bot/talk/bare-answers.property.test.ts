@@ -46,7 +46,7 @@ function questionsOn(card: Card, pick: number, figures: readonly number[]): read
   const asked = card.actions.filter(({ line }) =>
     fieldsOf(line).every(({ id }) => card.fields.some((one) => one.id === id)),
   );
-  const lines = [...asked.map(({ line }) => line), ...(card.asks === undefined ? [] : [card.asks])];
+  const lines = [...asked.map(({ line }) => line), ...(card.asksFor === undefined ? [] : [card.asksFor])];
   const filled = lines.flatMap((line) => {
     const fields = fieldsOf(line);
     if (fields.length === 0 || fields.some(({ holds }) => holds === 'words')) return [];
