@@ -6,7 +6,7 @@ import { isOwnKey } from '../../core/own-key.ts';
 import type { Hearing } from './hearing.ts';
 import { fillers } from './tongues/english/line-words.ts';
 import { type Token, wordIn } from './typed/token.ts';
-import { isIgnoredOn, verbOfWord } from './verbs-typed.ts';
+import { isIgnoredOn, verbAt, verbOfWord } from './verbs-typed.ts';
 
 interface Shown {
   readonly gas: Gas;
@@ -24,8 +24,10 @@ export function gasesSaid(line: string, tokens: readonly Token[], hearing: Heari
   });
   if (named.length < 2 || new Set(named.map(({ gas }) => gas)).size < named.length) return undefined;
   const begins = named[0]?.index ?? 0;
-  const isBefore = (token: Token) => isGases(token, hearing) || isIgnoredOn('lel', wordIn(token), hearing);
-  if (!tokens.slice(0, begins).every(isBefore)) return undefined;
+  // A verb of two words, `four gas`, before them.
+  const verb = verbAt(tokens, 0, hearing);
+  const from = verb?.row.name === 'gases' ? verb.to : 0;
+  if (!tokens.slice(from, begins).every((token) => isIgnoredOn('lel', wordIn(token), hearing))) return undefined;
   const shown = named.flatMap(({ gas, index }, i) => {
     const found = shownOf(gas, tokens.slice(index, named[i + 1]?.index), hearing);
     return found === undefined ? [] : [found];
@@ -56,9 +58,6 @@ function shownOf(gas: Gas, pieces: readonly Token[], hearing: Hearing): Shown | 
 }
 
 const ppmShape = /^\d+(?:[.,]\d+)?ppm$/i;
-
-const isGases = (token: Token, hearing: Hearing): boolean =>
-  token.kind === 'word' && verbOfWord(token, hearing)?.row.name === 'gases';
 
 function gasOf(token: Token, hearing: Hearing): Gas | undefined {
   const name = token.kind === 'word' ? verbOfWord(token, hearing)?.row.name : undefined;

@@ -116,6 +116,7 @@ export const sessionLines: readonly TypedLine[] = [
     { verb: 'gases', lel: percent(0), co: 12, place: 'booth' },
     happenedAt('2026-03-02T09:40'),
   ),
+  act('four gas: o2 20.9 lel 2', { verb: 'gases', lel: percent(2), o2: percent(20.9) }),
   miss('o2 lel 0', 'left-over', 'lel'),
   act('lel 12%', { verb: 'lel', value: percent(12) }),
   act('LEL 0%', { verb: 'lel', value: percent(0) }),

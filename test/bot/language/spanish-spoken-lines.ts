@@ -185,6 +185,7 @@ export const spanishSpokenLines: readonly TypedLine[] = [
   act('exposición de kari: 12,5 ppm de acetona durante 2 horas', {
     ...{ verb: 'exposure', person: 'kari', substance: 'acetone', taskMinutes: minutes(120), ppm: 12.5 },
   }),
+  act('cuatro gases oxígeno 20,9 lie 2', { verb: 'gases', lel: percent(2), o2: percent(20.9) }),
   act('oxígeno 20,9 lie 0 sulfhídrico 0', { verb: 'gases', lel: percent(0), o2: percent(20.9), h2s: 0 }),
   act('lie 12%', { verb: 'lel', value: percent(12) }),
   act('oxígeno 19,1%', { verb: 'o2', value: percent(19.1) }),
