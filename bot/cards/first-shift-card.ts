@@ -38,13 +38,14 @@ export function withFirstShift(telling: Telling, card: Card, name: PersonName, a
   return {
     ...card,
     leads: guide.leads(stepOf(telling, step)),
+    // What the card itself says already is not said twice.
     leadsOn: [
       ...taught,
       ...lasting,
       guide.never(step.never, figures),
       ...whoseLines(telling, step.doing, name),
       ...toType(telling, step.doing, taps),
-    ],
+    ].filter((line) => !card.lines.includes(line)),
     actions: asks ? withoutTwins([...card.actions, ...taps]) : withoutTwins([...taps, ...card.actions]),
   };
 }

@@ -2,6 +2,7 @@
 
 import type { Component } from '../../core/components.ts';
 import { leastRole, peopleFrom, roleShort } from '../../core/crew/who-may.ts';
+import { firstShiftStep } from '../../core/guide/first-shift.ts';
 import type { Doing, Guidance, Lasts } from '../../core/guide/guidance.ts';
 import { guideAfter, guideFor } from '../../core/guide/guide.ts';
 import { nameIn, nounOf, numberIn, type PersonName, type StreamId } from '../../core/ids.ts';
@@ -15,10 +16,8 @@ import { nextTaps } from './next-taps.ts';
 import { sealedInStock } from './sealed-cards.ts';
 
 export function guideCard(telling: Telling, name: PersonName): Card {
-  const { words, shop } = telling;
-  // It is told under every answer to them.
-  if (shop.crew.firstShifts.has(name)) return makeCard(words.guide.title, 'plain');
-  const guidance = guideFor(telling, name);
+  const { words } = telling;
+  const guidance = firstShiftStep(telling, name) ?? guideFor(telling, name);
   const { doing, lasts, never } = guidance;
   return makeCard(
     words.guide.title,

@@ -158,7 +158,7 @@ async function offered(
   shop: Shop,
 ): Promise<Answer | undefined> {
   const answer = await inWords(deps, told, delivery, reading, shop);
-  return answer && deps.newcomers.offering(tellingOf(told, shop, delivery.as), delivery.as, answer);
+  return answer && deps.newcomers.offering(tellingOf(told, shop, delivery.as), delivery.as, reading, answer);
 }
 
 function inWords(

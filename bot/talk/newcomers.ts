@@ -1,20 +1,21 @@
-// Whoever has said nothing yet that stands in the record is new: with the first answer to a question, or to a line that
-// begins with no word known here, they are offered to be led through their first shift, once.
+// Whoever has said nothing yet that stands in the record is new: with the first answer about what to do or how it is
+// said, or to a line that begins with no word known here, they are offered to be led through their first shift, once.
 
 import type { CrewId, PersonName } from '../../core/ids.ts';
 import type { Store } from '../../core/ports.ts';
 import { type Telling, tap, withLinesShown } from '../cards/card-context.ts';
+import type { Reading } from '../language/reading.ts';
 import { type Answer, makeAnswer } from './answer.ts';
 
 export interface Newcomers {
-  readonly offering: (telling: Telling, name: PersonName, answer: Answer) => Promise<Answer>;
+  readonly offering: (telling: Telling, name: PersonName, reading: Reading, answer: Answer) => Promise<Answer>;
 }
 
 export function createNewcomers(store: Pick<Store, 'streamsLastTouched'>, crew: CrewId): Newcomers {
   const met = new Set<PersonName>();
   return {
-    offering: async (telling, name, answer) => {
-      if (met.has(name) || !isAtALoss(answer)) return answer;
+    offering: async (telling, name, reading, answer) => {
+      if (met.has(name) || !isAtALoss(reading)) return answer;
       met.add(name);
       if ((await store.streamsLastTouched(crew, name)).length > 0) return answer;
       const actions = [...answer.card.actions, tap(telling, 'first-shift', 'first-shift')];
@@ -23,6 +24,8 @@ export function createNewcomers(store: Pick<Store, 'streamsLastTouched'>, crew: 
   };
 }
 
-/** Whoever asks, or does not yet know how it is said: not who may be calling for help, or lacks a unit only. */
-const isAtALoss = ({ kind, card, code }: Answer): boolean =>
-  card.alarm !== true && (kind === 'reply' || code === 'unknown-verb');
+/** Whoever asks for help or what to do, or does not yet know how it is said: not who may be calling, or lacks a unit only. */
+function isAtALoss(reading: Reading): boolean {
+  if (reading.kind === 'misread') return reading.misread.code === 'unknown-verb';
+  return reading.kind === 'question' && (reading.question.ask === 'help' || reading.question.ask === 'what-now');
+}
