@@ -48,10 +48,15 @@ export function readStrictly(text: string, context: LineContext): Reading {
     : readPartList(list, (line) => readSingle(line, context), context.hearing);
 }
 
+/** Nobody says an act in more. */
+const longestSaid = 300;
+
 /** As it is said in other words: what is sure is taken, what is likely is offered. A cry is never read as anything else. */
 function readFurther({ misread, line }: Misreading, context: LineContext): Reading | undefined {
   if (misread.code === 'no-cry' || misread.code === 'which-cry' || misread.calls !== undefined) return undefined;
-  const found = line.length > longestLine ? undefined : understood(line, context, (each) => readSingle(each, context));
+  const strictly = (each: string): Reading =>
+    each === line ? { kind: 'misread', misread, line } : readSingle(each, context);
+  const found = line.length > longestSaid ? undefined : understood(line, context, strictly);
   if (found === undefined) return undefined;
   if (found.is === 'sure') {
     const taken = readSingle(found.line, context);
@@ -71,7 +76,7 @@ function readFurther({ misread, line }: Misreading, context: LineContext): Readi
 function withoutHarm(read: Misreading, context: LineContext): Misreading {
   const { misread, line } = read;
   const isOpen = misread.suggestions.length > 0 && misread.calls === undefined && misread.code !== 'no-alone';
-  if (!isOpen || holdsDay(misread.verb) || !onlyAsksOrDenies(line, context)) return read;
+  if (!isOpen || line.length > longestSaid || holdsDay(misread.verb) || !onlyAsksOrDenies(line, context)) return read;
   const suggestions = misread.suggestions.filter((each) => {
     const offered = readSingle(each, context);
     return offered.kind === 'question' || (offered.kind === 'command' && offered.command.verb === 'near-miss');

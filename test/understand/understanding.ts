@@ -54,6 +54,9 @@ export async function understandingOf(shops: Shops, spoken: SpokenLine): Promise
 const tapsOf = (answer: Answer | undefined): readonly CardAction[] =>
   (answer?.card.actions ?? []).slice(0, shownTaps).filter(({ line }) => !line.includes('{'));
 
+/** Taps that record only how the bot leads somebody, and no work. */
+const noWork: ReadonlySet<string> = new Set(['first-shift']);
+
 async function tapsThatRecord(
   say: (...lines: readonly string[]) => ReturnType<Shops['say']>,
   line: string,
@@ -63,7 +66,7 @@ async function tapsThatRecord(
   const harmful: string[] = [];
   for (const tap of taps) {
     const tapped = await say(line, tap.line);
-    if (tapped.left.length > before.length) harmful.push(tap.line);
+    if (tapped.left.length > before.length && !noWork.has(tap.line)) harmful.push(tap.line);
   }
   return harmful;
 }

@@ -10,7 +10,6 @@ export interface PartsKnown {
   readonly names: ReadonlyMap<string, PartName>;
   /** By the word before the number, and by the last of several: `pump-housing`, `housing`. */
   readonly roots: ReadonlyMap<string, readonly NumberedPart[]>;
-  readonly numbers: ReadonlyMap<number, readonly PartName[]>;
 }
 
 interface NumberedPart {
@@ -23,9 +22,17 @@ const pieces = (text: string): readonly string[] =>
     .split(/[-_./# ]+/)
     .filter((piece) => piece !== '');
 
+/** Made once a line, however often it is read. */
+const made = new WeakMap<readonly PartName[], PartsKnown>();
+
 export function partsKnown(parts: readonly PartName[]): PartsKnown {
+  const known = made.get(parts) ?? knownOf(parts);
+  made.set(parts, known);
+  return known;
+}
+
+function knownOf(parts: readonly PartName[]): PartsKnown {
   const roots = new Map<string, NumberedPart[]>();
-  const numbers = new Map<number, PartName[]>();
   for (const name of parts) {
     const words = pieces(name);
     const last = words.at(-1) ?? '';
@@ -33,11 +40,12 @@ export function partsKnown(parts: readonly PartName[]): PartsKnown {
     const root = number === undefined ? words : words.slice(0, -1);
     for (let from = 0; from < root.length; from++) {
       const key = root.slice(from).join('-');
-      roots.set(key, [...(roots.get(key) ?? []), { name, number }]);
+      const all = roots.get(key);
+      if (all === undefined) roots.set(key, [{ name, number }]);
+      else all.push({ name, number });
     }
-    if (number !== undefined) numbers.set(number, [...(numbers.get(number) ?? []), name]);
   }
-  return { names: new Map(parts.map((name) => [pieces(name).join('-'), name])), roots, numbers };
+  return { names: new Map(parts.map((name) => [pieces(name).join('-'), name])), roots };
 }
 
 export interface PartsAt {

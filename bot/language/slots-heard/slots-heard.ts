@@ -53,6 +53,8 @@ function slipsMended(
   claims: Claimed['claims'],
   { actWords }: SaidTable,
 ): readonly Piece[] | undefined {
+  // Of words alone any may be a slip of any.
+  if (pieces.every(({ is }) => is === 'word' || is === 'place' || is === 'time')) return undefined;
   for (const [at, piece] of pieces.entries()) {
     const [near] = piece.is === 'word' && claims[at] === undefined ? nearest(piece.word, actWords) : [];
     if (near !== undefined && piece.is === 'word' && piece.word.length > 2)
