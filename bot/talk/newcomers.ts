@@ -1,5 +1,5 @@
 // Whoever has said nothing yet that stands in the record is new: with the first answer about what to do or how it is
-// said, or to a line that begins with no word known here, they are offered to be led through their first shift, once.
+// said they are offered to be led through their first shift, once.
 
 import type { CrewId, PersonName } from '../../core/ids.ts';
 import type { Store } from '../../core/ports.ts';
@@ -24,8 +24,6 @@ export function createNewcomers(store: Pick<Store, 'streamsLastTouched'>, crew: 
   };
 }
 
-/** Whoever asks for help or what to do, or does not yet know how it is said: not who may be calling, or lacks a unit only. */
-function isAtALoss(reading: Reading): boolean {
-  if (reading.kind === 'misread') return reading.misread.code === 'unknown-verb';
-  return reading.kind === 'question' && (reading.question.ask === 'help' || reading.question.ask === 'what-now');
-}
+/** Whoever asks for help or what to do. No tap under a line that was not understood records anything. */
+const isAtALoss = (reading: Reading): boolean =>
+  reading.kind === 'question' && (reading.question.ask === 'help' || reading.question.ask === 'what-now');
