@@ -30,13 +30,15 @@ export function calledIn(clause: readonly string[], context: CryContext): readon
   const { alsoCries } = context.cries;
   const found: Called[] = [];
   for (let i = 0; i < clause.length; i++) {
-    const [word = '', next = ''] = clause.slice(i, i + 2);
+    const word = clause[i] ?? '';
+    const next = clause[i + 1] ?? '';
     const two = `${word} ${next}`;
     const pair = alarmOf(two, context) ?? alsoCries.get(two);
     const called = pair === undefined ? word : two;
     const to = i + (pair === undefined ? 1 : 2);
-    const after = clause.slice(to);
     const named = pair ?? alarmOf(word, context) ?? alsoCries.get(word);
+    if (named === undefined && !context.cries.dropped.has(called)) continue;
+    const after = clause.slice(to);
     // `se cayó el bote de endurecedor`: what fell is a can, and nobody.
     const isLiquid = isDropped(called, after, context) || (named === 'down' && isCanOf(after, context));
     const alarm = isLiquid ? 'spill' : named === 'fire' && isOfPot(called, after, context) ? 'hot' : named;
@@ -49,8 +51,8 @@ export function calledIn(clause: readonly string[], context: CryContext): readon
 
 /** `vertido de acetona`, `se me cayó el thinner`: a liquid. */
 export function isDropped(word: string, after: readonly string[], { cries }: CryContext): boolean {
-  const [what = ''] = after.filter((each) => !(cries.of.has(each) || cries.articles.has(each)));
-  return cries.dropped.has(word) && cries.liquids.has(what);
+  if (!cries.dropped.has(word)) return false;
+  return cries.liquids.has(after.find((each) => !(cries.of.has(each) || cries.articles.has(each))) ?? '');
 }
 
 /** `smoke from pot 1`, `humo de la mezcla`: what reacts, and no fire yet. */

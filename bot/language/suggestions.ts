@@ -30,16 +30,17 @@ const alarmWords: ReadonlySet<string> = new Set(alarms);
 export function nearestVerbs(typed: string, hearing: Hearing): readonly VerbNamed[] {
   const slip = withoutAccents(typed.toLowerCase());
   if (slip.length < 2 || hearing.noSlips.has(slip)) return [];
-  const verbWords = [...hearing.verbs].filter(([, { row }]) => !isStateQuestion(row.name));
+  const verbWords = offeredWords(hearing);
   const isAlarm = ({ row }: VerbNamed): boolean => alarmWords.has(row.name);
+  const letters = lettersIn(slip);
   const near = verbWords
-    .filter(([word]) => word.length > 1 && !word.includes(' ') && Math.abs(word.length - slip.length) <= furthest(slip))
-    .map(([word, verb]) => ({ verb, far: slipsBetween(slip, word) }))
+    .filter((each) => each.isOne && mayBeSlip(slip, letters, each))
+    .map(({ word, verb }) => ({ verb, far: slipsBetween(slip, word) }))
     .filter(({ verb, far }) => far <= (isAlarm(verb) ? furthest(slip) - 1 : furthest(slip)));
   const nearestAct = Math.min(...near.filter(({ verb }) => !isAlarm(verb)).map(({ far }) => far));
   const begun = verbWords
-    .filter(([word, verb]) => word.startsWith(slip) && !isAlarm(verb) && (slip.length > 2 || !word.includes(' ')))
-    .map(([, verb]) => ({ verb, far: 1.5 }));
+    .filter(({ word, verb, isOne }) => word.startsWith(slip) && !isAlarm(verb) && (slip.length > 2 || isOne))
+    .map(({ verb }) => ({ verb, far: 1.5 }));
   // `gas` begins one act in two tongues: it is offered once, in the speaker's own.
   const own = new Set(begun.filter(({ verb }) => verb.tongue === hearing.tongues.at(-1)).map(({ verb }) => verb.row));
   const ranked = [
@@ -51,6 +52,46 @@ export function nearestVerbs(typed: string, hearing: Hearing): readonly VerbName
     if (!verbs.some(({ printed }) => printed === verb.printed)) verbs.push(verb);
   }
   return verbs;
+}
+
+interface OfferedWord {
+  readonly word: string;
+  readonly verb: VerbNamed;
+  /** Of one word, and longer than a letter. */
+  readonly isOne: boolean;
+  readonly letters: number;
+}
+
+/** Made once for each set of tongues: every slip is held against all of them. */
+const offered = new WeakMap<Hearing, readonly OfferedWord[]>();
+
+function offeredWords(hearing: Hearing): readonly OfferedWord[] {
+  const known = offered.get(hearing);
+  if (known !== undefined) return known;
+  const words = [...hearing.verbs]
+    .filter(([, { row }]) => !isStateQuestion(row.name))
+    .map(([word, verb]) => ({ word, verb, isOne: word.length > 1 && !word.includes(' '), letters: lettersIn(word) }));
+  offered.set(hearing, words);
+  return words;
+}
+
+/** Which letters a word has, a bit each; all others share one. */
+function lettersIn(word: string): number {
+  let letters = 0;
+  for (let i = 0; i < word.length; i++) {
+    const at = word.charCodeAt(i) - 97;
+    letters |= 1 << (at >= 0 && at < 26 ? at : 26);
+  }
+  return letters;
+}
+
+/** A slip changes two letters at most: most words are told apart without counting edits. */
+function mayBeSlip(slip: string, letters: number, { word, letters: others }: OfferedWord): boolean {
+  const most = furthest(slip);
+  if (Math.abs(word.length - slip.length) > most) return false;
+  let differs = 0;
+  for (let left = letters ^ others; left !== 0 && differs <= 2 * most; left &= left - 1) differs += 1;
+  return differs <= 2 * most;
 }
 
 /** Short words allow one slip, longer ones two. */
