@@ -169,7 +169,7 @@ export const crewLines: readonly TypedLine[] = [
   ask('card tin 3', { ask: 'card', of: { can: 3 } }),
   miss('trace', 'incomplete', ''),
   ask('what is flash-off', { ask: 'what-is', term: 'flash-off' }),
-  ask("what's the dew point?", { ask: 'what-is', term: 'dew-point' }),
+  ask("what's the dew point?", { ask: 'how-hot', of: [] }),
   ask('what does induction mean', { ask: 'what-is', term: 'induction' }),
   ask('define spread', { ask: 'what-is', term: 'spread' }),
   ask('why', { ask: 'why' }),
