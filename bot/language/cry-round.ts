@@ -17,6 +17,8 @@ export interface Called {
 /** What a line is heard against: the words of every tongue, and whom it may name. */
 export interface CryContext {
   readonly cries: CryTable;
+  /** `begun`: what begins with an alarm's word cries out, unless it is calm. */
+  readonly heard: 'begun' | 'standing';
   /** The crew's. */
   readonly names: ReadonlySet<string>;
   /** Those of several words, word by word. */

@@ -56,7 +56,10 @@ export function isCry(called: Called, context: CryContext): boolean {
   // `se cayó`, `caliente`: they are said of any thing, so that what is said must be a person or a pot.
   const callsAlone =
     alarm === 'hot' ? word.split(' ').some((each) => cries.pots.has(each)) : !cries.ofAnything.has(word);
-  if (callsAlone && isBegun(alarm, before, context)) return !isCalm(alarm, word, after, context);
+  if (callsAlone && isBegun(alarm, before, context)) {
+    if (isCalm(alarm, word, after, context)) return false;
+    if (context.heard === 'begun') return true;
+  }
   switch (alarm) {
     case 'fire':
       if (cries.smoke.has(word) && after.length === 0 && before.length === 0) return false;

@@ -9,13 +9,18 @@ import type { CryTable } from './cry-words.ts';
 import type { LineContext } from './reading.ts';
 import { withoutAccents } from './typed/without-accents.ts';
 
-/** What the line cries out, the gravest first; nothing where it may only speak of it. */
-export function criesIn(line: string, { people = [], hearing }: LineContext): readonly Alarm[] {
+/** What the line cries out, the gravest first; nothing where it may only speak of it. `standing`: also of its first word what follows decides. */
+export function criesIn(
+  line: string,
+  { people = [], hearing }: LineContext,
+  heard: CryContext['heard'] = 'begun',
+): readonly Alarm[] {
   const { cries } = hearing;
   const typed = asCried(line, cries);
   const called = people.map((name) => wordsOf(withoutAccents(name.toLowerCase())));
   const context: CryContext = {
     cries,
+    heard,
     names: new Set(called.flatMap((name) => [...name.slice(0, 1), oneWord(name)])),
     whole: called.filter((name) => name.length > 1),
     capitals: new Set(

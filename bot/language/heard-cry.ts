@@ -7,6 +7,7 @@ import type { PlaceName } from '../../core/ids.ts';
 import { known } from '../../core/known.ts';
 import { type Alarm, alarmNamed } from '../../core/session/session-commands.ts';
 import { criedWords, criesIn } from './cry.ts';
+import { criedBehind } from './cry-behind.ts';
 import type { Hearing } from './hearing.ts';
 import { aboutAlarms, neededIn, type Read, unknownVerb } from './misread-line.ts';
 import { needIn } from './need.ts';
@@ -72,7 +73,20 @@ export function orCried(read: Read, line: string, typed: string, context: LineCo
     const { batch } = reacting;
     return withNamed({ act: { command: { verb: 'hot', note: line, ...known({ batch }) } }, line }, line, context);
   }
-  return inNeed(read, need, { line, typed }, context);
+  return behindAct(read, line, typed, context) ?? inNeed(read, need, { line, typed }, context);
+}
+
+/** `lel 0 fire in booth!`: whatever stands before it. */
+function behindAct(read: Read, line: string, typed: string, context: LineContext): Read | undefined {
+  const { every } = context.hearing;
+  const [first] = tokenize(line, every);
+  const named = first && verbNamed(first.text.toLowerCase(), every)?.row.name;
+  if (!isFailed(read) || read.failed.failed === 'no-cry' || (named !== undefined && aboutAlarms.has(named)))
+    return undefined;
+  const cried = criedBehind(typed, read.failed.token?.text, context);
+  if (cried === undefined) return undefined;
+  if (cried.is === 'asked') return { ...whichCry(line, read, cried.likely, context.hearing), line };
+  return withNamed({ act: { command: { verb: cried.alarm, note: line } }, line }, line, context);
 }
 
 /** `why is everybody down`: with a word of need in it, it is heard as if nobody had asked. */
@@ -90,7 +104,8 @@ function inNeed(
 ): Read {
   if (need === undefined || 'act' in read) return read;
   const isFar = isFailed(read) && read.failed.failed !== 'unknown-verb' && read.failed.failed !== 'no-cry';
-  if (isFar) return read;
+  if (isFar && need.is === 'open') return { ...whichCry(line, read, [need.alarm], context.hearing), line };
+  if (isFar && need.is !== 'certain') return read;
   // `help` and `ayuda` alone are the help card, where that is what they say here; `help filter` asks what may be typed.
   const isOnly = need.is === 'open' && new Set(criedWords(line, context.hearing.cries)).size === 1;
   if (!isFailed(read) && need.is !== 'certain' && !isOnly && !/[!¡]/.test(typed)) return read;
