@@ -12,7 +12,8 @@
  * readings, and what is not known never passes where it can hurt somebody. 6: a
  * reading that cannot be is asked about, and what a pot or a can gives off,
  * weighs or outgrows objects; an alarm holds pots and cans too. 7: coats of
- * every method in a confined place, and warm liquids, are asked about. A later rule raises the last number and names it in its `since`.
+ * every method in a confined place, and warm liquids, are asked about, and a gas
+ * monitor that is not known to be in check opens no place. A later rule raises the last number and names it in its `since`.
  */
 export const editions = [1, 2, 3, 4, 5, 6, 7] as const;
 export type Edition = (typeof editions)[number];

@@ -4,14 +4,14 @@
 import { alarmHolding, countdownMs, isHeldBy, type OpenAlarm } from './crew/open-alarms.ts';
 import type { Entry } from './history.ts';
 import type { PlaceName } from './ids.ts';
-import { type GasReading, gasesBeyond } from './place/place.ts';
+import { type GasBeyond, gasesBeyond } from './place/place.ts';
 import { type Edition, editionOfToday } from './rule-editions.ts';
 import type { Shop } from './shop.ts';
 import { type EpochMs, epochMs } from './units.ts';
 
 export interface StayOut {
   readonly alarm: OpenAlarm | undefined;
-  readonly beyond: readonly GasReading[];
+  readonly beyond: readonly GasBeyond[];
 }
 
 /** A plan holds until something is said: by then a countdown has rung, unless somebody called it off. */

@@ -9,6 +9,7 @@ import { partStatus } from '../../core/part/part-status.ts';
 import { editionOfToday } from '../../core/rule-editions.ts';
 import { entriesIn, type Shop } from '../../core/shop.ts';
 import { statusOf } from '../../core/status.ts';
+import { alarmOverTaps, alarmsOfReading } from './alarm-of-reading.ts';
 import { batchFacts, batchTaps, ratioFacts } from './batch-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
@@ -89,6 +90,7 @@ export function amendedCard(
   const was = find(entriesIn(outcome.before));
   const is = find(entriesIn(outcome.shop));
   const change = was === undefined || is === undefined ? { was: '', is: '' } : wasAndIs(telling, was, is);
+  const rung = alarmsOfReading(telling, is);
   const film = part && statusOf.part(telling, part);
   const pot = part === undefined && batch !== undefined ? statusOf.batch(telling, batch) : undefined;
   return makeCard(replies.amended, 'plain', {
@@ -99,9 +101,13 @@ export function amendedCard(
     lines: [
       ...(film === undefined ? [] : heldLines(telling, film)),
       ...[replies.was(change.was), replies.is(change.is)],
+      ...(rung.length === 0 ? [] : [telling.words.session.monitor.alarmStays]),
       ...(why === '' ? [] : [replies.why(why)]),
     ],
-    actions: film !== undefined ? partTaps(telling, film) : pot !== undefined ? batchTaps(telling, pot) : [],
+    actions: [
+      ...alarmOverTaps(telling, rung),
+      ...(film !== undefined ? partTaps(telling, film) : pot !== undefined ? batchTaps(telling, pot) : []),
+    ],
   });
 }
 

@@ -3,12 +3,11 @@
 
 import { type Gas, gasVerdict, isBeyond } from '../../core/calc/monitor-limits.ts';
 import type { CommandOf } from '../../core/commands.ts';
-import { localDay } from '../../core/crew/local-day.ts';
+import { monitorCheck } from '../../core/crew/monitor-check.ts';
 import { alarmIn } from '../../core/crew/open-alarms.ts';
 import type { Recorded } from '../../core/execute.ts';
 import { nameIn, type PersonName } from '../../core/ids.ts';
-import type { GasReading } from '../../core/place/place.ts';
-import { lastSaid } from '../../core/settled.ts';
+import { type GasReading, gasesBeyond } from '../../core/place/place.ts';
 import type { EpochMs } from '../../core/units.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, undoTap } from './card-context.ts';
@@ -37,7 +36,11 @@ export function shownCard(
   const unproved = unprovedLines(telling, told?.happenedAt ?? telling.now);
   const undo = told === undefined ? [] : [undoTap(telling, told.seq)];
   if (!isBeyond(read)) {
-    const lines = [limit, ...unproved, ...untilClear, words.monitor.oneMoment];
+    const shut = gasesBeyond(telling.shop.places.get(place), telling.now).some(
+      (each) => each.gas === gas && each.unprovedWithinAt !== undefined,
+    );
+    const stays = shut ? [words.monitor.staysShut(place)] : [];
+    const lines = [...stays, limit, ...unproved, ...untilClear, words.monitor.oneMoment];
     const isPlain = verdict.is === 'within' && !isOn && unproved.length === 0;
     return makeCard(title, isPlain ? 'plain' : 'warn', { lines, actions: undo });
   }
@@ -68,9 +71,15 @@ function readSince({ envelopes: [read], shop }: Recorded, gas: Gas): GasReading 
 }
 
 /** Of a monitor that nobody keeps in check, or no longer: less known never reads as more. */
-function unprovedLines({ words, shop: { crew }, figures }: Telling, at: EpochMs): readonly string[] {
+function unprovedLines({ words, shop, figures }: Telling, at: EpochMs): readonly string[] {
   const { monitor } = words.session;
-  const until = lastSaid(crew, 'monitor')?.until;
-  if (until === undefined) return [monitor.neverChecked];
-  return until < localDay(crew.zone, at) ? [monitor.outOfCheck(until, figures)] : [];
+  const check = monitorCheck(shop, at);
+  switch (check.is) {
+    case 'in':
+      return [];
+    case 'never':
+      return [monitor.neverChecked];
+    case 'out':
+      return [monitor.outOfCheck(check.until, figures)];
+  }
 }

@@ -6,7 +6,7 @@ import { isFor } from '../event-readers.ts';
 import type { Entry, Fact, NewEvent } from '../history.ts';
 import { defaultPlace, nameIn, nounOf, numberIn, type PlaceName } from '../ids.ts';
 import type { Objection } from '../objections.ts';
-import { foldPlace, type GasReading, gasesBeyond } from '../place/place.ts';
+import { foldPlace, type GasBeyond, gasesBeyond } from '../place/place.ts';
 import { editionOfToday } from '../rule-editions.ts';
 import { judge, objectionsTo, type Rule } from '../rules.ts';
 import type { Shop } from '../shop.ts';
@@ -15,7 +15,7 @@ import { alarmHolding, foldAlarms, isEverywhere, type OpenAlarm } from './open-a
 interface PlaceCase {
   readonly place: PlaceName;
   readonly alarm?: OpenAlarm | undefined;
-  readonly beyond: readonly GasReading[];
+  readonly beyond: readonly GasBeyond[];
 }
 
 export const alarmRules: readonly Rule<PlaceCase>[] = [

@@ -9,6 +9,7 @@ import { crewStream, type PlaceName, placeStream, sessionStream } from '../ids.t
 import { placeOf } from '../session/place-meant.ts';
 import { openSessions, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
+import { monitorCheck } from './monitor-check.ts';
 import { alarmIn } from './open-alarms.ts';
 
 export function decideGas(shop: Shop, said: Said<CommandOf<Gas>>): Decision {
@@ -40,10 +41,11 @@ function gasEvents(shop: Shop, { gas, value, place: named, at }: GasTold): reado
   const place = named ?? sprayed ?? placeOf(shop, undefined);
   const law = shop.crew.spray.law.frame;
   const there = openSessions(shop).filter((session) => session.place === place);
+  const unproved = monitorCheck(shop, at).is !== 'in';
   const read: NewEvent = {
     streams: [placeStream(place), ...there.map(({ number }) => sessionStream(number))],
     happenedAt: at,
-    body: { type: 'GasRead', gas, value, ...(law !== 'us' && { law }) },
+    body: { type: 'GasRead', gas, value, ...(law !== 'us' && { law }), ...(unproved && { unproved }) },
   };
   if (!isBeyond({ gas, value, law }) || isKnown(shop, place, gas, at)) return [read];
   const note = `${gas.toUpperCase()} ${value} ${unitOfGas[gas]}`;

@@ -5,7 +5,7 @@ import { type FactFor, isFor } from '../event-readers.ts';
 import type { HeatSign } from '../heat-care.ts';
 import type { Entry } from '../history.ts';
 import { type BatchNumber, type CanNumber, defaultPlace, type PersonName, type PlaceName } from '../ids.ts';
-import type { GasReading } from '../place/place.ts';
+import type { GasBeyond } from '../place/place.ts';
 import type { Edition } from '../rule-editions.ts';
 import type { Alarm } from '../session/session-commands.ts';
 import { type EpochMs, epochMs } from '../units.ts';
@@ -41,7 +41,7 @@ export type AlarmObjection =
       /** It holds all work, not only what is begun there. */
       readonly isEverywhere: boolean;
     }
-  | { readonly code: 'gas-beyond'; readonly reading: GasReading; readonly place: PlaceName };
+  | { readonly code: 'gas-beyond'; readonly reading: GasBeyond; readonly place: PlaceName };
 
 /** Of older records nobody was ever asked to say that all is clear. */
 const sinceEdition: Edition = 5;

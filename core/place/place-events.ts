@@ -14,8 +14,14 @@ export const PlaceEvent = z.discriminatedUnion('type', [
     wetBulbCelsius: Celsius.optional(),
   }),
   event('SurfaceRead', { celsius: Celsius }),
-  /** Off a gas monitor: in per cent, or parts per million. `law`: whose limits held; of the United States where it is left out. */
-  event('GasRead', { gas: z.enum(gases), value: z.number(), law: z.enum(legalFrames).optional() }),
+  /**
+   * Off a gas monitor: in per cent, or parts per million. `law`: whose limits held; of the United States where it is left out.
+   * `unproved`: of a monitor that nobody had said to be in check.
+   */
+  event('GasRead', {
+    ...{ gas: z.enum(gases), value: z.number(), law: z.enum(legalFrames).optional() },
+    unproved: z.literal(true).optional(),
+  }),
   /** The lowest of a time that nobody read, from a minimum thermometer or a log. */
   event('LowestRead', { lowestCelsius: Celsius, since: EpochMs }),
 ]);

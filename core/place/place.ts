@@ -20,6 +20,13 @@ export interface AirReading {
 export interface GasReading extends GasRead {
   readonly at: EpochMs;
   readonly by: PersonName;
+  /** Of a monitor that is not known to be in check. */
+  readonly isUnproved?: boolean;
+}
+
+export interface GasBeyond extends GasReading {
+  /** Read within since, last at this time, of a monitor that is not known to be in check: that ends nothing. */
+  readonly unprovedWithinAt?: EpochMs | undefined;
 }
 
 export interface Place {
@@ -50,7 +57,10 @@ export function foldPlace(name: PlaceName, entries: readonly Entry[]): Place {
       case 'LowestRead':
         return lowest.push({ from: fact.since, to: at, celsius: fact.lowestCelsius });
       case 'GasRead':
-        return gas.push({ at, by, gas: fact.gas, value: fact.value, law: fact.law ?? 'us' });
+        return gas.push({
+          ...{ at, by, gas: fact.gas, value: fact.value, law: fact.law ?? 'us' },
+          ...(fact.unproved && { isUnproved: true }),
+        });
     }
   };
   for (const entry of entries) {
@@ -65,10 +75,16 @@ export function foldPlace(name: PlaceName, entries: readonly Entry[]): Place {
   };
 }
 
-/** Of each gas the last reading by `at`, where that was beyond its limit: nobody has read it within since. */
-export function gasesBeyond(place: Place | undefined, at: EpochMs): readonly GasReading[] {
+/** Of each gas the last reading by `at` beyond its limit, where nobody has read it within since off a monitor in check. */
+export function gasesBeyond(place: Place | undefined, at: EpochMs): readonly GasBeyond[] {
   const read = (place?.gas ?? []).filter((reading) => reading.at <= at);
-  return gases.flatMap((gas) => read.findLast((reading) => reading.gas === gas) ?? []).filter(isBeyond);
+  return gases.flatMap((gas) => {
+    const ofIt = read.filter((reading) => reading.gas === gas);
+    const telling = ofIt.findLast((reading) => isBeyond(reading) || reading.isUnproved !== true);
+    if (telling === undefined || !isBeyond(telling)) return [];
+    const last = ofIt.at(-1);
+    return [{ ...telling, ...(last !== telling && { unprovedWithinAt: last?.at }) }];
+  });
 }
 
 /** The latest reading of each figure at or before `at`. */

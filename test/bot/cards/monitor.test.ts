@@ -27,7 +27,7 @@ describe('a reading beyond its limit', () => {
   );
 
   it('given a crew under the law of the European Union, then its limit counts, and no advice of another country', async () => {
-    const { say } = await talkAfter('@rosa: set law eu');
+    const { say } = await talkAfter('@rosa: set law eu', 'set monitor 2026-12-31');
     const { card, text, to } = await say('@kari: co 25ppm in booth');
     expect([card.tone, to]).toEqual(['stop', ['kari', 'omar', 'rosa', 'lia']]);
     expect(text).toContain('The limit is 20 ppm (Directive (EU) 2017/164, from memory): 1.25 times it.');
@@ -51,7 +51,7 @@ describe('a reading beyond its limit', () => {
   });
 
   it('given the alarm is over, then nothing begins there until somebody has read it within its limit', async () => {
-    const { say } = await talkAfter('@kari: lel 12% in booth');
+    const { say } = await talkAfter('set monitor 2026-12-31', '@kari: lel 12% in booth');
     expect((await say('alarm over')).text).toContain(
       'The gas monitor last showed LEL 12 % in booth, read by kari at 08:00. Nothing new begins there until',
     );
@@ -124,5 +124,61 @@ describe('a reading within it', () => {
   it('given a Spanish reader, then it is told in Spanish', async () => {
     const { say } = await talkAfter('@kari: set language es');
     expect((await say('@kari: lie 12')).text).toContain('Paren de pintar, todos fuera');
+  });
+});
+
+describe('a place closed by a reading beyond its limit, and a monitor that nobody is known to have checked', () => {
+  it('given it then reads within, then the place stays closed and the card says what to do; checked and read again, it opens', async () => {
+    const { card, say } = await talkAfter('@kari: lel 12% in booth', 'alarm over', 'wait 5m');
+    const within = await card('@kari: lel 2% in booth');
+    expect(within.tone).toBe('warn');
+    expect(within.lines[0]).toBe(
+      'This opens nothing: booth stays closed. Check the monitor, say set monitor and the day until which that holds, then read again.',
+    );
+    const held = await say('brief in booth spray kari');
+    expect([held.code, held.recorded]).toEqual(['gas-beyond', false]);
+    expect(held.text).toContain('The reading within, at 08:05, is of a monitor that is not known to be in check');
+    await say('set monitor 2026-12-31');
+    expect((await say('brief in booth spray kari')).code).toBe('gas-beyond');
+    await say('@kari: lel 2% in booth');
+    expect((await say('brief in booth spray kari')).recorded).toBe(true);
+  });
+
+  it('given it was in check only until yesterday, then it opens nothing; in Spanish too', async () => {
+    const { card, say } = await talkAfter(
+      'set monitor 2026-03-01',
+      '@kari: co 60 in booth',
+      'alarm over',
+      'set language es',
+    );
+    expect((await card('co 2 in booth')).lines[0]).toContain('Esto no abre nada:');
+    expect((await say('brief in booth spray kari')).text).toContain('no abre nada: revisen el medidor');
+  });
+
+  it('given no reading was beyond, then nothing is closed', async () => {
+    const { say } = await talkAfter();
+    expect((await say('lel 2% in booth')).text).not.toContain('opens nothing');
+    expect((await say('brief in booth spray kari')).recorded).toBe(true);
+  });
+});
+
+describe('a reading beyond its limit, corrected to one within', () => {
+  it('then its alarm stays on, which the card says, and the lead ends that one with a tap', async () => {
+    const { card, say } = await talkAfter('@kari: lel 12% in booth');
+    const amended = await card('amend lel in booth 2% because the decimal was missed');
+    expect(amended.lines.join(' ')).toContain('Its alarm is still on: only a lead ends it');
+    expect(amended.actions.map(({ id, line }) => [id, line])).toContainEqual([
+      ...['alarm-over', 'alarm-over emergency in booth'],
+    ]);
+    expect((await say('alarm over emergency in booth')).recorded).toBe(true);
+  });
+
+  it('given another emergency is on there, or it is beyond all the same, then no tap ends it', async () => {
+    const { card, say } = await talkAfter('@kari: lel 12% in booth');
+    expect((await card('amend lel in booth 11%')).actions.map(({ id }) => id)).not.toContain('alarm-over');
+    await say('@kari: emergency in booth');
+    const { actions, lines } = await card('amend lel in booth 2%');
+    expect(actions.map(({ id }) => id)).not.toContain('alarm-over');
+    expect(lines.join(' ')).toContain('Its alarm is still on');
   });
 });

@@ -14,7 +14,7 @@ const flushBells = ({ heard }: Awaited<ReturnType<typeof talkAfter>>) =>
 
 describe('the gun stops while an alarm is on there', () => {
   it('given gas beyond its limit, then nobody is sent in to flush, by card, tap or bell, until both are over', async () => {
-    const talk = await talkAfter(...sprays, '@kari: lel 14%');
+    const talk = await talkAfter(...sprays, 'set monitor 2026-12-31', '@kari: lel 14%');
     const off = await talk.say('spray off');
     expect(off.card.lines).toEqual(['Stay out; flush after alarm over and a gas reading within the limit.']);
     expect(off.card.tone).toBe('stop');
@@ -54,7 +54,13 @@ describe('the gun stops while an alarm is on there', () => {
 
 describe('work is asked about while an alarm is on there', () => {
   it('given gas beyond its limit and the fan off, then the alarm is named before the fan, and no tap switches the fan on', async () => {
-    const { say } = await talkAfter(...briefed, 'fan off', 'part bracket-3', '@kari: lel 14%');
+    const { say } = await talkAfter(
+      ...briefed,
+      'fan off',
+      'part bracket-3',
+      'set monitor 2026-12-31',
+      '@kari: lel 14%',
+    );
     const asked = await say('coat bracket-3 1 spray');
     expect([asked.code, asked.recorded]).toEqual(['alarm-on', false]);
     expect(asked.text.indexOf('alarm')).toBeLessThan(asked.text.indexOf('xtraction'));

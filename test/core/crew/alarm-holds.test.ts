@@ -62,7 +62,12 @@ describe('while an alarm is on', () => {
   });
 
   it('given a monitor showed too much in the room, then pots wait too, until it is read within its limit', async () => {
-    const shift = await given([...begun, '08:05 lel 12% in room', '08:06 @omar: alarm over']);
+    const shift = await given([
+      ...begun,
+      '08:04 @omar: set monitor 2026-12-31',
+      '08:05 lel 12% in room',
+      '08:06 @omar: alarm over',
+    ]);
     expect(await shift.when('08:10 stop 1')).toHaveProperty('recorded');
     expect(await shift.when('08:10 stir 1')).toEqual({ objected: ['gas-beyond'] });
     await shift.when('08:11 lel 2% in room');

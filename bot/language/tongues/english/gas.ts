@@ -2,10 +2,11 @@
 
 import { type Gas, type GasVerdict, unitOfGas } from '../../../../core/calc/monitor-limits.ts';
 import type { PlaceName } from '../../../../core/ids.ts';
-import type { GasReading } from '../../../../core/place/place.ts';
+import type { GasBeyond, GasReading } from '../../../../core/place/place.ts';
 import type { StayOut } from '../../../../core/stay-out.ts';
 import { partsPerMillion } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
+import { firstUpper } from '../../first-upper.ts';
 
 type Shown = Pick<GasReading, 'gas' | 'value'>;
 
@@ -15,6 +16,9 @@ const names: Readonly<Record<Gas, string>> = {
   co: 'carbon monoxide',
   h2s: 'hydrogen sulphide',
 };
+
+/** What ends it. */
+const checkFirst = 'check the monitor, say set monitor and the day until which that holds, then read again.';
 
 /** Each the first line of a card: what everybody does at once. */
 const now = {
@@ -58,10 +62,21 @@ export const englishMonitor = {
   oneMoment: 'One moment at one spot: it says nothing of the next. Batchbell is no gas monitor.',
   since: ({ at, by, ...shown }: GasReading, figures: Figures) =>
     `Read again since: ${englishGas(shown, figures)} at ${figures.timeDown(at)}, ${by}. Nobody is called.`,
+  /** Under a reading that was corrected to one within. */
+  alarmStays: 'Its alarm is still on: only a lead ends it, once nobody is in danger (alarm over).',
   read: (place: PlaceName, reading: string) => `${reading}, ${place}`,
   /** Nothing begins there, and what would end that. */
-  beyond: ({ reading: { at, by, ...shown }, place }: { reading: GasReading; place: PlaceName }, figures: Figures) =>
-    `The gas monitor last showed ${englishGas(shown, figures)} in ${place}, read by ${by} at ${figures.timeDown(at)}. Nothing new begins there until somebody reads it within its limit.`,
+  beyond: (
+    { reading: { at, by, unprovedWithinAt: since, ...shown }, place }: { reading: GasBeyond; place: PlaceName },
+    figures: Figures,
+  ) => {
+    const read = `${englishGas(shown, figures)} in ${place}, read by ${by} at ${figures.timeDown(at)}.`;
+    return since === undefined
+      ? `The gas monitor last showed ${read} Nothing new begins there until somebody reads it within its limit.`
+      : `The gas monitor showed ${read} The reading within, at ${figures.timeDown(since)}, is of a monitor that is not known to be in check, and opens nothing: ${checkFirst}`;
+  },
+  /** Under a reading within. */
+  staysShut: (place: PlaceName) => `This opens nothing: ${place} stays closed. ${firstUpper(checkFirst)}`,
   /** The gun has stopped, and nobody goes in there. */
   stayOut: ({ alarm, beyond }: StayOut) =>
     `Stay out; flush after ${[alarm === undefined ? [] : 'alarm over', beyond.length === 0 ? [] : 'a gas reading within the limit'].flat().join(' and ')}.`,

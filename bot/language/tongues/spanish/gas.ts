@@ -4,6 +4,7 @@ import { type Gas, type GasVerdict, unitOfGas } from '../../../../core/calc/moni
 import type { GasReading } from '../../../../core/place/place.ts';
 import { partsPerMillion } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
+import { firstUpper } from '../../first-upper.ts';
 import type { englishMonitor } from '../english/gas.ts';
 import { atTime, spanishNames, spanishPlace } from './names.ts';
 import type { Spoken } from './spoken.ts';
@@ -14,6 +15,9 @@ const names: Readonly<Record<Gas, string>> = {
   co: 'monóxido de carbono',
   h2s: 'sulfhídrico',
 };
+
+/** What ends it. */
+const checkFirst = 'revisen el medidor, escriban fijar medidor y el día hasta el que vale, y lean de nuevo.';
 
 const now = {
   lel: 'Paren de pintar, todos fuera, ni interruptores ni chispas. La extracción se queda como está.',
@@ -56,9 +60,15 @@ export function spanishMonitor(say: Spoken): typeof englishMonitor {
     oneMoment: 'Un momento y un punto: del siguiente no dice nada. Batchbell no es un medidor de gases.',
     since: ({ at, by, ...shown }, figures) =>
       `Leído de nuevo después: ${spanishGas(shown, figures)} ${atTime(figures, at)}, ${by}. No se llama a nadie.`,
+    alarmStays: 'Su alarma sigue activa: solo la termina quien manda, cuando no haya peligro (fin de alarma).',
     read: (place, reading) => `${reading}, ${spanishPlace(place)}`,
-    beyond: ({ reading: { at, by, ...shown }, place }, figures) =>
-      `Lo último que marcó el medidor de gas en ${spanishPlace(place)}: ${spanishGas(shown, figures)}, leído por ${by} ${atTime(figures, at)}. Ahí no empieza nada nuevo hasta que alguien lo lea dentro de su límite.`,
+    beyond: ({ reading: { at, by, unprovedWithinAt: since, ...shown }, place }, figures) => {
+      const read = `el medidor de gas en ${spanishPlace(place)}: ${spanishGas(shown, figures)}, leído por ${by} ${atTime(figures, at)}.`;
+      return since === undefined
+        ? `Lo último que marcó ${read} Ahí no empieza nada nuevo hasta que alguien lo lea dentro de su límite.`
+        : `Marcó ${read} La lectura dentro del límite, ${atTime(figures, since)}, es de un medidor sin revisión conocida y no abre nada: ${checkFirst}`;
+    },
+    staysShut: (place) => `Esto no abre nada: ${spanishPlace(place)} sigue cerrado. ${firstUpper(checkFirst)}`,
     stayOut: ({ alarm, beyond }) =>
       `Quédense fuera; laven después ${[alarm === undefined ? [] : 'del fin de alarma', beyond.length === 0 ? [] : 'de leer el gas dentro del límite'].flat().join(' y ')}.`,
   };
