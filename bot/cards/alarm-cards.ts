@@ -34,6 +34,7 @@ export function alarmCard(telling: Telling, command: CommandOf<Alarm>, outcome: 
       ...doNow(telling, command),
       ...(own === undefined ? [] : [words.shopSteps(own)]),
       ...ofThing(telling, raised),
+      ...(hot?.can === undefined ? [] : [telling.words.material.canUnknown(hot.can)]),
       ...(which.length > 1 ? [telling.words.replies.hotWhich] : []),
       ...toTellLine(telling, called),
       ...(note === undefined ? [] : [words.note(note)]),

@@ -156,6 +156,8 @@ export const englishMaterial = {
   doubtfulSince: (at: EpochMs, figures: Figures) => `In doubt since ${figures.timeDown(at)}: too long without gas.`,
   canLeft: (can: number) =>
     `Can ${can}: nobody opens, closes, stirs or pours it. Once it is cold and no longer swollen: discard ${can}, and why.`,
+  canUnknown: (can: number) =>
+    `No can ${can} is on record: look from afar which can it is. Nobody opens or moves it, whatever its number.`,
   looseLid: 'Gas over it all the same, lid loose, not tight: with moist air in it, it can swell.',
   leadChecks: (can: number) => `Nothing is poured from it until a lead has looked and says check ${can}.`,
   minutesAnew: 'There is still no gas over it: the minutes count again from now.',

@@ -147,6 +147,8 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   doubtfulSince: (at, figures) => `En duda desde ${theTime(figures, at)}: demasiado tiempo sin gas.`,
   canLeft: (can) =>
     `Lata ${can}: que nadie la abra, la tape, la agite ni vierta de ella. Cuando esté fría y ya no hinchada: desechar ${can} y el motivo.`,
+  canUnknown: (can) =>
+    `No consta ninguna lata ${can}: miren de lejos cuál es. Que nadie la abra ni la mueva, tenga el número que tenga.`,
   looseLid: 'Póngale gas igual, con la tapa suelta, no hermética: con aire húmedo dentro puede hincharse.',
   leadChecks: (can) => `No se vierte nada de ella hasta que ${say.a('lead')} la mire y escriba: revisar ${can}.`,
   minutesAnew: 'Sigue sin gas: los minutos vuelven a contar desde ahora.',
