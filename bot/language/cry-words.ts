@@ -30,6 +30,8 @@ export interface CryTable extends Sets {
     /** The whole line: elsewhere 112 is a number. */
     readonly dialled: RegExp;
     readonly blind: RegExp;
+    /** Of a thing, what said of somebody is a calamity: `hemos tirado la mezcla`. */
+    readonly ofThings: RegExp;
     readonly gasps: RegExp;
     /** Somebody, or something, does not answer. */
     readonly noAnswer: RegExp;
@@ -102,6 +104,7 @@ export function cryTableOf(tongues: readonly Typed[], verbs: VerbTable): CryTabl
       noAnswer: new RegExp(whole(anyOf('noAnswer')), 'u'),
       stirsNot: new RegExp(whole(anyOf('stirsNot')), 'u'),
       blind: new RegExp(whole(anyOf('blind')), 'u'),
+      ofThings: new RegExp(whole(anyOf('ofThings')), 'gu'),
       needs: [
         told('certain', 'eyes', 'nowEyes', liquids),
         told('certain', 'emergency', 'nowEmergency', liquids),

@@ -7,6 +7,7 @@ import { actsApart } from './said-of-last/acts-apart.ts';
 import { bareAnswer } from './said-of-last/bare-answer.ts';
 import { correction } from './said-of-last/correction.ts';
 import { slotsHeard } from './slots-heard/slots-heard.ts';
+import { withoutAccents } from './typed/without-accents.ts';
 import type { Strictly, Understands, Understood } from './understood.ts';
 
 /** Each way to say the line in figures goes on: what is sure stays so only where the line has one such way. */
@@ -33,9 +34,32 @@ const inFirstFigures =
   (line, context, strictly) =>
     reading(saidPlainly(line, context)[0]?.line ?? line, context, strictly);
 
+/** `me preparas 3 kilos?`, `puedes apuntar superficie 21 grados`: what it asks to be noted is a tap. */
+const requested: Understands = (line, context, strictly) => {
+  const typed = withoutAccents(line.toLowerCase()).replace(/^¿/, '');
+  for (const { said, verb } of context.hearing.said.requests) {
+    const asked = said.exec(typed);
+    if (asked === null) continue;
+    const rest =
+      verb +
+      line
+        .replace(/^¿/, '')
+        .slice(asked[0].length)
+        .replace(/[?!. ]+$/, '');
+    const taken =
+      strictly(rest).kind === 'command' ? ({ is: 'likely', lines: [rest] } as const) : toldOf(rest, context, strictly);
+    if (taken !== undefined) return { is: 'likely', lines: taken.is === 'sure' ? [taken.line] : taken.lines };
+  }
+  return undefined;
+};
+
+const toldOf: Understands = (rest, context, strictly) =>
+  asSaid(rest, context, strictly) ?? inFigures(slotsHeard)(rest, context, strictly);
+
 /** A question about the state before what answers or corrects the last card, that before an act told in the speaker's own words. */
 const further: readonly Understands[] = [
   actsApart,
+  requested,
   inFirstFigures(askedInWords),
   correction,
   bareAnswer,

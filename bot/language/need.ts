@@ -180,6 +180,6 @@ const offers = [
 export function alarmsWanted(line: string, cries: CryTable): readonly Alarm[] {
   const typed = withoutAccents(line.toLowerCase());
   if (cries.patterns.blind.test(typed)) return ['eyes'];
-  const said = typed.match(/\p{L}+/gu) ?? [];
+  const said = typed.replace(cries.patterns.ofThings, ' ').match(/\p{L}+/gu) ?? [];
   return offers.flatMap(([set, alarms]) => (said.some((word) => cries[set].has(word)) ? alarms : []));
 }

@@ -22,9 +22,13 @@ export function saidOtherwise(line: string, { tongues }: Hearing): Otherwise | u
     all.flatMap((words) => words[of]),
   );
   if (takesBack?.includes(plain(said)) === true) return { is: 'taken-back' };
+  const closes = all.flatMap((words) => words.closes);
   const starts = [...(opens ?? []), ...(nots ?? [])];
   const opened = withoutFirst(said, starts);
-  const [now, was] = apart(opened === undefined ? said : further(opened, [...starts, ...(goesOn ?? [])]), nots ?? []);
+  const [now, was] = apart(
+    opened === undefined ? said : further(withoutLast(opened, closes), [...starts, ...(goesOn ?? [])]),
+    nots ?? [],
+  );
   if (now === '' || (opened === undefined && was === undefined)) return undefined;
   const [first = '', ...rest] = now.split(' ');
   const isNotFirst = was === undefined && withoutFirst(said, nots ?? []) !== undefined && rest.length > 0;
@@ -42,6 +46,12 @@ function withoutFirst(said: string, phrases: readonly string[]): string | undefi
   if (phrase === undefined) return undefined;
   const words = phrase.split(' ').length;
   return said.split(' ').slice(words).join(' ');
+}
+
+/** Without what it ends in: `era con rodillo, me he liado`. */
+function withoutLast(said: string, phrases: readonly string[]): string {
+  const phrase = phrases.find((each) => plain(said).endsWith(` ${each}`));
+  return phrase === undefined ? said : withoutLast(said.slice(0, -phrase.length - 1), phrases);
 }
 
 function further(said: string, phrases: readonly string[]): string {

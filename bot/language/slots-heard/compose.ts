@@ -31,7 +31,15 @@ export function composed(
   const row = actRows[act];
   const live = liveOf(context);
   const isNamedBefore = clause.claims.some((claim) => claim?.is === 'pronoun');
-  const heard: Heard = { row, pieces: clause.pieces, live, before, isNamedBefore, used: new Set() };
+  const heard: Heard = {
+    row,
+    pieces: clause.pieces,
+    live,
+    table: context.hearing.said,
+    before,
+    isNamedBefore,
+    used: new Set(),
+  };
   const things = thingsOf(heard);
   if (things === undefined) return undefined;
   const figures = figuresFor(

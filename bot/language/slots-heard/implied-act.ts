@@ -1,17 +1,21 @@
 // Which act is meant where no word says it: by the things and figures of the clause, and by how those things stand.
 
+import type { PartName } from '../../../core/ids.ts';
 import type { PartPhase } from '../../../core/part/part.ts';
 import type { LineContext } from '../reading.ts';
 import type { SaidAct } from '../tongues/said-words.ts';
 import type { Clause } from './clause.ts';
+import { wordOf } from './piece.ts';
+import { partsNumbered } from './things.ts';
 
 /** The likeliest first; only the first, where nothing else fits. */
 export function impliedActs({ pieces, claims }: Clause, context: LineContext): readonly SaidAct[] {
   const has = (is: (typeof pieces)[number]['is']): boolean => pieces.some((piece) => piece.is === is);
   const figures = new Set(pieces.flatMap((piece) => (piece.is === 'figure' ? [piece.of] : [])));
   const isReading = claims.some((claim) => claim?.is === 'reading');
-  const hasNumber = has('number');
-  if (has('parts') || has('one-of')) {
+  const numbered = numberedIn(pieces, context);
+  const hasNumber = pieces.filter(({ is }) => is === 'number').length > (numbered.length > 0 ? 1 : 0);
+  if (has('parts') || has('one-of') || numbered.length > 0) {
     if (figures.has('film')) return phaseIn(pieces, context) === 'flashing' ? ['wet', 'film'] : ['film', 'wet'];
     if (phaseIn(pieces, context) === 'dry' && pieces.some((piece) => piece.is === 'place' && piece.place === 'oven')) {
       return ['cure oven'];
@@ -20,6 +24,8 @@ export function impliedActs({ pieces, claims }: Clause, context: LineContext): r
     if (isWarm) return phaseIn(pieces, context) === 'curing' ? ['temp'] : ['surface', 'temp'];
     return has('method') ? ['coat'] : [];
   }
+  // `la 2: a 602 b 598`: of the pot that has this number.
+  if (!has('can') && !has('batch') && pieces.filter(({ is }) => is === 'letter').length === 2) return ['weigh'];
   if (has('batch') && (figures.has('mass') || has('letter'))) return weighed(pieces) ? ['weigh'] : [];
   if (isReading && figures.has('temperature') && figures.size === 1) return ['temp', 'surface', 'air'];
   return [];
@@ -28,9 +34,19 @@ export function impliedActs({ pieces, claims }: Clause, context: LineContext): r
 const weighed = (pieces: Clause['pieces']): boolean =>
   pieces.filter(({ is }) => is === 'letter').length > 0 || pieces.filter((piece) => piece.is === 'figure').length === 2;
 
-function phaseIn(pieces: Clause['pieces'], { live }: LineContext): PartPhase['is'] | undefined {
-  const names = pieces.flatMap((piece) => (piece.is === 'parts' || piece.is === 'one-of' ? piece.names : []));
-  const phases = new Set(live?.().parts.flatMap(({ name, phase }) => (names.includes(name) ? [phase] : [])));
+function phaseIn(pieces: Clause['pieces'], context: LineContext): PartPhase['is'] | undefined {
+  const said = pieces.flatMap((piece) => (piece.is === 'parts' || piece.is === 'one-of' ? piece.names : []));
+  const names = said.length > 0 ? said : numberedIn(pieces, context);
+  const phases = new Set(context.live?.().parts.flatMap(({ name, phase }) => (names.includes(name) ? [phase] : [])));
   const [only] = phases;
   return phases.size === 1 ? only : undefined;
+}
+
+/** `el 8`: by its number, behind an article. */
+function numberedIn(pieces: Clause['pieces'], { live, hearing }: LineContext): readonly PartName[] {
+  const now = live?.();
+  if (now === undefined) return [];
+  return pieces.flatMap((piece, at) =>
+    hearing.said.articles.has(wordOf(pieces[at - 1]) ?? '') ? partsNumbered(piece, now) : [],
+  );
 }

@@ -1,6 +1,7 @@
 // Which words of a line make phrases, and what they say. A known part, pot or can that stands inside an act's phrase is passed over:
 // `took impeller-9 out`.
 
+import { withoutAccents } from '../typed/without-accents.ts';
 import { type Piece, wordOf } from './piece.ts';
 import type { Phrase, SaidTable, Says } from './said-table.ts';
 
@@ -43,6 +44,9 @@ function phraseAt(pieces: readonly Piece[], from: number, table: SaidTable, clai
   return undefined;
 }
 
+const marks = (piece: Piece, word: string | undefined): boolean =>
+  (piece.is === 'batch' || piece.is === 'can') && withoutAccents(piece.typed.toLowerCase()).split(' ')[0] === word;
+
 /** Things, and light words, may stand between the words of an act. */
 const mostBetween = 4;
 
@@ -59,7 +63,8 @@ function matched(
     const piece = pieces[i];
     if (piece === undefined || claims[i]?.is === 'act' || pieces[i - 1]?.isBreak === true) return undefined;
     const word = wordOf(piece);
-    if (word === words[at.length]) {
+    // `tiré la mezcla 1`: the pot's own word belongs to the phrase as well.
+    if (word === words[at.length] || (says.is === 'act' && marks(piece, words[at.length]))) {
       at.push(i);
       between = 0;
       continue;

@@ -20,6 +20,8 @@ export interface SaidTable {
   readonly actWords: readonly string[];
   readonly light: ReadonlySet<string>;
   readonly asksFirst: readonly (readonly string[])[];
+  readonly requests: readonly { readonly said: RegExp; readonly verb: string }[];
+  readonly articles: ReadonlySet<string>;
   readonly ranges: ReadonlySet<string>;
   readonly joints: ReadonlySet<string>;
   readonly pots: ReadonlySet<string>;
@@ -73,6 +75,8 @@ export function saidTableOf(tongues: readonly Typed[]): SaidTable {
     ),
     light: all(({ said }) => listed(said.light)),
     asksFirst: tongues.flatMap(({ said }) => listed(said.asksFirst).map((phrase) => phrase.split(' '))),
+    requests: tongues.flatMap(({ said }) => said.requests),
+    articles: all(({ said }) => listed(said.articles)),
     ranges: all(({ said }) => listed(said.ranges)),
     joints: all(({ said }) => listed(said.joints)),
     pots: all(({ pots }) => withoutAccents(pots).split(' ')),

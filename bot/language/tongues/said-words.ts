@@ -43,8 +43,12 @@ export interface SaidWords {
   readonly asksFirst: string;
   /** A figure that nobody read to the digit. */
   readonly roughly: string;
+  /** Begins a line that asks for something to be noted, as a pattern, and the word for what it asks. */
+  readonly requests: readonly { readonly said: RegExp; readonly verb: string }[];
   /** What was named before. */
   readonly pronouns: string;
+  /** Before the number of a part that is known by it: `the 8`, `la 8`. */
+  readonly articles: string;
   /** Between the first and the last of a row: `1 to 3`. */
   readonly ranges: string;
   /** Between the pieces of a list, and between two acts. */

@@ -200,6 +200,7 @@ export const englishCries = {
   dialling: 'call|dial',
   numbers: '112|911|999',
   blind: "can['’]?t see",
+  ofThings: 'accident book',
   gasps: "(?:can['’]?t|cannot|hard to|trouble) breathe?|short of breath",
   noAnswer:
     '(?:not|isnt|arent|wasnt|doesnt|didnt|wont|will not|does not|do not|dont|did not|stopped) (?:answer(?:ing)?|respond(?:ing)?|react(?:ing)?|wak(?:e|ing)(?: up)?|coming (?:to|round)|move)(?: (?:me|us))?|unresponsive|no (?:answer|response|reaction) (?:from|of)|(?:cant|cannot|couldnt) wake',

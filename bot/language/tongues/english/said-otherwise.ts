@@ -7,6 +7,8 @@ export interface SaidOtherwise {
   readonly opens: readonly string[];
   /** Only behind one of those. */
   readonly goesOn: readonly string[];
+  /** Ends one, and says no more than that it was wrong. */
+  readonly closes: readonly string[];
   /** Stands before what it was not. */
   readonly nots: readonly string[];
   /** Round a bare answer. */
@@ -23,6 +25,7 @@ export const englishSaidOtherwise: SaidOtherwise = {
     'no, nope, sorry, oops, actually, correction, wrong, my mistake, my bad, i meant, i mean, meant, it was, that was, should be, it should be, should have been, make that, make it, rather',
   ),
   goesOn: listed('it is, its, is, was, to, that is'),
+  closes: listed('sorry, my mistake, my bad, my fault, i mixed them up, i got it wrong, typo, oops, please'),
   nots: listed('not, instead of'),
   rounds: listed('it, its, with, by, using, the, one, ones, number'),
 };

@@ -74,7 +74,14 @@ export const englishSaid: SaidWords = {
   asksFirst:
     "is, are, was, were, do, does, did, has, have, had, can, can i, may, may i, could i, should, shall, will, would, when, isn't, aren't, wasn't, didn't, hasn't, haven't, am, any, anyone",
   roughly: 'about, around, roughly, approx, approximately, circa, ish, some, more or less, near enough',
+  requests: [
+    {
+      said: /^(?:(?:hey|hi|please|ok)[ ,]+)*(?:can|could|would|will) you (?:please )?(?:log|note|record|enter|put(?: down)?|write(?: down)?|mark|add|jot down)\b[ ,:]*(?:that\b ?)?/,
+      verb: '',
+    },
+  ],
   pronouns: 'it, them, that one, this one, those, these, they, one',
+  articles: 'the, number',
   ranges: 'to, thru, through, till, until, up to, -',
   joints: 'and, &, plus, then, also, und',
 };

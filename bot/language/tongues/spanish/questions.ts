@@ -9,7 +9,7 @@ export const spanishQuestions: QuestionsTyped = {
   leadIns:
     /^(?:(?:oye|oiga|oigan|hola|buenas|ey|eh|y|pues|entonces|bueno|a ver|aver|ok|okey|disculpa|perdon|por favor|porfa|una pregunta|pregunta|(?:me )?(?:puedes|puede|podrias|podria) decir(?:me)?|dime|digame|dinos|(?:alguien )?(?:sabe|sabes|saben)(?: alguien| usted)?|no se|jefe|jefa|compa|guey|wey|chicos|gente|quiero saber|queria saber|necesito saber)[ ,.:;!-]+)+/,
   others:
-    /^(?:por ?que\b|porque\b|xq\b|pq\b|como (?:se|hago|hacemos|puedo|lo)\b|que (?:es|significa|quiere decir)\b|(?:me |nos )?(?:puedes|podrias|podeis|pueden)\b|(?:me|nos) (?:puede|podria)\b)/,
+    /^(?:por ?que\b|porque\b|xq\b|pq\b|como (?:se|hago|hacemos|puedo|lo)\b|que (?:es|significa|quiere decir)\b(?! lo (?:siguiente|proximo|primero|que (?:suena|sigue|toca|viene|falta)))|(?:me |nos )?(?:puedes|podrias|podeis|pueden)\b|(?:me|nos) (?:puede|podria)\b)/,
   modal: /^(?:puede|pueden)\b(?= \d)/,
   notActs: 'para va pase bien',
   kinds: [
@@ -47,6 +47,10 @@ export const spanishQuestions: QuestionsTyped = {
       anywhere: true,
     },
     {
+      asks: 'how-long',
+      said: /(?:que|cual) (?:es )?(?:lo |la )?(?:siguiente|proxim[oa]|primer[oa]|que)(?: \w+)? (?:que )?(?:suena|sonara|va a sonar|avisa|vence|alarma|reloj)|que (?:suena|va a sonar|reloj corre)|cuando suena/,
+    },
+    {
       asks: 'who-did',
       said: /(?:de |con )?quien\b|que (?:espesor|relacion|proporcion)\b|cuantos (?:somos|hay|estan|son) en la cabina|quien(?:es)?\b|(?:cuando|kuando|a que hora) (?:se )?(?:fue|lei(?:mos|ste)?|leyo|leyeron|[a-z]+(?:aron|amos|imos|ieron)|(?!(?:saco|meto|pinto|filtro|mezclo|aplico|uso|puedo|tengo|debo|abro|suelto|libero|paro|hago)\b)[a-z]+(?:o|io)\b|ha|han|hemos)\b|hace cuanto|cuanto hace|alguien (?:ha |han |hemos )?[a-z]+(?:ado|ido|o|io)\b|(?:que|q) hizo\b|hay alguien (?:en|con)\b/,
     },
@@ -65,7 +69,7 @@ export const spanishQuestions: QuestionsTyped = {
     },
     {
       asks: 'how-long',
-      said: /(?:cuant[oa]|quant[oa]|kuanto|cto|qto)s?(?: tiempo| rato| minutos| horas)?(?: mas)?(?: (?:le|les|me|nos|se))?(?: (?:va a|falta|faltan|queda|quedan|tarda|dura|demora|tardara|aguanta|lleva|durara|por))?\b|hasta (?:cuando|que hora)|(?:le |les |nos )?(?:falta|queda) (?:mucho|tiempo|poco)/,
+      said: /\b(?:cuant[oa]|quant[oa]|kuanto|cto|qto)s?(?: tiempo| rato| minutos| horas)?(?: mas)?(?: (?:le|les|me|nos|se))?(?: (?:va a|falta|faltan|queda|quedan|tarda|dura|demora|tardara|aguanta|lleva|durara|por))?\b|hasta (?:cuando|que hora)|(?:le |les |nos )?(?:falta|queda) (?:mucho|tiempo|poco)/,
       anywhere: true,
     },
     { asks: 'how-long', said: new RegExp(`${when}\\b`) },
@@ -93,6 +97,7 @@ export const spanishQuestions: QuestionsTyped = {
     { act: 'dry', said: /\b(?:sec[ao]s?|se seco|secaron)\b/ },
     { act: 'filter', said: /\b(?:filtr(?:ar\w*|o|e|aron|amos|aste|ad[ao]s?)|colar(?:la|lo)?)\b/ },
     { act: 'gel', said: /\b(?:gelad[ao]|gelo|gelific\w+|cuajo|cuajad[ao])\b/ },
+    { act: 'brief', said: /\b(?:vigil\w+|de guardia|(?:afuera|fuera) de la cabina)\b/ },
     { act: 'stir', said: /\bagitador\b/ },
     { act: 'weigh', said: /\b(?:relacion|proporcion)\b/ },
     { act: 'film', said: /\bespesor\b/ },

@@ -14,6 +14,7 @@ const ended = [...formsOf('terminar'), ...formsOf('acabar'), ...formsOf('dejar')
 const put = [
   ...formsOf('echar'),
   ...formsOf('poner', { past: 'pus', participle: 'puest', first: 'pongo' }),
+  ...['pon', 'ponga', 'pongan'],
   ...formsOf('meter'),
   ...formsOf('dar', { past: 'd', first: 'doy' }),
   ...['le di', 'le dimos', 'di', 'dio', 'dimos', 'dieron'],
@@ -142,7 +143,10 @@ export const spanishActs: SaidWords['acts'] = {
     saidOf(formsOf('recubrir', { participle: 'recubiert' }), ''),
     saidOf(formsOf('barnizar'), ''),
     saidOf(put, 'capa', 'mano', 'pasada', 'primera', 'primera capa', 'primera mano', 'pintura', 'recubrimiento'),
-    saidOf(['llevan', 'lleva'], 'capa', 'mano'),
+    saidOf(
+      ['llevan', 'lleva', 'tiene', 'tienen'],
+      ...['capa', 'mano', 'su capa', 'su mano', 'primera capa', 'primera mano'],
+    ),
   ),
   'touch-up': saidOf(formsOf('retocar'), ''),
   dry: all(
@@ -194,10 +198,11 @@ export const spanishActs: SaidWords['acts'] = {
   ),
   hold: all(
     saidOf(formsOf('retener', { past: 'retuv', first: 'retengo' }), ''),
+    'reten, retenga, retengan, retenido, retenida, retenidos, retenidas',
     saidOf(formsOf('apartar'), ''),
     saidOf(formsOf('rechazar'), ''),
-    saidOf([...put, ...formsOf('dejar')], 'cuarentena', 'en cuarentena', 'en espera'),
-    'en cuarentena, cuarentena',
+    saidOf([...put, ...formsOf('dejar')], 'cuarentena', 'en cuarentena', 'en espera', 'retencion', 'en retencion'),
+    'en cuarentena, cuarentena, en retencion, retencion',
   ),
   prep: all(
     saidOf(formsOf('lijar'), ''),
@@ -216,8 +221,27 @@ export const spanishActs: SaidWords['acts'] = {
     saidOf(put, 'aire suministrado', 'aire de linea', 'linea de aire'),
   ),
   'supplied no': 'sin aire suministrado, sin aire de linea, sin linea de aire',
-  'spray on': saidOf(begun, 'a pintar', 'pintar', 'pistola', 'a sopletear', 'a rociar', 'a aplicar con pistola'),
-  'spray off': saidOf(ended, 'de pintar', 'pistola', 'de sopletear', 'de rociar', 'de aplicar'),
+  'spray on': saidOf(
+    begun,
+    'a pintar',
+    'pintar',
+    'pintar con pistola',
+    'a pintar con pistola',
+    'pistola',
+    'a sopletear',
+    'a rociar',
+    'a aplicar con pistola',
+  ),
+  'spray off': saidOf(
+    ended,
+    'de pintar',
+    'de pintar con pistola',
+    'con pistola',
+    'pistola',
+    'de sopletear',
+    'de rociar',
+    'de aplicar',
+  ),
   flush: saidOf(washed, ''),
   'flush gun': all(
     saidOf(washed, 'pistola', 'manguera', 'equipo'),

@@ -11,7 +11,7 @@ export const spanishSaid: SaidWords = {
   light:
     'el, la, los, las, un, una, unos, unas, es, son, era, eran, esta, estan, estaba, estaban, ya, se, lo, le, les, me, te, nos, ha, he, hemos, han, habia, hay, quedo, quedaron, queda, quedan, fue, fueron, al, del, su, sus, mi, nuestra, este, estos, estas, ese, esos, esas, tambien, recien, bien, todo, toda, de, estoy, estamos, ahi, alli, aca, por',
   fillers:
-    'acabo de, acabamos de, acaba de, acaban de, por fin, otra vez, que ya, oye, oiga, oigan, hola, buenas, buenos, buen, dias, dia, tardes, noches, por favor, porfa, porfavor, porfis, favor, gracias, ok, okey, vale, bueno, pues, entonces, eh, jefe, jefa, compa, companero, companeros, equipo, amigo, mire, mira, listo, lista, listos, listas, perfecto, sale, orale, andale, venga, venga va, si, claro, ya esta, hecho, hecha, de, del, con, en, y, para, pa, a, por, desde, mezcla, la mezcla, pieza, piezas, parte, bote, lata, grados, grado, por ciento, porciento, humedad, relativa, temperatura, hr, anota, anote, anotame, anoten, apunta, apunte, apuntame, registra, registre, informo, aviso, te aviso, les aviso, reporto, total, en total, cada, cada una, cada uno, hoy, ahora, ahora mismo, ahorita mismo, me haces, haz, hazme, haganme, me hacen, ponme, dale, le, ambas, ambos, tacto, brocha, brochazo, a mano, mano, capa, capas, primera, primer, seco, resto, sobrante, lo que sobro, lo que quedo, sobraron, sobro, quedaron, quedan, quedo, de nuevo, nueva, nuevo, cabina, taller, numero, num, no., #, orden, al, lado, lados, hrs, horas, set, puesto a, puesto, listo ya, nomas, nada mas, solo, solamente, trabajo, ahi va, va, vamos, sobre, encima, dentro, adentro, arriba, abajo, luz, este, eso es, perdon, disculpa, tal cual',
+    'acabo de, acabamos de, acaba de, acaban de, por fin, otra vez, que ya, oye, oiga, oigan, hola, buenas, buenos, buen, dias, dia, tardes, noches, por favor, porfa, porfavor, porfis, favor, gracias, ok, okey, vale, bueno, pues, entonces, eh, jefe, jefa, compa, companero, companeros, equipo, amigo, mire, mira, listo, lista, listos, listas, perfecto, sale, orale, andale, venga, venga va, si, claro, ya esta, hecho, hecha, de, del, con, en, y, para, pa, a, por, desde, mezcla, la mezcla, pieza, piezas, parte, bote, lata, grados, grado, por ciento, porciento, humedad, relativa, temperatura, hr, anota, anote, anotame, anoten, apunta, apunte, apuntame, registra, registre, informo, aviso, te aviso, les aviso, reporto, total, en total, cada, cada una, cada uno, hoy, ahora, ahora mismo, ahorita mismo, me haces, haz, hazme, haganme, me hacen, ponme, dale, le, ambas, ambos, tacto, brocha, brochazo, a mano, mano, capa, capas, primera, primer, seco, resto, sobrante, lo que sobro, lo que quedo, sobraron, sobro, sobra, sobran, sobraba, sobraban, han sobrado, ha sobrado, quedaba, quedaban, han quedado, ha quedado, al tacto, turno, perdona, perdone, disculpe, perdona la lata, hechos, hechas, lado a, genial, estupendo, guay, chevere, listos ya, oido, va que va, muy bien, quiubo, que tal, saludos, dele, hombre, mujer, tio, tia, chicos, gente, mano, compadre, lleva, llevan, ya lleva, jeje, jaja, quedaron, quedan, quedo, de nuevo, nueva, nuevo, cabina, taller, numero, num, no., #, orden, al, lado, lados, hrs, horas, set, puesto a, puesto, listo ya, nomas, nada mas, solo, solamente, trabajo, ahi va, va, vamos, sobre, encima, dentro, adentro, arriba, abajo, luz, este, eso es, perdon, disculpa, tal cual',
   denials:
     'no, nunca, jamas, nadie, ninguna, ninguno, ningun, tampoco, ni, sin, todavia no, aun no, todavia, aun, falta, faltan, falto, faltaba, nos falta, me falta, olvide, olvido, se me olvido, se nos olvido, olvidamos, excepto, salvo, menos, en vez de, en lugar de, pegajosa, pegajoso, mojada, mojado, fresca, fallo, cancela, cancelar',
   hedges:
@@ -22,7 +22,18 @@ export const spanishSaid: SaidWords = {
   asksFirst:
     'que, como, cuando, donde, a cuanto, de quien, en que, con que, sera, alguien, alguno, puedes, pueden, puede',
   roughly: 'como, unos, unas, alrededor de, cerca de, aproximadamente, aprox, casi, mas o menos, como unos, por ahi de',
+  requests: [
+    {
+      said: /^(?:(?:oye|oiga|hola|buenas|porfa|por favor|jefe|jefa)[ ,]+)*(?:(?:me |nos |le )?(?:puedes|puede|podrias|podria|podeis|pueden|podrian|te importa|quieres) (?:preparar|hacer|mezclar)(?:me|nos)?|(?:me|nos) (?:preparas?|haces?|mezclas?|preparan|hacen|preparais))\b[ ,:]*/,
+      verb: 'mezclar ',
+    },
+    {
+      said: /^(?:(?:oye|oiga|hola|buenas|porfa|por favor|jefe|jefa)[ ,]+)*(?:(?:me |nos |le )?(?:puedes|puede|podrias|podria|podeis|pueden|podrian|te importa|quieres) (?:apuntar|anotar|registrar|poner|marcar|meter|dejar (?:apuntado|anotado|registrado)|guardar|cambiar)(?:me|nos|lo|la|le)?|(?:me|nos) (?:apuntas?|anotas?|registras?|pones?|pone|marcas?|apuntan|anotan|apuntais))\b[ ,:]*(?:que\b ?)?/,
+      verb: '',
+    },
+  ],
   pronouns: 'ella, ellas, ellos, eso, esa, ese, esas, esos, la misma, el mismo, las mismas, los mismos',
+  articles: 'el, la, los, las, al, del',
   ranges: 'a, al, hasta, -',
   joints: 'y, e, luego, &, despues, ademas',
 };
