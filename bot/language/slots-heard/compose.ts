@@ -35,7 +35,6 @@ export function composed(
     row,
     pieces: clause.pieces,
     live,
-    table: context.hearing.said,
     before,
     isNamedBefore,
     used: new Set(),

@@ -20,7 +20,7 @@ export function impliedActs({ pieces, claims }: Clause, context: LineContext): r
     if (phaseIn(pieces, context) === 'dry' && pieces.some((piece) => piece.is === 'place' && piece.place === 'oven')) {
       return ['cure oven'];
     }
-    const isWarm = figures.has('temperature') || (hasNumber && isReading);
+    const isWarm = figures.has('temperature') || isInDegrees(pieces) || (hasNumber && isReading);
     if (isWarm) return phaseIn(pieces, context) === 'curing' ? ['temp'] : ['surface', 'temp'];
     return has('method') ? ['coat'] : [];
   }
@@ -30,6 +30,10 @@ export function impliedActs({ pieces, claims }: Clause, context: LineContext): r
   if (isReading && figures.has('temperature') && figures.size === 1) return ['temp', 'surface', 'air'];
   return [];
 }
+
+/** `91 grados`: a number still, in whose degrees the crew reads. */
+const isInDegrees = (pieces: Clause['pieces']): boolean =>
+  pieces.some((piece) => piece.is === 'number' && piece.isDegrees);
 
 const weighed = (pieces: Clause['pieces']): boolean =>
   pieces.filter(({ is }) => is === 'letter').length > 0 || pieces.filter((piece) => piece.is === 'figure').length === 2;

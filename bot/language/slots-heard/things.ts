@@ -3,8 +3,7 @@
 import type { PartName } from '../../../core/ids.ts';
 import type { LiveNow } from '../live-now.ts';
 import type { ActRow } from './act-rows.ts';
-import { type Piece, wordOf } from './piece.ts';
-import type { SaidTable } from './said-table.ts';
+import type { Piece } from './piece.ts';
 
 /** What a clause before it named: `film on 9 is 12um, release it`. */
 export type Before = Pick<Things, 'parts' | 'batch'>;
@@ -13,7 +12,6 @@ export interface Heard {
   readonly row: ActRow;
   readonly pieces: readonly Piece[];
   readonly live: LiveNow;
-  readonly table: SaidTable;
   readonly before: Before | undefined;
   /** `it`, `them`. */
   readonly isNamedBefore: boolean;
@@ -65,8 +63,6 @@ function partsOf(heard: Heard): Things | undefined {
     isAssumed: isAssumed || batch?.isAssumed === true,
   });
   if (named.length > 0) return told([[...new Set(named)]]);
-  const numbered = numberedParts(heard, fits);
-  if (numbered !== undefined) return told([numbered]);
   const among = pieces.find((piece) => piece.is === 'one-of') ?? numberedPart(heard, fits);
   if (among !== undefined) {
     const fitting = among.names.filter(fits);
@@ -87,24 +83,6 @@ function partsOf(heard: Heard): Things | undefined {
     ),
     isUnnamed: true,
   };
-}
-
-/** `the 4, the 5 and the 6`: each by an article or joint of its own, and each the number of one part. */
-function numberedParts(heard: Heard, fits: (name: PartName) => boolean): readonly PartName[] | undefined {
-  const { pieces, live, used, table, row } = heard;
-  const takesNumbers = row.figures?.some(({ most }) => most > 2) === true || row.takes?.includes('batch') === true;
-  const named: { readonly piece: Piece; readonly name: PartName }[] = [];
-  for (const [at, piece] of pieces.entries()) {
-    const before = wordOf(pieces[at - 1]) ?? '';
-    const goesOn =
-      named.length > 0 && named.at(-1)?.piece === pieces[at - (table.joints.has(before) ? 2 : 1)] && !takesNumbers;
-    if (!table.articles.has(before) && !goesOn) continue;
-    const [name, ...others] = partsNumbered(piece, live).filter(fits);
-    if (name !== undefined && others.length === 0) named.push({ piece, name });
-  }
-  if (named.length < 2) return undefined;
-  for (const { piece } of named) used.add(piece);
-  return named.map(({ name }) => name);
 }
 
 /** Those that have this number. */
