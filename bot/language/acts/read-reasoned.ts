@@ -18,7 +18,7 @@ import { countFrom } from './figure-of-slot.ts';
 import { type FreeText, freeTextFrom } from './free-text.ts';
 import { partsOfRange, rangesJoined } from './part-ranges.ts';
 import { commandOf } from './read-fields.ts';
-import { partOfTwoPieces } from './sort-pieces.ts';
+import { partOfTwoPieces, partOfWords } from './sort-pieces.ts';
 
 interface Named {
   readonly said: Said;
@@ -81,6 +81,8 @@ function partsHeld(act: ActLine): Named | Fault {
       parts.push(...range.filter((name) => !parts.includes(name)));
       continue;
     }
+    const inWords = parts.length === 0 ? partOfWords(act, i) : undefined;
+    if (inWords !== undefined) return inWords;
     const part = token.kind === 'word' ? partNamed(token.word, act.context.hearing) : undefined;
     if (parts.length === 0 && part === undefined) return leftOver(token);
     if (part === undefined || (parts.length > 0 && !isPart(part, act))) break;

@@ -163,7 +163,25 @@ export function partOfTwoPieces(act: ActLine, index: number, token: NumberToken)
   return joined.length === 0 ? undefined : meantAsOne(act, before, token, joined);
 }
 
-function meantAsOne({ line }: ActLine, { start }: Token, { end }: Token, couldBe: readonly string[]): Fault {
+/** `hold the pump housing, dent`: the only part of those words. */
+export function partOfWords({ tokens, line, context }: ActLine, index: number): Fault | undefined {
+  const [first, second, third] = tokens.slice(index, index + 3);
+  if (first?.kind !== 'word' || second?.kind !== 'word' || context.parts.includes(first.word)) return undefined;
+  for (const last of third?.kind === 'word' ? [third, second] : [second]) {
+    const typed = tokens.slice(index, index + 3).filter(({ end }) => end <= last.end);
+    const name = typed.map(({ text }) => text.toLowerCase()).join('-');
+    const named = context.parts.filter((part) => part === name || part.replace(/-\d+$/, '') === name);
+    if (named.length === 1) return meantAsOne({ line }, first, last, named);
+  }
+  return undefined;
+}
+
+function meantAsOne(
+  { line }: Pick<ActLine, 'line'>,
+  { start }: Token,
+  { end }: Token,
+  couldBe: readonly string[],
+): Fault {
   const span = { start, end };
   const tries = couldBe.map((text) => lineWith(line, span, text));
   return { failed: 'ambiguous-number', token: { text: line.slice(start, end), ...span }, couldBe, tries };

@@ -3,6 +3,7 @@
 import type { LineContext, Reading } from '../reading.ts';
 import type { Strictly, Understands, Understood } from '../understood.ts';
 import type { Heard } from './heard.ts';
+import { marksSaid } from './marks-said.ts';
 import { numbersSaid } from './numbers-said.ts';
 import { partsListed } from './parts-listed.ts';
 import { timesSaid } from './times-said.ts';
@@ -18,6 +19,7 @@ const longestSaid = 200;
 export function saidPlainly(line: string, context: LineContext): readonly Heard[] {
   if (line.length > longestSaid) return [{ line, isSure: true }];
   const steps: readonly ((line: string, context: LineContext) => readonly Heard[])[] = [
+    marksSaid,
     timesSaid,
     numbersSaid,
     partsListed,
@@ -44,6 +46,8 @@ interface Found extends Heard {
 }
 
 function readAs({ line, isSure }: Heard, typed: string, context: LineContext, strictly: Strictly): readonly Found[] {
+  // A dictated question mark.
+  if (line.endsWith('?')) return [];
   const found = (each: string, isUnitSure = true): readonly Found[] => {
     const read = strictly(each);
     const isRead = read.kind === 'command' || read.kind === 'question';

@@ -3,7 +3,7 @@
 
 import { meaningOf } from '../hearing.ts';
 import type { LineContext } from '../reading.ts';
-import { dayBefore, dayOf, instantOf, type TimeOfDay, typedOn } from '../times/wall-clock.ts';
+import { dayBefore, dayOf, instantOf, isoLocal, type TimeOfDay, typedOn } from '../times/wall-clock.ts';
 import { notAfterSpace } from '../typed/units-typed.ts';
 import { type Figure, figureAt, minutesAt, type TimeAt, type TimeLine } from './time-line.ts';
 import { lengthOf, longestAt, type Said } from './words.ts';
@@ -48,7 +48,17 @@ function hourLast(line: TimeLine, from: number, isLed: boolean): readonly ClockA
   // `5 to 10` may be parts; `10 para las 10` is nothing else.
   if (joint === undefined || (figure?.inFigures === true && !isLed && lengthOf(joint) === 1)) return undefined;
   const hour = hourAt(line, after + lengthOf(joint));
+  if (hour === undefined && isLed)
+    return ofThisHour(line, past === undefined ? 60 - minutes : minutes, after + lengthOf(joint));
   return hour && [shifted(hour, past === undefined ? -minutes : minutes)];
+}
+
+/** `at twenty to`: of the hour that goes, or of the one before it. Only where nothing follows that it may be to or past. */
+function ofThisHour({ said, context }: TimeLine, minute: number, to: number): readonly ClockAt[] | undefined {
+  if (to < said.length && said[to - 1]?.comma !== true) return undefined;
+  const [, hour, now] = (/T(\d\d):(\d\d)/.exec(isoLocal(context.now, context.zone)) ?? []).map(Number);
+  if (hour === undefined || now === undefined) return undefined;
+  return [{ hour: minute % 60 <= now ? hour : (hour + 23) % 24, minute: minute % 60, to, isExact: true }];
 }
 
 /** `half nine`: past it in Britain, before it elsewhere. */

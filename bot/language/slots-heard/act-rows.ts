@@ -21,6 +21,8 @@ export interface ActRow {
   readonly figures?: readonly FigureRow[];
   /** Without a thing it is still an act: `out`, of the only load; `surface`, of the room. */
   readonly thingMayLack?: true;
+  /** Its strict line takes one part: of several, each has a line of its own. */
+  readonly isOfOne?: true;
   readonly takes?: readonly ('method' | 'solvent' | 'person' | 'place' | 'batch' | 'reason' | 'letters')[];
 }
 
@@ -80,13 +82,18 @@ export const actRows: Readonly<Record<SaidAct, ActRow>> = {
   'cure room': onParts(['dry']),
   cure: oven,
   out: onParts(['curing'], { thingMayLack: true }),
-  temp: onParts(['curing'], { figures: [one('temperature', ovenTemperature)], thingMayLack: true }),
-  wet: onParts(['flashing'], { figures: [many('film', film)] }),
-  film: onParts(['cured'], { figures: [many('film', film)] }),
+  temp: onParts(['curing'], { figures: [one('temperature', ovenTemperature)], thingMayLack: true, isOfOne: true }),
+  wet: onParts(['flashing'], { figures: [many('film', film)], isOfOne: true }),
+  film: onParts(['cured'], { figures: [many('film', film)], isOfOne: true }),
   release: onParts(['cured']),
   hold: onParts(undefined, { takes: ['reason'] }),
   prep: onParts(['bare'], { takes: ['solvent'] }),
-  surface: onParts(['bare'], { figures: [one('temperature', roomTemperature)], thingMayLack: true, takes: ['place'] }),
+  surface: onParts(['bare'], {
+    figures: [one('temperature', roomTemperature)],
+    thingMayLack: true,
+    isOfOne: true,
+    takes: ['place'],
+  }),
   air: alone({ figures: [one('temperature', roomTemperature), one('percent', humidity)], takes: ['place'] }),
   'fan on': alone({ figures: [one('speed')] }),
   'fan off': alone(),

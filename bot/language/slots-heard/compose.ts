@@ -14,7 +14,7 @@ import { type Piece, wordOf } from './piece.ts';
 import { type Before, type Heard, thingsOf } from './things.ts';
 
 export interface Composed {
-  /** Several, where one of several things may be meant. */
+  /** Several, where one of several things may be meant; where it is sure, each of them. */
   readonly lines: readonly string[];
   /** Every word of the clause is accounted for, and nothing was assumed. */
   readonly isSure: boolean;
@@ -47,6 +47,8 @@ export function composed(
     context,
   );
   if (figures === undefined) return undefined;
+  // Which figure is of which part is not said.
+  if (things.isEach === true && figures.texts.length > 1) return undefined;
   const method = methodOf(act, heard);
   const manner = mannerOf(clause.pieces, row, context);
   if (hasStranger(clause.pieces, row)) return undefined;
@@ -71,7 +73,7 @@ export function composed(
   const isTaken = figures.isWhole && isAllTaken(heard, figures.used) && !things.isAssumed && !method.isAssumed;
   return {
     lines,
-    isSure: isWhole && isTaken && lines.length === 1,
+    isSure: isWhole && isTaken && (lines.length === 1 || things.isEach === true),
     parts: things.parts,
     ...(things.batch !== undefined && { batch: things.batch }),
   };

@@ -26,13 +26,24 @@ export function figuresFor(row: ActRow, pieces: readonly Piece[], context: LineC
     const room = takesFigure.most - own.length;
     const bare = all.filter((piece) => piece.is === 'number' && !used.has(piece)).slice(0, Math.max(0, room));
     for (const piece of bare) {
-      const read = piece.is === 'number' ? inUnit(piece, takesFigure, context) : undefined;
+      const read =
+        piece.is === 'number' ? (inUnitBehind(piece, own) ?? inUnit(piece, takesFigure, context)) : undefined;
       if (read !== undefined) used.set(piece, read);
     }
     if (own.length > takesFigure.most) isWhole = false;
   }
   if (takes.includes('letters')) return lettered(pieces, used, isWhole);
   return { texts: all.flatMap((piece) => used.get(piece) ?? []), used: new Set(used.keys()), isWhole };
+}
+
+/** Of two that are told together, the unit of both may stand behind the last. */
+const mostApart = 20;
+
+/** `.602 and .598 kilo`. */
+function inUnitBehind({ value }: Extract<Piece, { is: 'number' }>, own: readonly Figure[]): string | undefined {
+  const [, figure = '', unit] = /^([\d.,]+) ?(\D+)$/.exec(own[0]?.text ?? '') ?? [];
+  const ratio = value / Number(figure.replace(',', '.'));
+  return unit !== undefined && ratio < mostApart && ratio > 1 / mostApart ? `${value}${unit}` : undefined;
 }
 
 function inUnit(

@@ -18,12 +18,17 @@ export interface Claimed {
 export function claimed(pieces: readonly Piece[], table: SaidTable): Claimed {
   const claims: (Claim | undefined)[] = pieces.map((piece) => (isThing(piece) ? { is: 'slot' } : undefined));
   const phrases: { says: Says; from: number; to: number }[] = [];
+  let rounded = 0;
   for (let from = 0; from < pieces.length; from++) {
     if (claims[from]?.is === 'act') continue;
     const found = phraseAt(pieces, from, table, claims);
     if (found === undefined) continue;
+    const to = (found.at.at(-1) ?? from) + 1;
+    // `sorry to be a pain`: inside a longer phrase `to be` plans nothing.
+    if (to <= rounded && found.says.is !== 'act') continue;
+    if (found.says.is === 'filler' && found.at.length > 1) rounded = to;
     for (const at of found.at) claims[at] = found.says;
-    phrases.push({ says: found.says, from, to: (found.at.at(-1) ?? from) + 1 });
+    phrases.push({ says: found.says, from, to });
   }
   for (const [at, piece] of pieces.entries()) {
     const word = wordOf(piece);
@@ -39,7 +44,10 @@ function phraseAt(pieces: readonly Piece[], from: number, table: SaidTable, clai
   const first = wordOf(pieces[from]);
   for (const phrase of (first === undefined ? undefined : table.byFirst.get(first)) ?? []) {
     const at = matched(pieces, from, phrase, table, claims);
-    if (at !== undefined) return { says: phrase.says, at };
+    if (at === undefined) continue;
+    // `out of batch 1`: only where it came from.
+    const isFrom = table.fromPot.has(phrase.words.join(' ')) && pieces[(at.at(-1) ?? from) + 1]?.is === 'batch';
+    return { says: isFrom ? ({ is: 'filler' } as const) : phrase.says, at };
   }
   return undefined;
 }

@@ -19,6 +19,9 @@ export interface SaidTable {
   /** Acts of one word, for slips of the thumb. */
   readonly actWords: readonly string[];
   readonly light: ReadonlySet<string>;
+  readonly fromPot: ReadonlySet<string>;
+  readonly heardAs: ReadonlyMap<string, string>;
+  readonly marks: ReadonlyMap<string, string>;
   readonly asksFirst: readonly (readonly string[])[];
   readonly requests: readonly { readonly said: RegExp; readonly verb: string }[];
   readonly articles: ReadonlySet<string>;
@@ -77,6 +80,9 @@ export function saidTableOf(tongues: readonly Typed[]): SaidTable {
     asksFirst: tongues.flatMap(({ said }) => listed(said.asksFirst).map((phrase) => phrase.split(' '))),
     requests: tongues.flatMap(({ said }) => said.requests),
     articles: all(({ said }) => listed(said.articles)),
+    fromPot: all(({ said }) => listed(said.fromPot)),
+    marks: new Map(tongues.flatMap(({ said }) => Object.entries(said.marks))),
+    heardAs: new Map(tongues.flatMap(({ said }) => Object.entries(said.heardAs))),
     ranges: all(({ said }) => listed(said.ranges)),
     joints: all(({ said }) => listed(said.joints)),
     pots: all(({ pots }) => withoutAccents(pots).split(' ')),

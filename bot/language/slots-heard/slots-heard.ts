@@ -18,7 +18,7 @@ import { isUnsaid } from './unsaid.ts';
 
 /** A sentence of more is no line about an act. */
 const mostPieces = 60;
-/** More words than these that nobody knows, and it speaks of something else. */
+/** More words than these that nobody knows, and it speaks of something else, unless one act alone has all that it needs. */
 const mostUnknown = 3;
 
 /** Where the strict reader knows better what is wrong, what it asks stands. */
@@ -47,18 +47,19 @@ function heardIn(line: string, context: LineContext): Understood | undefined {
   return meant && { is: 'likely', lines: meant.is === 'sure' ? [meant.line] : meant.lines };
 }
 
-/** `bracket-8 is dyr`: an unknown word as the nearest act. */
+/** `bracket-8 is dyr`, `way batch 1 901 899`: an unknown word as the nearest act, or the one that sounds like it. */
 function slipsMended(
   pieces: readonly Piece[],
   claims: Claimed['claims'],
-  { actWords }: SaidTable,
+  { actWords, heardAs }: SaidTable,
 ): readonly Piece[] | undefined {
   // Of words alone any may be a slip of any.
   if (pieces.every(({ is }) => is === 'word' || is === 'place' || is === 'time')) return undefined;
   for (const [at, piece] of pieces.entries()) {
-    const [near] = piece.is === 'word' && claims[at] === undefined ? nearest(piece.word, actWords) : [];
-    if (near !== undefined && piece.is === 'word' && piece.word.length > 2)
-      return pieces.with(at, { ...piece, word: near });
+    if (piece.is !== 'word' || claims[at] !== undefined) continue;
+    const sounded = at === 0 ? heardAs.get(piece.word) : undefined;
+    const [near] = sounded === undefined ? nearest(piece.word, actWords) : [sounded];
+    if (near !== undefined && piece.word.length > 2) return pieces.with(at, { ...piece, word: near });
   }
   return undefined;
 }
@@ -75,8 +76,10 @@ function heardOf(pieces: readonly Piece[], { claims, phrases }: Claimed, context
       (claim?.is === 'act' && actRows[claim.act].on !== 'nothing') ||
       (claim === undefined && (pieces[i]?.typed.length ?? 0) < 3),
   );
-  if (unknown > mostUnknown || isLost || isAlone) return undefined;
-  return understoodAs(eachHeard(clausesOf(pieces, { claims, phrases }, said), context));
+  if (isLost || isAlone) return undefined;
+  const clauses = clausesOf(pieces, { claims, phrases }, said);
+  const heard = understoodAs(eachHeard(clauses, context));
+  return unknown > mostUnknown && (heard?.is !== 'likely' || heard.lines.length > 1) ? undefined : heard;
 }
 
 /** `coat impeller-7 1 spray?` asks. */
@@ -101,7 +104,7 @@ function understoodAs(heard: readonly (readonly Composed[])[]): Understood | und
   const lines = heard.flatMap((made) => made.flatMap((each) => each.lines));
   const [line, ...others] = lines;
   if (line === undefined) return undefined;
-  const isSure = heard.every((made) => made.length === 1 && made[0]?.isSure === true && made[0].lines.length === 1);
+  const isSure = heard.every((made) => made.length === 1 && made[0]?.isSure === true);
   if (!isSure) return { is: 'likely', lines };
   return others.length === 0 ? { is: 'sure', line } : { is: 'several', lines };
 }

@@ -24,6 +24,8 @@ export interface Things {
   readonly parts: readonly PartName[];
   readonly batch?: number;
   readonly isAssumed: boolean;
+  /** The options are no choice: each of them is meant. */
+  readonly isEach?: true;
   /** The line names none: it is whatever is live. */
   readonly isUnnamed?: true;
 }
@@ -62,7 +64,10 @@ function partsOf(heard: Heard): Things | undefined {
     ...(batch?.number !== undefined && { batch: batch.number }),
     isAssumed: isAssumed || batch?.isAssumed === true,
   });
-  if (named.length > 0) return told([[...new Set(named)]]);
+  const each = [...new Set(named)];
+  if (each.length > 1 && row.isOfOne === true)
+    return { ...told(each.map((name) => [name])), parts: each, isEach: true };
+  if (each.length > 0) return told([each]);
   const among = pieces.find((piece) => piece.is === 'one-of') ?? numberedPart(heard, fits);
   if (among !== undefined) {
     const fitting = among.names.filter(fits);

@@ -49,6 +49,12 @@ export interface SaidWords {
   readonly pronouns: string;
   /** Before the number of a part that is known by it: `the 8`, `la 8`. */
   readonly articles: string;
+  /** In front of a pot only: what was taken from it. */
+  readonly fromPot: string;
+  /** Words that dictation hears in place of an act's. */
+  readonly heardAs: Readonly<Record<string, string>>;
+  /** Marks that are dictated by their names. */
+  readonly marks: Readonly<Record<string, string>>;
   /** Between the first and the last of a row: `1 to 3`. */
   readonly ranges: string;
   /** Between the pieces of a list, and between two acts. */

@@ -19,7 +19,7 @@ const listed = (words: string): readonly string[] => words.split(', ');
 
 export const englishSaidOtherwise: SaidOtherwise = {
   takesBack: listed(
-    'scratch that, scratch it, undo that, undo it, undo last, delete that, delete it, cancel that, strike that, take that back, remove that, forget that',
+    'scratch that, scratch it, scrap that, scrap it, bin that, ignore that, disregard that, wipe that, drop that, undo that, undo it, undo last, delete that, delete it, cancel that, strike that, take that back, remove that, forget that',
   ),
   opens: listed(
     'no, nope, sorry, oops, actually, correction, wrong, my mistake, my bad, i meant, i mean, meant, it was, that was, should be, it should be, should have been, make that, make it, rather',

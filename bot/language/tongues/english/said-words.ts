@@ -7,7 +7,7 @@ export const englishSaid: SaidWords = {
     mix: 'start mix, starting mix, started mix, begin mix, make up, made up, making up, make mix, making mix, mixed up, mixing up, mix up, new batch, new mix, fresh batch, fresh mix, start batch, started batch, starting batch, make batch, begin batch, making batch',
     weigh: 'weighed out, weighed in, weighed up, weigh out, weighs, weighing out, scale shows, scale says, scale reads',
     stir: 'stirrer running, stirrer going, turned on stirrer, switched on stirrer, stirrer back on, started stirring, start stirring, stirring again',
-    stop: 'stopped stirring, stop stirring, done stirring, turned off stirrer, switched off stirrer, stirred enough, stirrer stopped, finished stirring',
+    stop: 'stirring finished, stirring done, stirring stopped, stopped stirring, stop stirring, done stirring, turned off stirrer, switched off stirrer, stirred enough, stirrer stopped, finished stirring',
     filter:
       'through filter, ran through filter, put through filter, went through filter, through strainer, strained out, strain out, filtered off, filtered out',
     thick:
@@ -27,15 +27,15 @@ export const englishSaid: SaidWords = {
     'touch-up': 'touched up, touching up, touch up, retouched',
     dry: 'touch dry, dry to touch, dry to the touch, tack free, tackfree, dried off, dried out, flashed off, gone dry, no longer tacky, dry to feel',
     'cure oven':
-      'in oven, into oven, went in oven, went into oven, put in oven, put into oven, popped in oven, stuck in oven, loaded in oven, loaded into oven, loaded oven, gone in oven, in to oven, went in, put in, into cure, started oven cure, oven cure, oven curing, curing in oven, baking in oven, cure in oven, bake in oven',
+      'putting in oven, putting into oven, popping in oven, sticking in oven, loading in oven, loading into oven, going in oven, going into oven, in oven, into oven, went in oven, went into oven, put in oven, put into oven, popped in oven, stuck in oven, loaded in oven, loaded into oven, loaded oven, gone in oven, in to oven, went in, put in, into cure, started oven cure, oven cure, oven curing, curing in oven, baking in oven, cure in oven, bake in oven',
     'cure room':
       'cure in room, curing in room, room cure, air cure, air curing, cure at room temperature, curing at room temperature, cure in shop, cure on rack, curing on rack',
-    out: 'out of oven, came out of oven, came out, come out, took out of oven, took out, taken out of oven, taken out, pulled out of oven, pulled out, pulled from oven, pulled, pull, out from oven, came from oven, removed from oven, removed, off oven, lifted out, got out of oven, done curing',
+    out: 'taking out of oven, pulling out of oven, taking out, pulling out, coming out of oven, coming out, out of oven, came out of oven, came out, come out, took out of oven, took out, taken out of oven, taken out, pulled out of oven, pulled out, pulled from oven, pulled, pull, out from oven, came from oven, removed from oven, removed, off oven, lifted out, got out of oven, done curing',
     temp: 'part temp, part temperature, temp of part, part reads, metal temp, metal temperature, probe on, probe reads, probe shows, probe says',
     wet: 'wet film on, wet film thickness, wet thickness, film wet',
     film: 'dry film on, dry film thickness, dry thickness, film thickness, thickness, film reads, gauge reads, gauge shows',
     release: 'signed off, sign off, let go, release to customer, released to customer',
-    hold: 'put on hold, on hold, put hold on, set aside, place on hold, placed on hold, quarantined, hold back, held back',
+    hold: 'setting aside, putting on hold, putting aside, put aside, put on hold, on hold, put hold on, set aside, place on hold, placed on hold, quarantined, hold back, held back',
     prep: 'wiped down, wipe down, wiping down, wiped off, wiped, blasting, grit blasted, cleaned down, sanded down, degreased',
     surface:
       'steel temp, steel temperature, steel reads, surface temperature, surface reads, metal surface, substrate temp, on steel, on surface, part surface',
@@ -48,8 +48,10 @@ export const englishSaid: SaidWords = {
       'supplied air on, on supplied air, have supplied air, got supplied air, using supplied air, airline on, hooked up to air, supplied air hooked up, breathing air on, wearing supplied air, on air line, on airline',
     'supplied no':
       'no supplied air, without supplied air, no airline, no breathing air, supplied air off, not on supplied air',
-    'spray on': 'started spraying, starting to spray, spraying now, gun running, start gun',
-    'spray off': 'stopped spraying, done spraying, finished spraying, stop spraying, gun stopped',
+    'spray on':
+      'spraying started, spraying has started, started spraying, starting to spray, spraying now, gun running, start gun',
+    'spray off':
+      'spraying finished, spraying done, spraying stopped, spraying over, spraying is over, stopped spraying, done spraying, finished spraying, stop spraying, gun stopped',
     'flush gun':
       'flushed gun, gun flushed, cleaned gun, gun cleaned, washed gun, gun washed, washed out gun, cleaned out gun, flushed out gun, rinsed gun, gun rinsed, ran through gun, flushed out spray gun, cleaned spray gun, flushed spray gun',
     flush: 'flushed, flushing, flush',
@@ -63,13 +65,13 @@ export const englishSaid: SaidWords = {
   light:
     "the, an, is, are, was, were, be, been, being, has, have, had, got, just, now, its, their, my, our, this, these, that, those, there, we, i, ive, we've, i've, weve, it's, all, whole, some, i'm, im, they're, he, she, they, you",
   fillers:
-    "hey, hi, hello, morning, good, afternoon, evening, guys, team, folks, boss, mate, bot, bell, batchbell, ok, okay, alright, right, well, so, um, uh, er, please, pls, plz, thanks, thank, thx, cheers, ta, fyi, note, log, record, put down, write down, jot down, update, done, btw, yep, yes, yeah, sure, great, nice, lovely, finally, also, too, already, again, here, back, over, up, down, off, on, in, to, from, of, for, with, w, w/, by, using, and, &, then, plus, a, at, as, into, onto, it, them, degrees, deg, percent, weight, total, level, left over, left, leftover, remaining, remains, waste, rest, last, what was left, what is left, whats left, what remained, could you, can you, can we, would you, will you please, let's, lets, start, started, starting, begin, turned, switched, put, gave, given, went, go, goes, part, parts, piece, pieces, batch, pot, can, mix, number, no., #, job, customer, part temp, temperature, temp, humidity, rh, dry bulb, film, coat, coats, first, coating, side, both, each, time, o'clock, oclock, about now, right now, today, setpoint, set to, set at, oven, brush, hand, gun, stirrer, filter, filters, drum, bin, fresh, new, used, made, make, making, be, get, getting, going, hour",
+    "sorry, sorry to be a pain, sorry about that, heads up, quick one, just so you know, so you know, just letting you know, letting you know, let you know, for the record, for info, by the way, as promised, when you get a chance, if you please, if you would, would you, mind, kindly, much appreciated, appreciated, love, everyone, everybody, folk, lads, people, gang, there you go, hiya, howdy, cheerio, but, hey, hi, hello, morning, good, afternoon, evening, guys, team, folks, boss, mate, bot, bell, batchbell, ok, okay, alright, right, well, so, um, uh, er, please, pls, plz, thanks, thank, thx, cheers, ta, fyi, note, log, record, put down, write down, jot down, update, done, btw, yep, yes, yeah, sure, great, nice, lovely, finally, also, too, already, again, here, back, over, up, down, off, on, in, to, from, of, for, with, w, w/, by, using, and, &, then, plus, a, at, as, into, onto, it, them, degrees, deg, percent, weight, total, level, left over, left, leftover, remaining, remains, waste, rest, last, what was left, what is left, whats left, what remained, could you, can you, can we, would you, will you please, let's, lets, start, started, starting, begin, turned, switched, put, gave, given, went, go, goes, part, parts, piece, pieces, batch, pot, can, mix, number, no., #, job, customer, part temp, temperature, temp, humidity, rh, dry bulb, film, coat, coats, first, coating, side, both, each, time, o'clock, oclock, about now, right now, today, setpoint, set to, set at, oven, brush, hand, gun, stirrer, filter, filters, drum, bin, fresh, new, used, made, make, making, be, get, getting, going, hour",
   denials:
     "not, no, never, none, nobody, no one, noone, nothing, nor, neither, without, dont, don't, doesnt, doesn't, didnt, didn't, isnt, isn't, arent, aren't, wasnt, wasn't, werent, weren't, hasnt, hasn't, havent, haven't, hadnt, hadn't, cant, can't, cannot, couldnt, couldn't, wont, won't, wouldnt, wouldn't, shouldnt, shouldn't, aint, ain't, forgot, forgotten, failed to, refuse, refused, stop, instead of, except, but not, rather than, skip, skipped, missed, cancel, still wet, still tacky, too wet, tacky",
   hedges:
-    'maybe, perhaps, probably, possibly, might, may, could, i think, think, guess, i guess, believe, suppose, supposedly, apparently, seems, seem, looks, look, looking, feels, feel, smells, almost, nearly, not sure, unsure, hopefully, if, unless, when, once, until, till, whether, before, supposed, should be, ought, must be, must have, or, either, sort of, kind of, kinda, barely, hardly, half, mostly, partly, only partly, wonder, wondering, hope, says he, said that, heard, rumour, hold on, out of, close, keep, every, reckon, assume, unclear, somebody, someone, anyone, anybody',
+    'question, picture, pictures, photo, photos, video, maybe, perhaps, probably, possibly, might, may, could, i think, think, guess, i guess, believe, suppose, supposedly, apparently, seems, seem, looks, look, looking, feels, feel, smells, almost, nearly, not sure, unsure, hopefully, if, unless, when, once, until, till, whether, before, supposed, should be, ought, must be, must have, or, either, sort of, kind of, kinda, barely, hardly, half, mostly, partly, only partly, wonder, wondering, hope, says he, said that, heard, rumour, hold on, out of, close, keep, every, reckon, assume, unclear, somebody, someone, anyone, anybody',
   plans:
-    "going to, gonna, will, ll, i'll, we'll, ill, well be, about to, planning, plan to, plans to, intend, want to, wants to, wanna, need to, needs, need, has to, have to, got to, gotta, should, shall, tomorrow, tonight, later, soon, next, next week, after lunch, this afternoon, in a bit, in a minute, in a while, ready to, due, waiting, wait, try, trying, let me, then we, to do, to be, todo, remember to, remind, don't forget, next up, scheduled, meant to, i would, would, would like, i'd, we'd, 'd like, getting ready, preparing to",
+    "going to, had better, you'd better, youd better, we'd better, i'd better, better, wants, want, gets, agreed, decided, ordered, monday, tuesday, wednesday, thursday, friday, saturday, sunday, idea, gonna, will, ll, i'll, we'll, ill, well be, about to, planning, plan to, plans to, intend, want to, wants to, wanna, need to, needs, need, has to, have to, got to, gotta, should, shall, tomorrow, tonight, later, soon, next, next week, after lunch, this afternoon, in a bit, in a minute, in a while, ready to, due, waiting, wait, try, trying, let me, then we, to do, to be, todo, remember to, remind, don't forget, next up, scheduled, meant to, i would, would, would like, i'd, we'd, 'd like, getting ready, preparing to",
   asks: "who, whos, who's, why, where, wheres, where's, which, whose, how, hows, how's, what, whats, what's, when's, whens, anyone know, do we know, tell me, any idea, show me",
   asksFirst:
     "is, are, was, were, do, does, did, has, have, had, can, can i, may, may i, could i, should, shall, will, would, when, isn't, aren't, wasn't, didn't, hasn't, haven't, am, any, anyone",
@@ -82,6 +84,28 @@ export const englishSaid: SaidWords = {
   ],
   pronouns: 'it, them, that one, this one, those, these, they, one',
   articles: 'the, number',
+  fromPot: 'out of',
+  heardAs: {
+    ...{ way: 'weigh', weight: 'weigh', whey: 'weigh', cote: 'coat', court: 'coat', code: 'coat' },
+    ...{
+      coke: 'coat',
+      dye: 'dry',
+      field: 'filter',
+      attempt: 'temp',
+      tempt: 'temp',
+      heir: 'air',
+      whole: 'hold',
+      jail: 'gel',
+    },
+  },
+  marks: {
+    'full stop': '.',
+    period: '.',
+    'exclamation mark': '!',
+    'exclamation point': '!',
+    comma: ',',
+    'question mark': '?',
+  },
   ranges: 'to, thru, through, till, until, up to, -',
   joints: 'and, &, plus, then, also, und',
 };

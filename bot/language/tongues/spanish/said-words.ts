@@ -34,6 +34,9 @@ export const spanishSaid: SaidWords = {
   ],
   pronouns: 'ella, ellas, ellos, eso, esa, ese, esas, esos, la misma, el mismo, las mismas, los mismos',
   articles: 'el, la, los, las, al, del',
+  fromPot: '',
+  heardAs: { peza: 'pesa', peso: 'pesa' },
+  marks: { 'punto final': '.', 'punto y aparte': '.', 'signo de interrogacion': '?', 'signo de pregunta': '?' },
   ranges: 'a, al, hasta, -',
   joints: 'y, e, luego, &, despues, ademas',
 };
