@@ -8,7 +8,7 @@ import type { PersonName } from './ids.ts';
 import { isBetween, type Meant, type Measure, meantBy } from './misread-units.ts';
 import type { Sheet } from './products/sheet.ts';
 import { batchOf, type Shop } from './shop.ts';
-import { celsius, grams, metresPerSecond, micrometres, minutes, percent, squareMetres } from './units.ts';
+import { celsius, grams, litres, metresPerSecond, micrometres, minutes, percent, squareMetres } from './units.ts';
 import { type RangedSlot, timesTheSheets, usualRanges } from './usual-ranges.ts';
 
 export interface FarFigure {
@@ -130,6 +130,9 @@ const tellers: Tellers = {
   open: (said) => one('can-mass', 'mass', said.grams, (to) => ({ ...said, grams: grams(to) })),
   received: (said) => one('can-mass', 'mass', said.grams, (to) => ({ ...said, grams: grams(to) })),
   door: (said) => one('door-time', 'duration', said.openMinutes, (to) => ({ ...said, openMinutes: minutes(to) })),
+  // A brush or a tray takes little.
+  flush: (said) =>
+    said.gear === 'gun' ? one('flush-volume', 'volume', said.litres, (to) => ({ ...said, litres: litres(to) })) : [],
   fan: (said) =>
     one('face-velocity', 'speed', said.faceMetresPerSecond, (to) => ({
       ...said,

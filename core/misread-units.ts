@@ -11,7 +11,16 @@ import {
   squareMetresFromSquareFeet,
 } from './units.ts';
 
-export type Measure = 'gas-share' | 'temperature' | 'percent' | 'film' | 'mass' | 'duration' | 'speed' | 'area';
+export type Measure =
+  | 'gas-share'
+  | 'temperature'
+  | 'percent'
+  | 'film'
+  | 'mass'
+  | 'duration'
+  | 'speed'
+  | 'area'
+  | 'volume';
 
 export interface Meant {
   readonly values: readonly number[];
@@ -38,6 +47,8 @@ const otherUnit = {
   duration: [(value) => value / 60],
   speed: [metresPerSecondFromFeetPerMinute],
   area: [squareMetresFromSquareFeet],
+  // Litres, typed with the unit of the millilitre.
+  volume: [(value) => value * 1_000],
 } satisfies Readonly<Record<Exclude<Measure, 'temperature'>, readonly Way[]>>;
 
 const decimalSign = {
@@ -48,6 +59,7 @@ const decimalSign = {
   duration: [tenth],
   speed: [tenth, hundredth],
   area: [tenth],
+  volume: [(value) => value * 100],
 } satisfies Readonly<Record<Exclude<Measure, 'temperature'>, readonly Way[]>>;
 
 const unitsOf = (measure: Measure, units: UnitSystem): readonly Way[] => {

@@ -31,6 +31,8 @@ export const usualRanges = {
   /** From a sample to a drum. */
   'can-mass': byPractice(20, 300_000),
   'door-time': byPractice(0, 60),
+  /** Through a gun, in litres: a thimble rinses no passage. */
+  'flush-volume': byPractice(0.02, 200),
   /** A booth's face gives 0.3 to 1 m/s, a duct more. */
   'face-velocity': byPractice(0.05, 3),
   /** Oxygen: air has 20.9 %. Of vapour nothing is asked, however much it is: what it means is told at once. */

@@ -32,6 +32,7 @@ describe.each([
   ['received 4 A lot 7731 500kg', 'weight in the can 500 kg', ['500 g?', '50 kg?', 'As read: 500 kg']],
   ['door a1 90m', 'how long the door was open 1 h 30 min', ['2 min?', '9 min?', 'As read: 1 h 30 min']],
   ['temp a1 300C', 'temperature read on the part 300 °C', ['148.9 °C?', '30 °C?', 'As read: 300 °C']],
+  ['flush gun acetone 1ml', 'how much solvent 1 mL', ['1 L?', '0.1 L?', 'As read: 1 mL']],
   ['o2 90%', 'share that the monitor shows 90 %', ['As read: 90 %']],
   ['fan 6m/s', 'face velocity 6 m/s', ['0.6 m/s?', '0.06 m/s?', 'As read: 6 m/s']],
   ['set booth 400m2', 'area 400 m²', ['37.16 m²?', '40 m²?', 'As read: 400 m²']],
@@ -56,6 +57,7 @@ it.each([
   ...[air, 'air 5C 20%', 'air 45C 98%', 'surface 60C', 'surface a1 -5C', 'night 1C', 'part b1 steel 10mm max 400C'],
   ...['wet a1 40 45um', 'wet a1 120 130 125um', 'wet a1 20um', 'film a1 4 5 5um', 'film a1 0um', 'film a1 30um'],
   ...['open A lot 7731 200kg gas', 'door a1 15m', 'temp a1 165C', 'fan 0.6m/s', 'set booth 4m2'],
+  ...['flush gun acetone 300ml', 'flush gun acetone 20ml', 'flush brush acetone 10ml', 'flush gun'],
 ])('given "%s", then nothing is asked', async (line) => {
   const { say } = await talkAfter(...coated, 'brief 1 kari');
   expect((await say(line)).recorded).toBe(true);
