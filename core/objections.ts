@@ -87,7 +87,7 @@ export type Unclear =
   | SheetUnclear
   | UndoUnclear
   | { readonly code: 'no-such-batch'; readonly batch: BatchNumber; readonly live: readonly BatchNumber[] }
-  | { readonly code: 'which-batch'; readonly live: readonly BatchNumber[] }
+  | { readonly code: 'which-batch'; readonly live: readonly BatchNumber[]; readonly areNoneFit?: boolean }
   | { readonly code: 'no-such-part'; readonly part: PartName; readonly live: readonly PartName[] }
   | { readonly code: 'which-part'; readonly live: readonly PartName[] }
   /** Names that nobody has used, each with the known ones that it may be, nearest first. */

@@ -17,23 +17,38 @@ import { mixRatio, type Sheet } from '../products/sheet.ts';
 import { judge, type Rule } from '../rules.ts';
 import { standing } from '../settled.ts';
 import { airLog, liveBatches, onlyOne, type Shop, sheetFor } from '../shop.ts';
-import { type Grams, grams } from '../units.ts';
+import { type EpochMs, type Grams, grams } from '../units.ts';
 import type { batchVerbs } from '../verbs/batch-verbs.ts';
 import type { AirSaid, Amount } from '../verbs/said.ts';
 import { type Batch, batchAsOf } from './batch.ts';
+import { potLifeTimes } from './batch-clocks.ts';
 import { type BatchCase, mixRules, potRules } from './batch-rules.ts';
 import { vesselAnswer } from './vessel-answer.ts';
 
-/** Which batch is meant: the one named, or the only live one that `fits`. */
+/** Which batch is meant: the one named, or the only live one that `fits`. `usedAt`: its mix is used then, so no waste is offered. */
 export function findBatch(
   shop: Shop,
   named: BatchNumber | undefined,
   fits: (batch: Batch) => boolean,
+  usedAt?: EpochMs,
 ): Batch | Failed<Unclear> {
   const found = named === undefined ? onlyOne(liveBatches(shop), fits) : shop.batches.get(named);
   if (found !== undefined) return found;
-  const live = liveBatches(shop).map(({ number }) => number);
-  return failed(named === undefined ? { code: 'which-batch', live } : { code: 'no-such-batch', batch: named, live });
+  const all = liveBatches(shop);
+  const live = all
+    .filter((batch) => usedAt === undefined || (fits(batch) && !isWaste(shop, batch, usedAt)))
+    .map(({ number }) => number);
+  return failed(
+    named === undefined
+      ? { code: 'which-batch', live, ...(live.length === 0 && all.length > 0 && { areNoneFit: true }) }
+      : { code: 'no-such-batch', batch: named, live },
+  );
+}
+
+/** Thick, gelled, or past its life. */
+function isWaste(shop: Shop, batch: Batch, at: EpochMs): boolean {
+  const endAt = potLifeTimes(batch, airLog(shop, batch.place))?.endAt;
+  return batch.thickened !== undefined || (endAt !== undefined && endAt <= at);
 }
 
 export function decideMix(shop: Shop, said: Said<CommandOf<'mix'>>): Decision {
@@ -117,7 +132,7 @@ function onPot<C extends CommandOf<PotVerb>>(
 ): (shop: Shop, said: Said<C>) => Decision {
   return (shop, said) => {
     const { command, at } = said;
-    const found = findBatch(shop, command.batch, fits);
+    const found = findBatch(shop, command.batch, fits, command.verb === 'filter' ? at : undefined);
     if (isFailed(found)) return unclear(found.failed);
     const body = typeof leaves === 'function' ? leaves(command) : leaves;
     const caughtGrams = body.type === 'MixCaught' ? body.grams : undefined;

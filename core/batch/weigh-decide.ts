@@ -33,7 +33,8 @@ export function decideWeigh(shop: Shop, said: Said<CommandOf<'weigh'>>): Decisio
   const { partAGrams, partBGrams, batch: named, cans = [], handling } = said.command;
   const weighed = known({ 'part-a': partAGrams, 'part-b': partBGrams });
   const wanted = componentsOf(weighed);
-  const batch = findBatch(shop, named, ({ inVessel }) => wanted.some((component) => inVessel[component] === undefined));
+  const takesIt = ({ inVessel }: Batch) => wanted.some((component) => inVessel[component] === undefined);
+  const batch = findBatch(shop, named, takesIt, said.at);
   if (isFailed(batch)) return unclear(batch.failed);
   const doubt = said.stance.is === 'asked' ? unitDoubt(batch, weighed) : undefined;
   if (doubt !== undefined) return doubt;

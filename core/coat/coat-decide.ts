@@ -1,5 +1,6 @@
 // A coat is where a part meets a batch: both have their say, and the event is filed under both.
 
+import type { Batch } from '../batch/batch.ts';
 import { batchAsOf } from '../batch/batch.ts';
 import { findBatch } from '../batch/batch-decide.ts';
 import { coatFromBatchRules } from '../batch/batch-rules.ts';
@@ -26,7 +27,8 @@ import { coatClimate } from './coat-climate.ts';
 
 export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision {
   const { parts, method, pass, place, fromOutside, asNew = false } = said.command;
-  const batch = findBatch(shop, said.command.batch, ({ weighing, thickened }) => weighing !== undefined && !thickened);
+  const isReady = ({ weighing, thickened }: Batch) => weighing !== undefined && !thickened;
+  const batch = findBatch(shop, said.command.batch, isReady, said.at);
   if (isFailed(batch)) return unclear(batch.failed);
   const asked = askedAsNew(shop, parts, asNew);
   if (asked !== undefined) return asked;

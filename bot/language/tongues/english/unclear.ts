@@ -50,6 +50,7 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
       return `There is no batch ${unclear.batch}. Live: ${named(unclear.live, figures, `none; start one with ${exampleIn('mix 2.4kg', figures.units)}`)}.`;
     case 'which-batch':
       if (unclear.live.length > 0) return `Which batch? Live: ${named(unclear.live, figures, '')}.`;
+      if (unclear.areNoneFit) return 'That can be done to no live batch: name one, or start another.';
       return `No batch is live. Start one with ${exampleIn('mix 2.4kg', figures.units)}.`;
     case 'no-such-part':
       return `There is no part ${unclear.part}. Known: ${named(unclear.live, figures, 'none yet')}.`;

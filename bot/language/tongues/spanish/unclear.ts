@@ -56,6 +56,7 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
     case 'no-such-batch':
       return `No hay mezcla ${unclear.batch}. Abiertas: ${named(unclear.live, figures, `ninguna; escriba: ${mixExample(figures)}`)}.`;
     case 'which-batch':
+      if (unclear.areNoneFit) return 'Eso no se puede hacer con ninguna mezcla abierta: diga cuál, o empiece otra.';
       return unclear.live.length === 0
         ? `No hay ninguna mezcla abierta. Escriba: ${mixExample(figures)}.`
         : `¿Qué mezcla? Abiertas: ${named(unclear.live, figures, '')}.`;
