@@ -17,7 +17,7 @@ import type { Fault, LineContext, Misread, Need, Reading } from './reading.ts';
 import { exampleOfSetting, unitsOfSetting } from './setting-units.ts';
 import { slots } from './slots.ts';
 import { inTypedLanguage } from './suggest-in-typed-language.ts';
-import { nearest, nearestVerbs, thoseThatRead } from './suggestions.ts';
+import { isGrave, nearest, nearestVerbs, thoseThatRead } from './suggestions.ts';
 import { notNames, places as usualPlaces } from './tongues/english/line-words.ts';
 import { type Token, wordIn } from './typed/token.ts';
 import { tokenize } from './typed/tokens.ts';
@@ -116,6 +116,8 @@ export const aboutAlarms: ReadonlySet<VocabularyName> = new Set(['set', 'help', 
 
 /** `se cayó en los ojos`: whoever needs help does not begin with the word for it. `typed`: the verb that was. */
 export function neededIn(line: string, typed: VocabularyName | undefined, { hearing }: LineContext): readonly Alarm[] {
+  // `fijar emergencia`, also where nobody speaks Spanish.
+  if (typed === undefined && verbNamed(line.split(' ', 1)[0] ?? '', hearing.every)?.row.name === 'set') return [];
   if (typed === undefined || !aboutAlarms.has(typed))
     return [...alarmsIn(line, hearing), ...alarmsWanted(line, hearing.cries)];
   // `help me`, `accidente`; a setting of the emergency number needs nobody.
@@ -151,9 +153,8 @@ function usualTries(
   const [, figure, unit = ''] = /^(\d+[.,]?\d*)(\p{L}{2,4})$/u.exec(word) ?? [];
   if (figure !== undefined) return unitsLike(unit, verb).map((each) => instead(`${figure}${each}`));
   const wordsOfLines = ['already', 'permit', 'oven', 'room', 'yesterday', 'ago', ...context.parts, ...context.places];
-  return [...nearest(word, wordsOfLines), ...nearestVerbs(word, context.hearing).map(({ printed }) => printed)].map(
-    instead,
-  );
+  const verbs = nearestVerbs(word, context.hearing).filter((near) => !isGrave(near));
+  return [...nearest(word, wordsOfLines), ...verbs.map(({ printed }) => printed)].map(instead);
 }
 
 /** As far as its last figure or place. */

@@ -23,28 +23,37 @@ export function thoseThatRead(
   return good;
 }
 
-/** One tap more and everybody is called: only the nearest slip of such a word is one, and where no act is as near. */
+/** One tap more and everybody is called, or something is signed for: only the nearest slip of such a word is one, and where no act is as near. */
 const alarmWords: ReadonlySet<string> = new Set(alarms);
+const graveWords: ReadonlySet<string> = new Set([...alarms, 'no-alarm', 'alarm-over', 'ok', 'ack', 'first-shift-done']);
+
+/** Never what a word behind an act may have been. */
+export const isGrave = ({ row }: VerbNamed): boolean => graveWords.has(row.name);
 
 /** Verbs near a slip of the thumb, nearest first: a letter wrong, missing, doubled, two swapped, or only the beginning. */
 export function nearestVerbs(typed: string, hearing: Hearing): readonly VerbNamed[] {
   const slip = withoutAccents(typed.toLowerCase());
   if (slip.length < 2 || hearing.noSlips.has(slip)) return [];
+  // `recibido`, `llamar`: a word that is known, in whatever tongue, is no slip of such a one.
+  const isKnown = hearing.every.verbs.has(slip) || hearing.every.noSlips.has(slip);
+  const mostSlips = (verb: VerbNamed): number => {
+    if (!isGrave(verb)) return hearing.verbs.has(slip) ? 0 : furthest(slip);
+    return isKnown ? 0 : alarmWords.has(verb.row.name) ? furthest(slip) - 1 : 1;
+  };
   const verbWords = offeredWords(hearing);
-  const isAlarm = ({ row }: VerbNamed): boolean => alarmWords.has(row.name);
   const letters = lettersIn(slip);
   const near = verbWords
     .filter((each) => each.isOne && mayBeSlip(slip, letters, each))
     .map(({ word, verb }) => ({ verb, far: slipsBetween(slip, word) }))
-    .filter(({ verb, far }) => far <= (isAlarm(verb) ? furthest(slip) - 1 : furthest(slip)));
-  const nearestAct = Math.min(...near.filter(({ verb }) => !isAlarm(verb)).map(({ far }) => far));
+    .filter(({ verb, far }) => far <= mostSlips(verb));
+  const nearestAct = Math.min(...near.filter(({ verb }) => !isGrave(verb)).map(({ far }) => far));
   const begun = verbWords
-    .filter(({ word, verb, isOne }) => word.startsWith(slip) && !isAlarm(verb) && (slip.length > 2 || isOne))
+    .filter(({ word, verb, isOne }) => word.startsWith(slip) && !isGrave(verb) && (slip.length > 2 || isOne))
     .map(({ verb }) => ({ verb, far: 1.5 }));
   // `gas` begins one act in two tongues: it is offered once, in the speaker's own.
   const own = new Set(begun.filter(({ verb }) => verb.tongue === hearing.tongues.at(-1)).map(({ verb }) => verb.row));
   const ranked = [
-    ...near.filter(({ verb, far }) => !isAlarm(verb) || far < nearestAct),
+    ...near.filter(({ verb, far }) => !isGrave(verb) || far < nearestAct),
     ...begun.filter(({ verb }) => verb.tongue === hearing.tongues.at(-1) || !own.has(verb.row)),
   ].sort((one, other) => one.far - other.far);
   const verbs: VerbNamed[] = [];

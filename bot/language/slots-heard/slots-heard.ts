@@ -1,6 +1,7 @@
 // A line in the speaker's own words and order, read by what stands anywhere in it: known things, figures, and words for acts. It
 // turns them into strict lines; what denies, doubts, plans or asks is never turned into any.
 
+import type { Hearing } from '../hearing.ts';
 import type { LineContext, Misread, MisreadCode } from '../reading.ts';
 import { nearest } from '../suggestions.ts';
 import type { SaidAct } from '../tongues/said-words.ts';
@@ -12,7 +13,6 @@ import { impliedActs } from './implied-act.ts';
 import { type Claimed, claimed } from './phrases.ts';
 import type { Piece } from './piece.ts';
 import { piecesOf } from './pieces.ts';
-import type { SaidTable } from './said-table.ts';
 import type { Before } from './things.ts';
 import { isUnsaid } from './unsaid.ts';
 
@@ -42,7 +42,7 @@ function heardIn(line: string, context: LineContext): Understood | undefined {
   const { claims, phrases } = claimed(pieces, said);
   const heard = heardOf(pieces, { claims, phrases }, context);
   if (heard !== undefined || claims.some((claim) => claim?.is === 'act')) return heard;
-  const mended = slipsMended(pieces, claims, said);
+  const mended = slipsMended(pieces, claims, context.hearing);
   const meant = mended === undefined ? undefined : heardOf(mended, claimed(mended, said), context);
   return meant && { is: 'likely', lines: meant.is === 'sure' ? [meant.line] : meant.lines };
 }
@@ -51,12 +51,12 @@ function heardIn(line: string, context: LineContext): Understood | undefined {
 function slipsMended(
   pieces: readonly Piece[],
   claims: Claimed['claims'],
-  { actWords, heardAs }: SaidTable,
+  { said: { actWords, heardAs }, noSlips }: Hearing,
 ): readonly Piece[] | undefined {
   // Of words alone any may be a slip of any.
   if (pieces.every(({ is }) => is === 'word' || is === 'place' || is === 'time')) return undefined;
   for (const [at, piece] of pieces.entries()) {
-    if (piece.is !== 'word' || claims[at] !== undefined) continue;
+    if (piece.is !== 'word' || claims[at] !== undefined || noSlips.has(piece.word)) continue;
     const sounded = at === 0 ? heardAs.get(piece.word) : undefined;
     const [near] = sounded === undefined ? nearest(piece.word, actWords) : [sounded];
     if (near !== undefined && piece.word.length > 2) return pieces.with(at, { ...piece, word: near });

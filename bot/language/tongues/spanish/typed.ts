@@ -99,7 +99,8 @@ export const spanishTyped: Typed = {
   helpGroups: spanishHelpGroups,
   leaves: 'salir',
   questions: spanishQuestions,
-  noSlips: 'huele apesta olor se me te le les lo la lo las el nos hay ha han una',
+  noSlips:
+    'llamar llame llamo esperar espera espero esperando huele apesta olor se me te le les lo la lo las el nos hay ha han una',
   offered: {
     no: 'no',
     entry: 'anotación',
