@@ -178,4 +178,5 @@ export const englishLines: readonly SpokenLine[] = [
   nothing('plan', 'working', 'we agreed with the foreman flange-2 gets brushed from batch 1'),
   nothing('hedge', 'working', 'big question over flange-2, brush from batch 1'),
   nothing('hedge', 'working', 'the pictures show flange-2 brushed nicely from batch 1'),
+  ines('time', 'flashed', 'coat flange-2 brush batch 1 at twenty to', 'coat flange-2 1 brush at 9:40'),
 ];

@@ -2,11 +2,12 @@
 // is, so their order is free.
 
 import type { BatchNumber, PlaceName } from '../../../core/ids.ts';
+import { isNumberWord } from '../as-said/number-words.ts';
 import { placeNamed } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
 import type { Slot } from '../slots.ts';
 import { batchMarks, fillers, sessionMarks } from '../tongues/english/line-words.ts';
-import type { NumberToken, QuantityToken, Token, Word } from '../typed/token.ts';
+import { type NumberToken, type QuantityToken, type Token, type Word, wordIn } from '../typed/token.ts';
 import { ounce, type Quantity } from '../typed/units-typed.ts';
 import { isIgnoredOn } from '../verbs-typed.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
@@ -58,6 +59,7 @@ function fillWord(filled: Filling, act: ActLine, token: Word, index: number, tak
   else if (filled.placeNext) {
     filled.placeNext = false;
     const place = placeNamed(word, act.context.hearing);
+    if (isMinutes(act, index, word)) return leftOver(token);
     if (place === undefined || filled.place !== undefined) return leftOver(token);
     filled.place = place;
   } else if (taken.has('word')) filled.words.push(token);
@@ -115,6 +117,16 @@ function isNoName(word: string): boolean {
 
 function isPlaceMark(word: string): boolean {
   return word === 'in' || word === 'at' || word === 'place';
+}
+
+/** `at twenty to`: a time in words, and no place of that name. */
+function isMinutes({ tokens, context }: ActLine, index: number, word: string): boolean {
+  const next = wordIn(tokens[index + 1]);
+  return context.hearing.tongues.some(
+    ({ times: { spoken }, numbers }) =>
+      (Object.hasOwn(spoken.minutes, word) || isNumberWord(word, numbers.spoken)) &&
+      (spoken.past.includes(next) || spoken.to.includes(next)),
+  );
 }
 
 function fillBatch(
