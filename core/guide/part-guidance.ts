@@ -18,9 +18,9 @@ export function partGuidance(moment: Moment, status: PartNow): readonly Guidance
         ? []
         : acting(of, first('prep'), { never: { is: 'touch-prepared' }, weight: 'ahead' });
     case 'flashing':
-      return flashing(status) ?? acting(of, first('dry'), untilMost(status));
+      return flashing(status) ?? acting(of, first('dry'), untilMost(moment, status));
     case 'dry':
-      return flashing(status) ?? acting(of, first('cure-oven', 'cure-room'), untilMost(status));
+      return flashing(status) ?? acting(of, first('cure-oven', 'cure-room'), untilMost(moment, status));
     case 'curing':
       return curing(moment, status);
     case 'cured':
@@ -39,9 +39,10 @@ function flashing(status: PartNow): readonly Guidance[] | undefined {
   return [waiting(partStream(status.part.name), flash, { is: 'heat-too-early', at: flash.dueAt })];
 }
 
-function untilMost(status: PartNow): Pick<Guidance, 'never' | 'lasts'> {
+function untilMost({ now }: Moment, status: PartNow): Pick<Guidance, 'never' | 'lasts' | 'weight'> {
   const most = clockOf(status, 'flash-most');
-  return { never: { is: 'stand-too-long', at: most?.dueAt }, lasts: lastsBy(most) };
+  const isNear = most?.errs === 'at-most' && most.nearAt <= now;
+  return { weight: isNear ? 'ends' : 'hands', never: { is: 'stand-too-long', at: most?.dueAt }, lasts: lastsBy(most) };
 }
 
 function curing({ now }: Moment, status: PartNow): readonly Guidance[] {
@@ -60,7 +61,9 @@ function curing({ now }: Moment, status: PartNow): readonly Guidance[] {
   if (isHot && warm?.errs === 'at-least' && warm.dueAt !== undefined && warm.dueAt > now) {
     return [waiting(of, warm, { is: 'take-out-unproved' })];
   }
-  return isHot && cure.clock.goes !== 'runs'
+  // Its time begins with a reading of the part itself.
+  const isUnread = cure.clock.progress === 0 && cure.clock.assumed;
+  return isHot && (cure.clock.goes !== 'runs' || isUnread)
     ? acting(of, firstAct(next(), ['temp']), { never: { is: 'take-out-unproved' }, lasts })
     : [waiting(of, cure.clock, { is: 'take-out-unproved' })];
 }

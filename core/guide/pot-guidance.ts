@@ -42,7 +42,7 @@ export function potGuidance(moment: Moment, status: BatchNow): readonly Guidance
     case 'over':
       return acting(of, first('empty', 'hot', ...cleaning), { never: { is: 'use-dead-pot' }, weight: 'danger' });
     case 'emptied':
-      return acting(of, first(...cleaning), { never: { is: 'let-it-set' }, weight: 'open' });
+      return acting(of, first(...cleaning), { never: { is: 'let-it-set' }, weight: 'ahead' });
   }
 }
 

@@ -59,6 +59,8 @@ interface Said extends ThingsSaid {
   readonly act: Verb | undefined;
   /** A part by its whole name: a bare number is a pot's in a trace. */
   readonly traced: string | undefined;
+  /** What is in cure now. */
+  readonly curing: readonly string[];
   /** `a` or `b`. */
   readonly component: string | undefined;
 }
@@ -76,10 +78,19 @@ function thingsIn(asked: string, typed: QuestionsTyped, context: LineContext): S
   return {
     ...all,
     act,
+    curing: curingNow(context),
     traced,
     component: typed.component.exec(asked)?.[1],
     method: act === 'coat' ? method : undefined,
   };
+}
+
+/** More are asked which. */
+const mostCuring = 8;
+
+function curingNow({ live }: LineContext): readonly string[] {
+  const parts = live?.().parts.filter(({ phase }) => phase === 'curing') ?? [];
+  return parts.length > mostCuring ? [] : parts.map(({ name }) => name);
 }
 
 function canI(said: Said): string | undefined {
@@ -122,6 +133,8 @@ function lineOf(asks: AskedKind, asked: string, said: Said, { ofAll }: Questions
       return asks;
     case 'how-much':
       return howMuch(asked, said);
+    case 'what-now':
+      return of.length > 0 ? ['to-do', ...of].join(' ') : 'next-step';
     case 'where-is':
     case 'how-hot':
     case 'to-do':
@@ -133,6 +146,8 @@ function lineOf(asks: AskedKind, asked: string, said: Said, { ofAll }: Questions
       if (act === 'air' || act === 'surface') return ['how-hot', ...of].join(' ');
       // `when does the mix die`
       if (act === 'mix') return [asks, ...of].join(' ');
+      // `how long are they still in the oven`
+      if (act === 'cure' && things.length === 0 && said.curing.length > 0) return [asks, ...said.curing].join(' ');
       // `is everybody fine`: of nothing that stands here.
       return of.length === 0 && act === undefined && !ofAll.test(asked) ? undefined : stateLine(asks, said);
   }

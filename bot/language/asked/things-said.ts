@@ -26,6 +26,8 @@ export interface ThingsSaid {
 
 interface Found {
   readonly thing?: string;
+  /** `the brackets`: all of that name. */
+  readonly all?: readonly string[];
   readonly place?: string;
   readonly act?: Verb;
   readonly figure?: string;
@@ -41,7 +43,7 @@ export function thingsSaid(tokens: readonly Token[], typed: QuestionsTyped, cont
     i = next.to;
   }
   return {
-    things: [...new Set(found.flatMap(({ thing }) => thing ?? []))],
+    things: [...new Set(found.flatMap(({ thing, all = [] }) => thing ?? all))],
     places: found.flatMap(({ place }) => place ?? []),
     acts: found.flatMap(({ act }) => act ?? []),
     method: tokens.flatMap((token) => methodsByWord.get(wordIn(token)) ?? [])[0],
@@ -94,10 +96,15 @@ function rootAt(tokens: readonly Token[], i: number, parts: LineContext['parts']
     if (only === undefined) continue;
     const number = numberAt(tokens[to]);
     if (number !== undefined) return { thing: `${root}-${number}`, to: to + 1 };
+    const all = parts.filter((part) => rootOf(part) === root);
+    if (other !== undefined && root !== word && all.length <= mostAtOnce) return { all, to };
     return { thing: other === undefined ? only : root, to };
   }
   return looksLikePart(word) && word.length > 2 ? { thing: word, to: i + 1 } : undefined;
 }
+
+/** More of one name are asked which. */
+const mostAtOnce = 8;
 
 const plain = (text: string): string => withoutAccents(text.toLowerCase());
 const bare = (name: string): string =>

@@ -75,7 +75,7 @@ export interface ListWords {
 }
 
 /** `lot`: what went on it; `day`: of all that was done. */
-export type AskedKind = StateQuestion['ask'] | 'lot' | 'day' | 'mask';
+export type AskedKind = StateQuestion['ask'] | 'lot' | 'day' | 'mask' | 'what-now';
 
 /** How it is asked how things stand, in patterns of lower case without accents. */
 export interface QuestionsTyped {

@@ -1,6 +1,7 @@
 // Questions as Spanish speakers ask them in a shop, in Spain and in the Americas, with what the answer must tell. Invented.
 
 export const spanishQuestions: readonly (readonly [line: string, tells: RegExp])[] = [
+  ['¿qué hago ahora?', /^Qué toca ahora/],
   ['¿puedo aplicar flange-7?', /flange-7: aquí nada se opone/],
   ['puedo pintar la 7', /flange-7: aquí nada se opone/],
   ['se puede pintar la 8 ya', /flange-8: tal como está, no/],

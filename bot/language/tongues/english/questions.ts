@@ -61,6 +61,7 @@ export const englishQuestions: QuestionsTyped = {
       said: /(?:do we have |have we got |got |is there )?any (?:part |more )?[ab](?: left)?\b|(?:what|which|how many) (?:cans?|tins?)\b|how (?:much|many)\b|what(?:'?s| is) (?:left|in)\b(?= (?:in|of|on)?\b ?(?:the |my |our )?(?:pot|batch|mix|can|tin|a\b|b\b|part [ab]|stock|\d))|(?:do|have) (?:we|i) (?:have |got )?enough|is there enough/,
       anywhere: true,
     },
+    { asks: 'what-now', said: /what (?:do|should|must) (?:i|we) do(?: (?:now|next|first|here))?(?= |$)|what now\b/ },
     {
       asks: 'to-do',
       said: /anything (?:for me|i (?:need|have|should))\b|what(?:'?s|s| is) the plan\b|what(?:'?s|s| is| comes)? (?:is )?(?:next|after that|left to do|still to do|to do|to be done|outstanding|pending|waiting|remaining|left)\b|what(?:'?s| is) (?:there )?(?:left )?to do|what (?:do|should|must|can) (?:i|we) do\b|what (?:still |else )?needs|next step|what are we waiting|anything (?:left |else )?to do|(?:which|what) parts? (?:are|is) (?:left|next|waiting)/,
@@ -79,6 +80,7 @@ export const englishQuestions: QuestionsTyped = {
     },
   ],
   acts: [
+    { act: 'door', said: /\boven door\b/ },
     { act: 'cure', said: /\b(?:(?:in(?:to)?|to) the oven|cured|bake[ds]?|in(?:to)? cure)\b/ },
     {
       act: 'out',

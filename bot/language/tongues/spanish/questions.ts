@@ -59,6 +59,10 @@ export const spanishQuestions: QuestionsTyped = {
       said: /(?:que|cual(?:es)?|cuant[oa]s) (?:piezas? |mezclas? |botes? )?(?:me |nos )?(?:estan?|siguen?|faltan?|quedan?|hay) ?(?:todavia |aun |ya |algo )?(?:sec[oa]s?|mojad[oa]s?|list[oa]s?|pintad[oa]s?|curad[oa]s?|retenid[oa]s?|detenid[oa]s?|abiert[oa]s?|por pintar)\b|que piezas (?:faltan|quedan|hay)|hay algo (?:detenido|retenido)|(?:a ?)?donde\b|(?:que|cuant[oa]s|cual(?:es)?|algo|q)(?: piezas?)?(?: hay| esta| estan| tenemos| sigue| quedan)?(?: todavia| aun)? (?:en|dentro de)(?:l| el| la| los) (?:horno|cabina|taller|curado|cuarto|sala)|(?:que|cuales) (?:se )?estan? (?:curando|horneando)|(?:esta|estan)\b.{0,30}\b(?:en|dentro d)el horno/,
     },
     {
+      asks: 'what-now',
+      said: /(?:que|k|q) (?:hago|hacemos|debo hacer|tengo que hacer|tenemos que hacer|me toca|toca)(?: (?:ahora|hacer|primero))?(?=$| y\b)/,
+    },
+    {
       asks: 'to-do',
       said: /(?:que|k|q) (?:le |les |nos |me )?(?:sigue|falta|toca|queda por hacer|hay que hacer|hago|hacemos|queda pendiente|esta pendiente|viene|va) ?(?:ahora|despues|hoy|hacer|por hacer|a la|al|en|con|de)?\b|siguiente paso|que hay pendiente|que queda\b(?! (?:en|de)\b)/,
     },
