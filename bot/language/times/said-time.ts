@@ -1,5 +1,5 @@
 // When an act happened, as said on its line: `at 9:40`, `yesterday 16:00`, `at 2026-03-02 9:40`, `10m ago`. A time of
-// day is its latest past occurrence; one that is still to come today, within 20 h, is no past one: yesterday's is offered.
+// day is its latest past occurrence; one that is still to come today, within 12 h, is no past one and is refused.
 
 import { type EpochMs, epochMs } from '../../../core/units.ts';
 import type { Hearing } from '../hearing.ts';
@@ -21,8 +21,7 @@ export interface SaidTime {
   readonly to: number;
 }
 
-/** A time of today so far ahead is none of last night: only in the small hours is 23:50 taken for that. Our own choice, no source. */
-const hoursAhead = 20;
+const hoursAhead = 12;
 const msPerMinute = 60_000;
 const msPerHour = 60 * msPerMinute;
 /** 2000-01-01: before it a said time is a slip. */
