@@ -14,11 +14,14 @@ export interface Called {
   readonly after: readonly string[];
 }
 
+/** Whether it has to begin as a cry, or only to stand as one. */
+export type HeardAs = 'begun' | 'standing';
+
 /** What a line is heard against: the words of every tongue, and whom it may name. */
 export interface CryContext {
   readonly cries: CryTable;
   /** `begun`: what begins with an alarm's word cries out, unless it is calm. */
-  readonly heard: 'begun' | 'standing';
+  readonly heard: HeardAs;
   /** The crew's. */
   readonly names: ReadonlySet<string>;
   /** Those of several words, word by word. */

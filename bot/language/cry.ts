@@ -3,7 +3,7 @@
 // is no cry is asked about.
 
 import { type Alarm, alarms } from '../../core/session/session-commands.ts';
-import { type Called, type CryContext, calledIn } from './cry-round.ts';
+import { type Called, type CryContext, calledIn, type HeardAs } from './cry-round.ts';
 import { isBegun, isCry } from './cry-stands.ts';
 import type { CryTable } from './cry-words.ts';
 import type { LineContext } from './reading.ts';
@@ -13,7 +13,7 @@ import { withoutAccents } from './typed/without-accents.ts';
 export function criesIn(
   line: string,
   { people = [], hearing }: LineContext,
-  heard: CryContext['heard'] = 'begun',
+  heard: HeardAs = 'begun',
 ): readonly Alarm[] {
   const { cries } = hearing;
   const typed = asCried(line, cries);

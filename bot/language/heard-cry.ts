@@ -17,6 +17,7 @@ import type { Fault, LineContext } from './reading.ts';
 import { termNamed } from './terms-asked.ts';
 import { mannerOf } from './time-and-permission.ts';
 import { isPlaceRoot } from './trade-words.ts';
+import { withoutOpening } from './typed/clean-line.ts';
 import type { Token } from './typed/token.ts';
 import { tokenize } from './typed/tokens.ts';
 import type { VerbNamed } from './verbs-of-tongues.ts';
@@ -83,7 +84,7 @@ function behindAct(read: Read, line: string, typed: string, context: LineContext
   const named = first && verbNamed(first.text.toLowerCase(), every)?.row.name;
   if (!isFailed(read) || read.failed.failed === 'no-cry' || (named !== undefined && aboutAlarms.has(named)))
     return undefined;
-  const cried = criedBehind(typed, read.failed.token?.text, context);
+  const cried = criedBehind(withoutOpening(typed), read.failed.token?.text, context);
   if (cried === undefined) return undefined;
   if (cried.is === 'asked') return { ...whichCry(line, read, cried.likely, context.hearing), line };
   return withNamed({ act: { command: { verb: cried.alarm, note: line } }, line }, line, context);

@@ -42,6 +42,9 @@ const closing = /\s*@batchbell[.!]*$|[\s.!;,]+$/i;
 const mayOpen = /^[^a-z0-9]/i;
 const mayClose = /[^a-z0-9%]$|@batchbell$/i;
 
+/** Without a mention, a slash or a bullet in front; else as it was typed. */
+export const withoutOpening = (typed: string): string => typed.trim().replace(opening, '');
+
 /** The line as the reader takes it: one space between words, keyboard characters where there is one for the purpose. */
 export function cleanLine(typed: string): string {
   let line = beyondKeyboard.test(typed) ? fromPhone(typed) : typed;
