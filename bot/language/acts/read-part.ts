@@ -6,6 +6,7 @@ import { isFailed } from '../../../core/failed.ts';
 import { known } from '../../../core/known.ts';
 import { celsius, millimetres, squareMetres } from '../../../core/units.ts';
 import type { PartDetails } from '../../../core/verbs/said.ts';
+import { isNumberWord } from '../as-said/number-words.ts';
 import { mayNamePart } from '../names-typed.ts';
 import type { Fault, LineContext } from '../reading.ts';
 import type { Slot } from '../slots.ts';
@@ -52,6 +53,12 @@ export function readPart(act: ActLine): CommandOf<'part'> | Fault {
   const [first] = strange.words;
   // With nothing known beside it, it may be a name of two words.
   if (first !== undefined && Object.keys(details).length === 0) return leftOver(first);
+  // `serial fifty five ten`: what was dictated is not noted by half.
+  const { tongues } = act.context.hearing;
+  const spoken = strange.words.find(({ text }) =>
+    tongues.some(({ numbers }) => isNumberWord(text.toLowerCase(), numbers.spoken)),
+  );
+  if (spoken !== undefined) return leftOver(spoken);
   const unread = strange.words.map(({ text }) => text);
   return { verb: 'part', part, details, ...(unread.length > 0 && { unread }) };
 }

@@ -97,6 +97,8 @@ function isJoint(token: Token, next: Token | undefined, parts: number, act: ActL
   if (token.kind !== 'word') return false;
   if (parts === 0) return fillers.has(token.word) || token.word === 'part' || token.word === 'a';
   if (['for', 'by', 'because'].includes(token.word)) return true;
+  // `because of runs`
+  if (token.word === 'of' && act.tokens.some((each) => wordIn(each) === 'because')) return true;
   return fillers.has(token.word) && next?.kind === 'word' && isPart(next.word, act);
 }
 

@@ -39,6 +39,7 @@ export function composed(
     isNamedBefore,
     used: new Set(),
   };
+  if (isOfOtherGear(act, clause.pieces)) return undefined;
   const things = thingsOf(heard);
   if (things === undefined) return undefined;
   const figures = figuresFor(
@@ -89,6 +90,12 @@ const liveOf = ({ live, parts, batches }: LineContext): LiveNow =>
     cans: [],
   };
 
+/** Two ways of one act are told of two things; a brush that was washed is no gun. */
+function isOfOtherGear(act: SaidAct, pieces: readonly Piece[]): boolean {
+  const methods = new Set(pieces.flatMap((piece) => (piece.is === 'method' ? [piece.method] : [])));
+  return methods.size > 1 || (act.startsWith('flush') && [...methods].some((method) => method !== 'spray'));
+}
+
 /** A pot in a line about a can: then it is another act. */
 function hasStranger(pieces: readonly Piece[], { on, takes = [] }: ActRow): boolean {
   return pieces.some(({ is }) => {
@@ -134,14 +141,14 @@ function reasonIn({ pieces, claims }: Clause): string {
   const isLeft = ({ is }: Piece, i: number): boolean =>
     claims[i]?.is !== 'act' && is !== 'parts' && is !== 'one-of' && is !== 'time';
   const left = pieces.flatMap((piece, i) => (isLeft(piece, i) ? [{ typed: piece.typed, claim: claims[i] }] : []));
-  const from = left.findIndex(
-    ({ claim }) => claim?.is !== 'light' && claim?.is !== 'filler' && claim?.is !== 'pronoun',
-  );
+  const says = ({ claim }: (typeof left)[number]) =>
+    claim?.is !== 'light' && claim?.is !== 'filler' && claim?.is !== 'pronoun';
+  const from = left.findIndex(says);
   const said =
     from === -1
       ? ''
       : left
-          .slice(from)
+          .slice(from, left.findLastIndex(says) + 1)
           .map(({ typed }) => typed)
           .join(' ');
   return /\p{L}{3}/u.test(said) ? JSON.stringify(said) : '';
