@@ -147,11 +147,11 @@ describe('a tap outside any batch', () => {
 
   test('in a direct message gives way as well', async () => {
     shop = await openWorkshop();
-    await shop.writes('air 24C 48', 'UJO');
+    await shop.writes('airr 24C 48%', 'UJO');
     const misread = shop.fake.inChannel('DUJO').at(-1);
     if (misread === undefined) throw new Error('nothing was answered');
-    await shop.taps(misread, 'air 24C 48%?', 'UJO');
-    expect(misread.text).toContain('jo: air 24C 48%?, 08:00');
+    await shop.taps(misread, 'Air 24 °C 48 %', 'UJO');
+    expect(misread.text).toContain('jo: Air 24 °C 48 %, 08:00');
     expect(hasTaps(misread)).toBe(false);
   });
 });
