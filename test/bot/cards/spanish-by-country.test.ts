@@ -81,10 +81,10 @@ describe('a line typed', () => {
     ['bilbao', [...coated, 'aplicar impulsor-7 1 inmersión'], 'No se puede'],
     ['bilbao', [...filtered.slice(0, 4), 'filtrar 1'], 'Todavía no'],
     // Of what does not read: what is missing, and on the tap what it will do.
-    ['bilbao', ['mezcal 2,4kg'], '[¿mezclar 2,4kg?]'],
+    ['bilbao', ['mezcal 2,4kg'], '[Mezcla 1 abierta, 2400 g de Demo Clear'],
     ['bilbao', ['zzz'], 'No entendí «zzz».'],
     ['bilbao', ['se nos rompió la tapa'], 'No entendí «se nos rompió la tapa».'],
-    ['bilbao', ['airee 24C'], 'No entendí «airee».'],
+    ['bilbao', ['xyzzy 24C plugh'], 'No entendí «xyzzy».'],
     ['bilbao', weighed, '¿1201 g o 1,201 g?'],
     ['bilbao', weighed, '[¿pesar 1 1201g 1198g?]'],
     ['houston', weighed, '¿1201 g o 1.201 g?'],
@@ -95,8 +95,8 @@ describe('a line typed', () => {
     ['bilbao', ['fijar cabina 4m2'], 'Cabina: 4 m²'],
     ['bilbao', ['fijar emergencia teléfono 112'], 'Emergencia: teléfono 112'],
     // Examples to copy are the country's.
-    ['houston', ['ayuda'], 'lavar pistola acetona 10 fl oz'],
-    ['monterrey', ['ayuda'], 'mezclar 2.4kg'],
+    ['houston', ['ayuda todo cabina'], 'lavar pistola acetona 10 fl oz'],
+    ['monterrey', ['ayuda todo mezclas'], 'mezclar 2.4kg'],
     // A permission alone: what it may release, on a tap that says what it does.
     ['bilbao', held, '[¿liberar impulsor-7 permiso el cliente lo acepta?]'],
     ['bilbao', held, 'la libera un encargado, con permiso y el motivo detrás.'],

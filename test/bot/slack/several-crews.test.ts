@@ -64,11 +64,11 @@ describe('somebody of two crews', () => {
   test('who taps on an answer in a direct message means the crew that answered', async () => {
     shop = await openWorkshop(two);
     await shop.types('now', 'UMIA', 'C1');
-    await shop.writes('air 24C 48', 'UMIA');
+    await shop.writes('airr 24C 48%', 'UMIA');
     const misread = shop.fake.inChannel('DUMIA').at(-1);
     await shop.types('now', 'UMIA', 'C3');
     if (misread === undefined) throw new Error('nothing was answered');
-    await shop.taps(misread, 'air 24C 48%?', 'UMIA');
+    await shop.taps(misread, 'Air 24 °C 48 %', 'UMIA');
     expect([await recordedBy('bay-2'), await recordedBy('bay-3')]).toEqual([['AirRead'], []]);
   });
 });

@@ -13,8 +13,8 @@ const stepsOf = (say: Spoken): Readonly<Record<NextActId, string>> => ({
   filter: 'filtre la mezcla',
   stop: 'pare el agitador',
   stir: 'ponga el agitador en marcha',
-  coat: 'recubra las piezas',
-  'coat-part': 'recubra',
+  coat: 'aplique la capa a las piezas',
+  'coat-part': 'aplique la capa a',
   catch: 'recoja lo que escurre',
   cover: 'tape la mezcla',
   thick: 'diga si espesa',
@@ -42,7 +42,7 @@ const stepsOf = (say: Spoken): Readonly<Record<NextActId, string>> => ({
   release: 'revísela y libérela',
   lift: `${say.a('lead')} decide sobre la retención`,
   hold: 'reténgala',
-  brief: 'informe a quien pulveriza',
+  brief: 'informe a quien lleva la pistola',
   ack: `lea ${say.the('brief')} y dígalo`,
   'ack-for': `lea ${say.the('brief')} en voz alta a quien no la ha leído`,
   'fan-on': 'extracción en marcha, y mida la velocidad del aire',
@@ -50,12 +50,12 @@ const stepsOf = (say: Spoken): Readonly<Record<NextActId, string>> => ({
   'fan-off': 'diga si la extracción funciona',
   'supplied-yes': 'diga quién lleva aire suministrado',
   'supplied-no': 'diga quién lleva aire suministrado',
-  'moved-out': 'aparte a quien no pulveriza',
+  'moved-out': 'aparte a quien no lleva la pistola',
   flush: 'lave la pistola',
   vessels: 'lave los recipientes',
   rags: 'trapos y filtros a su bidón',
-  'spray-on': 'diga cuándo empieza a pulverizar',
-  'spray-off': 'pulverice; diga cuándo para la pistola',
+  'spray-on': 'diga cuándo empieza la pistola',
+  'spray-off': 'aplique con pistola; diga cuándo para',
   close: 'cierre la sesión',
 });
 
@@ -64,11 +64,11 @@ function spanishMustNot(say: Spoken, not: MustNot, { timeDown, timeUp }: Pick<Fi
     case 'go-in':
       return `No vuelva a entrar hasta que ${say.a('lead')} dé la alarma por terminada.`;
     case 'mix-in-unread-air':
-      return 'No mezcle ni recubra con un aire que nadie ha medido.';
+      return 'No mezcle ni aplique con un aire que nadie ha medido.';
     case 'mix-too-much':
       return `No mezcle más de lo que se aplica antes de que acabe ${say.the('pot-life')}.`;
     case 'use-dead-pot':
-      return 'No recubra con ella, no la diluya y no la tape.';
+      return 'No la aplique, no la diluya y no la tape.';
     case 'use-reacting-can':
       return 'No la abra, no la cierre y no la lleve a ningún sitio.';
     case 'pour-unweighed':
@@ -76,7 +76,7 @@ function spanishMustNot(say: Spoken, not: MustNot, { timeDown, timeUp }: Pick<Fi
     case 'pour-unstirred':
       return 'No eche nada de ella antes de removerla.';
     case 'coat-unfiltered':
-      return 'No recubra con ella antes de filtrarla.';
+      return 'No la aplique antes de filtrarla.';
     case 'open-without-gas':
       return 'No la destape sin el gas a mano.';
     case 'leave-lid-off':
@@ -94,19 +94,19 @@ function spanishMustNot(say: Spoken, not: MustNot, { timeDown, timeUp }: Pick<Fi
     case 'hand-over-unreleased':
       return 'No la entregue antes de liberarla.';
     case 'spray-unbriefed':
-      return `No pulverice antes de que todos hayan leído ${say.the('brief')}.`;
+      return `Nadie usa la pistola antes de que todos hayan leído ${say.the('brief')}.`;
     case 'go-in-unprotected':
       return `No entre sin lo que ${say.the('brief')} manda llevar.`;
     case 'stop-extraction':
       return 'No apague la extracción.';
     case 'use-too-early':
       return not.at === undefined
-        ? 'No filtre ni recubra antes de que se cumpla su tiempo.'
-        : `Deje el agitador en marcha: no filtre ni recubra antes de las ${timeUp(not.at)}.`;
+        ? 'No filtre ni aplique antes de que se cumpla su tiempo.'
+        : `Deje el agitador en marcha: no filtre ni aplique antes de las ${timeUp(not.at)}.`;
     case 'coat-too-late':
       return not.at === undefined
-        ? `No recubra pasada ${say.the('pot-life')}.`
-        : `No recubra con ella después de las ${timeDown(not.at)}, por líquida que parezca.`;
+        ? `No aplique pasada ${say.the('pot-life')}.`
+        : `No la aplique después de las ${timeDown(not.at)}, por líquida que parezca.`;
     case 'heat-too-early':
       return not.at === undefined
         ? 'No la caliente mientras esté húmeda.'
@@ -128,7 +128,7 @@ export const spanishGuide = (say: Spoken): typeof englishGuide => ({
   mix: 'Haga una mezcla',
   stayOut: 'Hay una alarma: quédese fuera y haga lo que dice su tarjeta',
   openCan: (part) => `abra ${say.a('can')} de ${part}`,
-  useUp: 'recubra lo que quede y después vacíela',
+  useUp: 'aplique lo que quede y después vacíela',
   stirCan: (can) => `remueva ${can} antes de echar nada`,
   serves: (minutes, figures) => `Una lectura sirve durante ${figures.minutesDown(minutes)}.`,
   blendTakes: (minutes, figures) => `Con las dos partes dentro, mezclar lleva ${figures.minutesUp(minutes)}.`,

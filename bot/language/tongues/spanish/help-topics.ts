@@ -17,7 +17,7 @@ export const spanishHelpGroups: Readonly<Record<HelpGroup, string>> = {
   cans: 'latas lata botes bote',
   parts: 'piezas pieza',
   air: 'aire gas lecturas',
-  spraying: 'pulverizar pulverizado aspersion cabina',
+  spraying: 'cabina pulverizar pulverizado aspersion',
   emergencies: 'alarmas alarma emergencias emergencia',
   crew: 'equipo cuadrilla turno ajustes',
   asking: 'preguntas pregunta registros',

@@ -194,7 +194,7 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     help: 'Qué se puede escribir',
     helpNow: (step) => `Ahora: ${step}.`,
     helpAsk: (lines) => `Pregunte: ${lines.join(', ')}; o por qué, de cualquier dato.`,
-    helpMore: (lines) => `Más: ${lines.join(', ')}; o ayuda y una palabra, ayuda recubrir.`,
+    helpMore: (lines) => `Más: ${lines.join(', ')}; o ayuda y una palabra, ayuda aplicar.`,
     helpHow:
       'El orden da igual; la unidad dice qué es cada número. A todo se le puede añadir a las 9:40 o hace 10 min.',
     helpMay: (what) => `También puede decir: ${what.join(', ')}.`,
