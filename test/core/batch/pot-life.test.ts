@@ -90,7 +90,9 @@ describe('eyes beat the clock', () => {
     expect(await shift.when('09:51 coat new impeller-7 1 brush')).toEqual({ objected: ['pot-dead'] });
     expect(await shift.when('09:52 filter 1')).toHaveProperty(['objected', 0], 'pot-dead');
     expect(await shift.when('09:53 stir 1')).toHaveProperty(['objected', 0], 'pot-dead');
-    expect(await shift.when('09:54 empty 1')).toEqual({ recorded: ['PotEmptied'] });
+    // One that has gelled may heat: nobody empties it before they are told to stand off.
+    if (seen === 'gel') expect(await shift.when('09:54 empty 1')).toEqual({ objected: ['pot-dead'] });
+    expect(await shift.when('09:55 empty 1 already')).toEqual({ recorded: ['PotEmptied'] });
   });
 
   it('given thick was said of the wrong pot, when it is undone, then the bells of the pot stand again', async () => {
