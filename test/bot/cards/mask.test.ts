@@ -16,7 +16,7 @@ it('given a half mask with cartridges, then its factor with the source, what it 
   expect(lines.join('\n')).toMatch(
     /Estimated in booth, not measured: the vapours together 0\.9\d times their day limits/,
   );
-  expect(lines.join('\n')).toContain('Change-out of cartridges: no sum here.');
+  expect(lines.join('\n')).toContain('Change-out of cartridges: the maker’s figures for these solvents');
   expect(lines.join('\n')).toContain('fit test of kari: until');
   expect(hazards[0]?.source).toBe('29 CFR 1910.134(d)(3)(i)(A), Table 1');
 });
