@@ -2,6 +2,7 @@
 // much, may I, is it. It is only ever answered; what asks the listener to do something is no question.
 
 import type { StateQuestion, Verb } from '../../../core/commands.ts';
+import { methodRows } from '../../../core/methods.ts';
 import type { LineContext } from '../reading.ts';
 import type { AskedKind, QuestionsTyped } from '../tongues/typed.ts';
 import { tokenize } from '../typed/tokens.ts';
@@ -69,7 +70,8 @@ interface Said extends ThingsSaid {
 function thingsIn(asked: string, typed: QuestionsTyped, context: LineContext): Said {
   const all = thingsSaid(tokenize(asked.replace(typed.modal, ''), context.hearing), typed, context);
   const spray: Verb = all.things.some((thing) => /[a-z]-?\d|^\d+$/.test(thing)) ? 'coat' : 'spray-on';
-  const isSprayed = typed.spray.test(asked) || (all.method === 'spray' && all.acts.length === 0);
+  const isSprayed =
+    typed.spray.test(asked) || (all.acts.length === 0 && all.method !== undefined && methodRows[all.method].atomised);
   const act = typed.acts.find((each) => each.said.test(asked))?.act ?? (isSprayed ? spray : all.acts[0]);
   const method = all.method ?? (isSprayed && act === 'coat' ? 'spray' : undefined);
   const [first] = all.things;

@@ -2,6 +2,7 @@
 // What is live decides where a thing is named only half.
 
 import type { PartName } from '../../../core/ids.ts';
+import { methodRows } from '../../../core/methods.ts';
 import { minutes, minutesAfter } from '../../../core/units.ts';
 import type { LiveNow } from '../live-now.ts';
 import type { LineContext } from '../reading.ts';
@@ -93,7 +94,7 @@ const liveOf = ({ live, parts, batches }: LineContext): LiveNow =>
 /** Two ways of one act are told of two things; a brush that was washed is no gun. */
 function isOfOtherGear(act: SaidAct, pieces: readonly Piece[]): boolean {
   const methods = new Set(pieces.flatMap((piece) => (piece.is === 'method' ? [piece.method] : [])));
-  return methods.size > 1 || (act.startsWith('flush') && [...methods].some((method) => method !== 'spray'));
+  return methods.size > 1 || (act.startsWith('flush') && [...methods].some((method) => !methodRows[method].atomised));
 }
 
 /** A pot in a line about a can: then it is another act. */
