@@ -125,7 +125,7 @@ describe('a first shift', () => {
       'Cómo',
       'Por qué',
       'Una lectura sirve durante 4 h.',
-      'No mezcle ni recubra con un aire que nadie ha medido.',
+      'No mezcle ni aplique con un aire que nadie ha medido.',
       'Escriba, con sus propios datos',
     ]);
   });
