@@ -15,7 +15,7 @@ import {
 } from '../ids.ts';
 import type { Moment } from '../next-acts.ts';
 import { standing } from '../settled.ts';
-import { airServingIn, liveBatches, liveCans, liveParts, openSessions, type Shop } from '../shop.ts';
+import { airServingIn, liveBatches, liveCans, liveParts, openSessions } from '../shop.ts';
 import { statusOf } from '../status.ts';
 import { canGuidance } from './can-guidance.ts';
 import { firstOf, type Guidance } from './guidance.ts';
@@ -29,16 +29,19 @@ export function guideFor(
   name: PersonName,
   isWanted: (stream: StreamId) => boolean = () => true,
 ): Guidance {
-  const { shop, now } = moment;
-  if (alarmsOn(shop.crew.alarms, now).some(({ isDrill }) => !isDrill)) {
-    return { doing: { is: 'stay-out' }, lasts: { by: 'nothing' }, never: { is: 'go-in' }, weight: 'danger' };
-  }
-  return firstOf(ofAll(moment, name, isWanted)) ?? mixing;
+  return stayingOut(moment) ?? firstOf(ofAll(moment, name, isWanted)) ?? mixing;
+}
+
+/** While an alarm is on, wherever, nobody is led on in the work. */
+function stayingOut({ shop, now }: Moment): Guidance | undefined {
+  if (!alarmsOn(shop.crew.alarms, now).some(({ isDrill }) => !isDrill)) return undefined;
+  return { doing: { is: 'stay-out' }, lasts: { by: 'nothing' }, never: { is: 'go-in' }, weight: 'danger' };
 }
 
 const ofAll = (moment: Moment, name: PersonName, isWanted: (stream: StreamId) => boolean): readonly Guidance[] => [
   ...openSessions(moment.shop).flatMap((session) => sessionGuidance(statusOf.session(moment, session), name)),
-  ...potsAndGear(moment.shop)
+  // Emptied ones too, for as long as their gear waits.
+  ...[...moment.shop.batches.values()]
     .filter(({ number }) => isWanted(batchStream(number)))
     .flatMap((batch) => potGuidance(moment, statusOf.batch(moment, batch))),
   ...liveCans(moment.shop)
@@ -59,7 +62,7 @@ const fewNouns = 30;
 /** After an act on these: what they want now, else what the shop does; `undefined` where that is much to look through. */
 export function guideAfter(moment: Moment, name: PersonName, streams: readonly StreamId[]): Guidance | undefined {
   const { shop } = moment;
-  const touched = firstOf(streams.flatMap((stream) => ofStream(moment, name, stream)));
+  const touched = stayingOut(moment) ?? firstOf(streams.flatMap((stream) => ofStream(moment, name, stream)));
   if (touched !== undefined) return touched;
   const nouns = shop.batches.size + shop.cans.size + shop.parts.size + shop.sessions.size;
   return nouns > fewNouns ? undefined : guideFor(moment, name);
@@ -95,11 +98,6 @@ const ofPotsFrom = (moment: Moment, can: Can): readonly Guidance[] =>
   liveBatches(moment.shop)
     .filter(({ weighing, sheet }) => weighing === undefined && sheet.id === can.sheet.id)
     .flatMap((batch) => potGuidance(moment, statusOf.batch(moment, batch)));
-
-/** Emptied ones too, for as long as their gear waits. */
-const potsAndGear = (shop: Shop) => [
-  ...new Set([...liveBatches(shop), ...[...shop.batches.values()].filter(({ emptied }) => emptied !== undefined)]),
-];
 
 /** Whatever is mixed or coated next is judged by it. */
 function airGuidance({ shop, now }: Moment): readonly Guidance[] {

@@ -123,6 +123,12 @@ describe('the last line of a card', () => {
     expect(text).toContain(leads);
   });
 
+  it('given an alarm is on, then no card leads on in the work', async () => {
+    const { say } = await talkAfter(...mixed, 'fire in booth');
+    const { card } = await say('weigh 1 1201g 1198g already');
+    expect(card.leads).toBe('Next: An alarm is on: stay out, and do what its card says.');
+  });
+
   it('given a cry, then its card says what to do now, and nothing of the work', async () => {
     const { say } = await talkAfter(...mixed);
     expect((await say('fire')).card.leads).toBeUndefined();
