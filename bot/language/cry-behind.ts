@@ -33,7 +33,7 @@ function startsIn(typed: string, stop: string | undefined): readonly number[] {
 function heardFrom(typed: string, start: number, context: LineContext): Behind | undefined {
   const { cries } = context.hearing;
   const [head, tail] = [typed.slice(0, start), typed.slice(start, start + longestCry)];
-  const last = (head.match(/[^\d]*$/)?.[0] ?? '').split(/[,.;]/).at(-1) ?? '';
+  const last = head.split(/[\d,.;]/).at(-1) ?? '';
   if (criedWords(last, cries).some((word) => isHeldBack(word, context))) return undefined;
   const isShouted = tail.includes('!');
   const [alarm] = criesIn(tail, context, 'standing');

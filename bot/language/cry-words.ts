@@ -7,6 +7,7 @@ import { type Alarm, alarmNamed } from '../../core/session/session-commands.ts';
 import { englishCalm } from './tongues/english/calm.ts';
 import { type CryWords, englishCries } from './tongues/english/cries.ts';
 import type { Typed } from './tongues/typed.ts';
+import { withoutAccents } from './typed/without-accents.ts';
 import type { VerbTable } from './verbs-of-tongues.ts';
 
 type Sets = { readonly [Set in keyof CryWords]: ReadonlySet<string> };
@@ -17,6 +18,8 @@ export interface CryTable extends Sets {
   readonly alarms: ReadonlyMap<string, Alarm>;
   /** What none of them says and cries all the same. */
   readonly alsoCries: ReadonlyMap<string, Alarm>;
+  /** The first word of everything that may call: a line without any of them cries nothing. */
+  readonly calling: ReadonlySet<string>;
   /** What was meant by a word as thumbs type it. */
   readonly meant: ReadonlyMap<string, string>;
   /** How a phrase of `kindled` begins. */
@@ -77,23 +80,30 @@ export function cryTableOf(tongues: readonly Typed[], verbs: VerbTable): CryTabl
   });
   const sets = tableOf(keysOf({ ...englishCries, ...englishCalm }).map((name) => [name, setOf(name)] as const));
   const liquids = new Set([...Object.keys(solvents), ...sets.liquids]);
+  const alarms = new Map(
+    [...verbs].flatMap(([word, { row }]) => {
+      const alarm = alarmNamed(row.name);
+      return alarm === undefined ? [] : [[word, alarm] as const];
+    }),
+  );
+  const alsoCries = new Map<string, Alarm>([
+    ...[...sets.falling].map((word) => [word, 'down'] as const),
+    ...[...sets.burningOf].map((word) => [word, 'fire'] as const),
+    ...[...sets.boiling].map((word) => [word, 'hot'] as const),
+    ...[...sets.gasping].map((word) => [word, 'breathless'] as const),
+    ...[...sets.smoke].map((word) => [word, 'fire'] as const),
+  ]);
   return {
     ...sets,
     liquids,
-    meant: new Map([...sets.spelt].map((pair) => [pair.replace(/=.*/, ''), pair.replace(/.*=/, '')])),
-    alarms: new Map(
-      [...verbs].flatMap(([word, { row }]) => {
-        const alarm = alarmNamed(row.name);
-        return alarm === undefined ? [] : [[word, alarm] as const];
-      }),
+    alarms,
+    alsoCries,
+    calling: new Set(
+      [...alarms.keys(), ...alsoCries.keys(), ...sets.dropped].map(
+        (word) => withoutAccents(word).split(' ', 1)[0] ?? '',
+      ),
     ),
-    alsoCries: new Map([
-      ...[...sets.falling].map((word) => [word, 'down'] as const),
-      ...[...sets.burningOf].map((word) => [word, 'fire'] as const),
-      ...[...sets.boiling].map((word) => [word, 'hot'] as const),
-      ...[...sets.gasping].map((word) => [word, 'breathless'] as const),
-      ...[...sets.smoke].map((word) => [word, 'fire'] as const),
-    ]),
+    meant: new Map([...sets.spelt].map((pair) => [pair.replace(/=.*/, ''), pair.replace(/.*=/, '')])),
     kindling: new Set([...sets.kindled].map((phrase) => phrase.replace(/ .*/, ''))),
     patterns: {
       noDrill: new RegExp(whole(anyOf('noDrill')), 'gu'),

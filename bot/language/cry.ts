@@ -16,6 +16,7 @@ export function criesIn(
   heard: HeardAs = 'begun',
 ): readonly Alarm[] {
   const { cries } = hearing;
+  if (!criedWords(line, cries).some((word) => cries.calling.has(word))) return [];
   const typed = asCried(line, cries);
   const called = people.map((name) => wordsOf(withoutAccents(name.toLowerCase())));
   const context: CryContext = {
@@ -85,8 +86,19 @@ function asCried(line: string, { is, meant, patterns }: CryTable): string {
 }
 
 /** The words of a line as a cry is read: lower case, without accents. */
-export const criedWords = (line: string, cries: CryTable): readonly string[] =>
-  wordsOf(asCried(line, cries).toLowerCase());
+export function criedWords(line: string, cries: CryTable): readonly string[] {
+  const known = cried.get(cries)?.get(line);
+  if (known !== undefined) return known;
+  const words = wordsOf(asCried(line, cries).toLowerCase());
+  const kept = cried.get(cries);
+  if (kept === undefined || kept.size > mostKept) cried.set(cries, new Map([[line, words]]));
+  else kept.set(line, words);
+  return words;
+}
+
+/** Of one line and its ends this is asked a dozen times. */
+const cried = new WeakMap<CryTable, Map<string, readonly string[]>>();
+const mostKept = 50;
 
 /** It does not ask, and speaks of no drill and no other day. */
 export function saysNow(line: string, cries: CryTable): boolean {

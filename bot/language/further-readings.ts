@@ -1,6 +1,6 @@
 // The readings that a line goes to which the strict reader cannot read, in their order: the first that understands it counts.
 
-import { asSaid, saidPlainly } from './as-said/as-said.ts';
+import { asSaid, type Plainly, plainlySaid } from './as-said/as-said.ts';
 import { askedInWords } from './asked/asked.ts';
 import type { LineContext } from './reading.ts';
 import { actsApart } from './said-of-last/acts-apart.ts';
@@ -10,11 +10,16 @@ import { slotsHeard } from './slots-heard/slots-heard.ts';
 import { withoutAccents } from './typed/without-accents.ts';
 import type { Strictly, Understands, Understood } from './understood.ts';
 
+/** A reading that may want the line in figures, which is put so once for all of them. */
+type InFigures = (
+  ...[line, context, strictly, plainly]: [...Parameters<Understands>, Plainly]
+) => Understood | undefined;
+
 /** Each way to say the line in figures goes on: what is sure stays so only where the line has one such way. */
 const inFigures =
-  (reading: Understands): Understands =>
-  (line, context, strictly) => {
-    const heard = saidPlainly(line, context);
+  (reading: Understands): InFigures =>
+  (_, context, strictly, plainly) => {
+    const heard = plainly();
     const found = heard.flatMap((each) => {
       const made = reading(each.line, context, strictly);
       return made === undefined ? [] : [made];
@@ -30,9 +35,9 @@ const inFigures =
 
 /** A question records nothing: it is asked in the first figures that it can be put in. */
 const inFirstFigures =
-  (reading: Understands): Understands =>
-  (line, context, strictly) =>
-    reading(saidPlainly(line, context)[0]?.line ?? line, context, strictly);
+  (reading: Understands): InFigures =>
+  (line, context, strictly, plainly) =>
+    reading(plainly()[0]?.line ?? line, context, strictly);
 
 /** `me preparas 3 kilos?`, `puedes apuntar superficie 21 grados`: what it asks to be noted is a tap. */
 const requested: Understands = (line, context, strictly) => {
@@ -53,11 +58,13 @@ const requested: Understands = (line, context, strictly) => {
   return undefined;
 };
 
-const toldOf: Understands = (rest, context, strictly) =>
-  asSaid(rest, context, strictly) ?? inFigures(slotsHeard)(rest, context, strictly);
+const toldOf: Understands = (rest, context, strictly) => {
+  const plainly = plainlySaid(rest, context);
+  return asSaid(rest, context, strictly, plainly) ?? inFigures(slotsHeard)(rest, context, strictly, plainly);
+};
 
 /** A question about the state before what answers or corrects the last card, that before an act told in the speaker's own words. */
-const further: readonly Understands[] = [
+const further: readonly InFigures[] = [
   actsApart,
   requested,
   inFirstFigures(askedInWords),
@@ -68,8 +75,9 @@ const further: readonly Understands[] = [
 ];
 
 export function understood(line: string, context: LineContext, strictly: Strictly): Understood | undefined {
+  const plainly = plainlySaid(line, context);
   for (const reading of further) {
-    const found = reading(line, context, strictly);
+    const found = reading(line, context, strictly, plainly);
     if (found !== undefined) return found;
   }
   return undefined;

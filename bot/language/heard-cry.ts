@@ -92,7 +92,7 @@ function behindAct(read: Read, line: string, typed: string, context: LineContext
 
 /** `why is everybody down`: with a word of need in it, it is heard as if nobody had asked. */
 function askedOrCried(read: Read, line: string, typed: string, context: LineContext): Read {
-  const unread = { failed: unknownVerb(line, tokenize(line, context.hearing), 0, context.hearing), line };
+  const unread = { failed: unknownVerb(tokenize(line, context.hearing), 0), line };
   const cried = orCried(unread, line, typed, context);
   return cried === unread && neededIn(line, undefined, context).length === 0 ? read : cried;
 }

@@ -80,8 +80,15 @@ function isName([verb, setting = '']: readonly string[], i: number, piece: strin
 const isInstant = (piece: string): boolean => /^\d{4}-\d\d-\d\dT/.test(piece);
 const hourOf = (instant: string, figures: Figures): number => Number.parseInt(figures.typed(instant), 10);
 
-/** Of each word that the readers know. What is offered is spelt with its accents. */
-export function firstSpellings({ verbs, terms, meanings, settings, methods: ways, offered }: Typed) {
+/** Of each word that the readers know. What is offered is spelt with its accents. Made once a tongue. */
+export function firstSpellings(tongue: Typed): ReadonlyMap<string, string> {
+  const made = spellings.get(tongue) ?? spellingsOf(tongue);
+  spellings.set(tongue, made);
+  return made;
+}
+const spellings = new WeakMap<Typed, ReadonlyMap<string, string>>();
+
+function spellingsOf({ verbs, terms, meanings, settings, methods: ways, offered }: Typed) {
   const rows: readonly (readonly [string, string | undefined])[] = [
     ...Object.values(vocabulary).map(
       ({ name }) => [name, verbs[name].words.find((word) => !word.includes(' '))] as const,

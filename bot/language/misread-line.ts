@@ -17,7 +17,7 @@ import type { Fault, LineContext, Misread, Need, Reading } from './reading.ts';
 import { exampleOfSetting, unitsOfSetting } from './setting-units.ts';
 import { slots } from './slots.ts';
 import { inTypedLanguage } from './suggest-in-typed-language.ts';
-import { isGrave, nearest, nearestVerbs, thoseThatRead } from './suggestions.ts';
+import { isGrave, mayBeAlarm, nearest, nearestVerbs, thoseThatRead } from './suggestions.ts';
 import { notNames, places as usualPlaces } from './tongues/english/line-words.ts';
 import { type Token, wordIn } from './typed/token.ts';
 import { tokenize } from './typed/tokens.ts';
@@ -39,17 +39,21 @@ export function misreadOf(
 ): Misread {
   const { token } = fault;
   const near = verb ?? (token === undefined ? undefined : nearestVerbs(token.text, context.hearing)[0]);
-  const usual = (fault.tries ?? usualTries(fault, line, verb, context)).map((each) => each.replace(/[ ?]+$/, ''));
   const needed = neededIn(line, verb?.row.name, context);
   // `help me` is answered with what can be cried, and with no act.
   const shown = near?.row.name === 'help' ? (needed[0] ?? 'help') : near?.row.name;
   const name: VocabularyName = shown ?? needed[0] ?? 'mix';
   const isNeed = fault.failed === 'which-cry';
-  const likely = ownUnitsFirst(usual, context.units);
+  const likely = likelyLines({ failed: fault, line, ...known({ verb }) }, context);
   const offered = isNeed ? likely : fault.failed === 'unknown-verb' ? [...needed, ...likely] : [...likely, ...needed];
   const tries = eachAlarmOnce(inTypedLanguage(line, near, offered, context.hearing), context.hearing);
   // Which of them it is nobody knows: none is left out.
-  const suggestions = thoseThatRead(tries, reads, isNeed ? tries.length : undefined);
+  const isPaste = line.length > longestOffered;
+  const suggestions = thoseThatRead(
+    isPaste ? tries.filter((each) => alarmOf(each, context.hearing)) : tries,
+    reads,
+    isNeed ? tries.length : undefined,
+  );
   const [own] = inTypedLanguage(line, near, fault.example === undefined ? [] : [fault.example], context.hearing);
   const example = own ?? (fault.setting && exampleOfSetting(fault.setting, context));
   const calls = suggestions.flatMap((each) => {
@@ -79,6 +83,25 @@ export function misreadOf(
   };
 }
 
+/** The lines that it may have been, whether or not they read, the shop's own units first. */
+export function likelyLines({ failed: fault, line, verb }: Misunderstood, context: LineContext): readonly string[] {
+  const usual = fault.tries ?? usualTries(fault, line, verb, context);
+  return ownUnitsFirst(
+    usual.map((each) => each.replace(/[ ?]+$/, '')),
+    context.units,
+  );
+}
+
+/** Whether an alarm may be among what such a line is answered with. */
+export function offersAlarm(unread: Misunderstood, context: LineContext): boolean {
+  const { failed: fault, line, verb } = unread;
+  if (neededIn(line, verb?.row.name, context).length > 0) return true;
+  const isSlip = fault.failed === 'unknown-verb' && fault.tries === undefined && fault.token?.start === 0;
+  const slip = fault.token?.text ?? '';
+  if (isSlip) return mayBeAlarm(lettersOf(slip) ?? slip, context.hearing);
+  return likelyLines(unread, context).some((each) => alarmOf(each, context.hearing) !== undefined);
+}
+
 /** `coat impeller-7`, `temp impeller-7`: what alone answers it stands behind the line. */
 function askedBy({ failed: code, token, needs = [] }: Fault, line: string, { units }: LineContext): string | undefined {
   const lacking = needs.map((slot) => ({ slot, unit: ownUnits(slots[slot].units, units)[0] ?? '' }));
@@ -96,6 +119,8 @@ function phraseFrom(line: string, token: Fault['token']): Fault['token'] {
 }
 
 const longestPhrase = 80;
+/** Of a longer line nobody would tap the whole again; what calls is offered all the same. */
+const longestOffered = 300;
 
 function settingNeeded(setting: SettingName, { hearing, units }: LineContext): Need {
   const languages = settingRows[setting].kind === 'language' ? [...new Set(hearing.languages.values())] : [];
@@ -144,6 +169,7 @@ function usualTries(
   }
   if (code === 'impossible' || code === 'ambiguous-time') return (couldBe ?? []).map(instead);
   if (code === 'in-the-future') return [instead(`${token.text} yesterday`)];
+  if (code === 'unknown-verb') return verbTries(line, token, context.hearing);
   if (code !== 'left-over' || token.start === 0) return [];
   const word = token.text.toLowerCase();
   // `lel 12% booth because of a leak`: what was read matters more than the words behind it.
@@ -173,34 +199,44 @@ function unitsLike(slip: string, verb: VerbNamed | undefined): readonly string[]
   return [...units].filter((unit) => unit.toLowerCase().startsWith(slip.slice(0, 1)));
 }
 
-export function unknownVerb(line: string, tokens: readonly Token[], index: number, hearing: Hearing): Fault {
+export function unknownVerb(tokens: readonly Token[], index: number): Fault {
   const token = tokens[index];
-  if (token === undefined) return { failed: 'unknown-verb', needs: ['verb'] };
+  return { failed: 'unknown-verb', needs: ['verb'], ...known({ token }) };
+}
+
+/** The digits of `weigj1` are no part of the slip. */
+const lettersOf = (text: string): string | undefined => /^[a-z]+(?=\d)/i.exec(text)?.[0];
+
+/** A verb near the first word, or the one that stands later in the line. */
+function verbTries(line: string, token: NonNullable<Fault['token']>, hearing: Hearing): readonly string[] {
   const before = line.slice(0, token.start);
   const after = line.slice(token.end);
-  // `weigj1`: the digits are no part of the slip.
-  const letters = /^[a-z]+(?=\d)/i.exec(token.text)?.[0];
+  const letters = lettersOf(token.text);
   const slip = letters ?? token.text;
   const rest = letters === undefined ? after : ` ${token.text.slice(letters.length)}${after}`;
-  const later = tokens.find((each, i) => i > index && each.kind === 'word' && verbOfWord(each, hearing) !== undefined);
+  const tokens = tokenize(line, hearing);
+  const first = tokens.find(({ start }) => start === token.start);
+  const later = tokens.find(
+    (each) => each.start > token.start && each.kind === 'word' && verbOfWord(each, hearing) !== undefined,
+  );
   const tries = nearestVerbs(slip, hearing)
     // `casi seca impulsor-7` is not yet dry; one tap would tell a supervisor of a near miss.
     .filter(({ row }) => !(later !== undefined && row.name === 'near-miss'))
     .map((verb) => before + verb.printed + rest);
   // `impeller-7 dry`, `1 stir`: the verb stands elsewhere.
-  if (later !== undefined && (token.kind !== 'word' || token.word === 'can' || looksLikePart(token.word))) {
+  if (later !== undefined && (first?.kind !== 'word' || first.word === 'can' || looksLikePart(first.word))) {
     const others = `${line.slice(token.start, later.start).trim()} ${line.slice(later.end).trim()}`.trim();
     tries.push(`${before}${later.text.toLowerCase()} ${others}`);
   }
-  if (token.kind !== 'word')
+  if (first?.kind !== 'word')
     tries.push(`mix ${line}`, `air ${line}`, `air ${line.replace(/^(\d+) (\d+)$/, '$1C $2%')}`);
-  return { failed: 'unknown-verb', token, needs: ['verb'], tries };
+  return tries;
 }
 
 /** Nobody types more with a thumb; a paste is no act. */
 export const longestLine = 2_000;
 
-export function tooLong(text: string): Reading {
+export function tooLong(text: string): Extract<Reading, { kind: 'misread' }> {
   const line = text.slice(0, longestLine + 20);
   const token = line.slice(longestLine);
   const misread: Misread = {
@@ -218,22 +254,15 @@ export function tooLong(text: string): Reading {
 }
 
 /** What was understood, to be tapped: in place of why the line did not read. */
-export function whichActOf(
-  misread: Misread,
-  meant: readonly Extract<Reading, { kind: 'command' | 'question' }>[],
-): Misread {
-  const { calls: _, calms: __, limits: ___, asks: ____, ...rest } = misread;
-  return {
-    ...rest,
-    ...{ code: 'which-act', token: '', from: 0, to: 0, needs: [], couldBe: [] },
-    suggestions: meant.map(({ line }) => line),
-    meant: meant.flatMap((each) =>
-      each.kind === 'command'
-        ? [{ line: each.line, command: each.command, stance: each.stance, ...known({ at: each.at }) }]
-        : [],
-    ),
-  };
-}
+export const whichActOf = (meant: readonly Extract<Reading, { kind: 'command' | 'question' }>[]): Misread => ({
+  ...{ code: 'which-act', token: '', from: 0, to: 0, needs: [], couldBe: [], exampleOf: 'mix' },
+  suggestions: meant.map(({ line }) => line),
+  meant: meant.flatMap((each) =>
+    each.kind === 'command'
+      ? [{ line: each.line, command: each.command, stance: each.stance, ...known({ at: each.at }) }]
+      : [],
+  ),
+});
 
 export type Read =
   | { readonly act: ActRead; readonly line: string }

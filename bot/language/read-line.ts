@@ -17,7 +17,7 @@ import { gasSaid } from './gas-said.ts';
 import { gasesSaid } from './gases-said.ts';
 import { isCried, isOnlySpokenOf, onlySpokenOf, orCried } from './heard-cry.ts';
 import { insideSaid } from './inside-said.ts';
-import { longestLine, misreadOf, type Read, tooLong, unknownVerb, whichActOf } from './misread-line.ts';
+import { longestLine, misreadOf, offersAlarm, type Read, tooLong, unknownVerb, whichActOf } from './misread-line.ts';
 import { partLines, readPartList } from './part-list.ts';
 import type { Fault, LineContext, Misread, Reading } from './reading.ts';
 import { linesApart } from './said-of-last/acts-apart.ts';
@@ -29,15 +29,16 @@ import { fillers } from './tongues/english/line-words.ts';
 import { cleanLine } from './typed/clean-line.ts';
 import { type Token, wordIn } from './typed/token.ts';
 import { tokenize } from './typed/tokens.ts';
+import type { StrictReading, Unread } from './understood.ts';
 import { isIgnoredOn, meantOn, type VerbAt, verbAt, verbNamed, verbOfWord } from './verbs-typed.ts';
 import { wetBulbSaid } from './wet-bulb-said.ts';
 
 export function readLine(text: string, context: LineContext): Reading {
-  const read = readStrictly(text, context);
-  const asked = read.kind === 'command' ? answerInstead(read, context, (line) => readSingle(line, context)) : undefined;
-  if (asked !== undefined) return asked;
-  if (read.kind !== 'misread' || partLines(text, context.hearing) !== undefined) return read;
-  return readFurther(read, context) ?? withoutHarm(read, context);
+  if (partLines(text, context.hearing) !== undefined) return readStrictly(text, context);
+  const came = cameTo(text, context, readCleaned);
+  if (came.kind === 'unread') return readFurther(came, context) ?? withoutHarm(misreadAs(came, context), context);
+  const asked = came.kind === 'command' ? answerInstead(came, context, (line) => readMade(line, context)) : undefined;
+  return asked ?? came;
 }
 
 /** Verb first, and nothing guessed. */
@@ -52,24 +53,31 @@ export function readStrictly(text: string, context: LineContext): Reading {
 const longestSaid = 300;
 
 /** As it is said in other words: what is sure is taken, what is likely is offered. A cry is never read as anything else. */
-function readFurther({ misread, line }: Misreading, context: LineContext): Reading | undefined {
-  if (misread.code === 'no-cry' || misread.code === 'which-cry' || misread.calls !== undefined) return undefined;
-  const strictly = (each: string): Reading =>
-    each === line ? { kind: 'misread', misread, line } : readSingle(each, context);
-  const found = line.length > longestSaid ? undefined : understood(line, context, strictly);
+function readFurther(unread: Unread, context: LineContext): Reading | undefined {
+  const { line } = unread.read;
+  if (line.length > longestSaid || mayCall(unread, context)) return undefined;
+  const strictly = (each: string): StrictReading => (each === line ? unread : readMade(each, context));
+  const found = understood(line, context, strictly);
   if (found === undefined) return undefined;
   if (found.is === 'sure') {
-    const taken = readSingle(found.line, context);
+    const taken = strictly(found.line);
     return isTaken(taken) ? { ...taken, line, takenAs: found.line } : undefined;
   }
-  if (found.is === 'several' && found.lines.every((each) => isTaken(readSingle(each, context))))
+  if (found.is === 'several' && found.lines.every((each) => isTaken(strictly(each))))
     return { kind: 'several', lines: found.lines, line };
   const meant = found.lines.flatMap((each) => {
     // Of one that is taken back and said anew, what is said anew.
-    const read = readSingle(linesApart(each).at(-1) ?? each, context);
-    return isTaken(read) ? [{ ...read, line: each }] : [];
+    const taken = strictly(linesApart(each).at(-1) ?? each);
+    return isTaken(taken) ? [{ ...taken, line: each }] : [];
   });
-  return meant.length === 0 ? undefined : { kind: 'misread', misread: whichActOf(misread, meant.slice(0, 3)), line };
+  return meant.length === 0 ? undefined : { kind: 'misread', misread: whichActOf(meant.slice(0, 3)), line };
+}
+
+/** Whatever it would be answered with holds an alarm. */
+function mayCall(unread: Unread, context: LineContext): boolean {
+  const { failed } = unread.read.failed;
+  if (failed === 'no-cry' || failed === 'which-cry') return true;
+  return offersAlarm(unread.read, context) && misreadAs(unread, context).misread.calls !== undefined;
 }
 
 /** What only asks, or denies, is never offered as an act. */
@@ -78,7 +86,7 @@ function withoutHarm(read: Misreading, context: LineContext): Misreading {
   const isOpen = misread.suggestions.length > 0 && misread.calls === undefined && misread.code !== 'no-alone';
   if (!isOpen || line.length > longestSaid || holdsDay(misread.verb) || !onlyAsksOrDenies(line, context)) return read;
   const suggestions = misread.suggestions.filter((each) => {
-    const offered = readSingle(each, context);
+    const offered = readMade(each, context);
     return offered.kind === 'question' || (offered.kind === 'command' && offered.command.verb === 'near-miss');
   });
   return { ...read, misread: { ...misread, suggestions } };
@@ -91,11 +99,23 @@ const holdsDay = (verb: Misread['verb']): boolean =>
 type Misreading = Extract<Reading, { kind: 'misread' }>;
 
 /** Nothing that calls people is ever made of other words. */
-function isTaken(read: Reading): read is Extract<Reading, { kind: 'command' | 'question' }> {
+function isTaken(read: StrictReading): read is Extract<Reading, { kind: 'command' | 'question' }> {
   return read.kind === 'question' || (read.kind === 'command' && alarmNamed(read.command.verb) === undefined);
 }
 
 function readSingle(text: string, context: LineContext): Reading {
+  const came = cameTo(text, context, readCleaned);
+  return came.kind === 'unread' ? misreadAs(came, context) : came;
+}
+
+/** A line that a reading made of another, in which a cry was listened for already. */
+function readMade(line: string, context: LineContext): StrictReading {
+  const came = cameTo(line, context, readCalmly);
+  return came.kind === 'misread' ? { kind: 'silence' } : came;
+}
+
+/** `reads`: how the line is heard, once it is clean. */
+function cameTo(text: string, context: LineContext, reads: typeof readCleaned): StrictReading | Misreading {
   const trimmed = text.trim();
   if (trimmed === '' || trimmed.startsWith('#')) return { kind: 'silence' };
   if (trimmed.length > longestLine) return tooLong(trimmed);
@@ -105,14 +125,19 @@ function readSingle(text: string, context: LineContext): Reading {
   if (isNo && context.mayCallOff === true) {
     return { kind: 'command', command: { verb: 'no-alarm' }, stance: { is: 'asked' }, line };
   }
-  // What one line may have meant is never a pasted list.
-  const reads = (each: string): boolean =>
-    partLines(each, context.hearing) === undefined && !isFailed(withoutAsking(readCleaned(cleanLine(each), context)));
-  const read = isNo ? noAlone(line, context) : withoutAsking(readCleaned(line, context, text));
-  if (isFailed(read)) return { kind: 'misread', misread: misreadOf(read, context, reads), line: read.line };
+  const read = isNo ? noAlone(line, context) : withoutAsking(reads(line, context, text));
+  if (isFailed(read)) return { kind: 'unread', read };
   if ('question' in read) return { kind: 'question', question: read.question, line };
   const { command, at, stance } = read.act;
   return { kind: 'command', command, ...known({ at }), stance: stanceOf(stance, at, context), line: read.line };
+}
+
+/** With what it may have meant. */
+function misreadAs({ read }: Unread, context: LineContext): Misreading {
+  // What one line may have meant is never a pasted list.
+  const reads = (each: string): boolean =>
+    partLines(each, context.hearing) === undefined && !isFailed(withoutAsking(readCleaned(cleanLine(each), context)));
+  return { kind: 'misread', misread: misreadOf(read, context, reads), line: read.line };
 }
 
 /** `no`, `no!`, `no no`. */
@@ -186,7 +211,7 @@ function readCalmly(line: string, context: LineContext): Read {
   // `but why`, `y eso por qué`.
   if (why !== -1 && tokens.slice(lead.next, why).every((token) => isRoundWhy(token, context)))
     return readCleaned(line.slice(tokens[why]?.start), context);
-  return { failed: unknownVerb(line, tokens, lead.next, context.hearing), line };
+  return { failed: unknownVerb(tokens, lead.next), line };
 }
 
 function readVerb(line: string, typed: readonly Token[], verb: VerbAt, lead: Lead, context: LineContext): Read {
@@ -271,7 +296,7 @@ function readWithoutVerb(line: string, tokens: readonly Token[], lead: Lead, con
     const rest = tokens.slice(lead.next).filter((token) => !isAir(token) && !roundsAirOff(token));
     if (isFailed(read) || rest.length === 0 || isOnlyManner(rest, context)) return read;
   }
-  return { failed: unknownVerb(line, tokens, lead.next, context.hearing), line };
+  return { failed: unknownVerb(tokens, lead.next), line };
 }
 
 /** `24C y 48% de humedad`. */

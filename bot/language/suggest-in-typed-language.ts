@@ -43,9 +43,16 @@ function offeredFor(word: string, tongue: Typed, english: Typed): string | undef
   return name === undefined ? firstSpellings(tongue).get(word) : ownValue(tongue.verbs, name)?.words[0];
 }
 
-/** `huele a disolvente`: of what is need and no cry. */
-const needs = ({ cries }: Typed): ReadonlySet<string> =>
-  new Set([cries.smokes, cries.burnt, cries.leaks, cries.splashes].flatMap((words) => words.trim().split(/\s+/)));
+/** `huele a disolvente`: of what is need and no cry. Made once a tongue. */
+function needsOf(tongue: Typed): ReadonlySet<string> {
+  const { cries } = tongue;
+  const made =
+    needs.get(tongue) ??
+    new Set([cries.smokes, cries.burnt, cries.leaks, cries.splashes].flatMap((words) => words.trim().split(/\s+/)));
+  needs.set(tongue, made);
+  return made;
+}
+const needs = new WeakMap<Typed, ReadonlySet<string>>();
 
 function isTypedIn(tongue: Typed, line: string, hearing: Hearing): boolean {
   return tokenize(line, hearing).some(
@@ -53,7 +60,7 @@ function isTypedIn(tongue: Typed, line: string, hearing: Hearing): boolean {
       token.kind === 'word' &&
       (verbOfWord(token, hearing)?.tongue === tongue ||
         hearing.wordsOf.get(tongue)?.has(withoutAccents(token.text.toLowerCase())) === true ||
-        needs(tongue).has(withoutAccents(token.text.toLowerCase())) ||
+        needsOf(tongue).has(withoutAccents(token.text.toLowerCase())) ||
         // `a las 9:40`
         (token.word === 'at' && token.text.includes(' '))),
   );

@@ -63,11 +63,21 @@ export function nearestVerbs(typed: string, hearing: Hearing): readonly VerbName
   return verbs;
 }
 
+/** Whether an alarm is as near as any slip goes, however near an act is. */
+export function mayBeAlarm(typed: string, hearing: Hearing): boolean {
+  const slip = withoutAccents(typed.toLowerCase());
+  const letters = lettersIn(slip);
+  return offeredWords(hearing).some(
+    (each) => each.isAlarm && mayBeSlip(slip, letters, each) && slipsBetween(slip, each.word) <= furthest(slip),
+  );
+}
+
 interface OfferedWord {
   readonly word: string;
   readonly verb: VerbNamed;
   /** Of one word, and longer than a letter. */
   readonly isOne: boolean;
+  readonly isAlarm: boolean;
   readonly letters: number;
 }
 
@@ -79,7 +89,11 @@ function offeredWords(hearing: Hearing): readonly OfferedWord[] {
   if (known !== undefined) return known;
   const words = [...hearing.verbs]
     .filter(([, { row }]) => !isStateQuestion(row.name))
-    .map(([word, verb]) => ({ word, verb, isOne: word.length > 1 && !word.includes(' '), letters: lettersIn(word) }));
+    .map(([word, verb]) => ({
+      ...{ word, verb, letters: lettersIn(word) },
+      isOne: word.length > 1 && !word.includes(' '),
+      isAlarm: alarmWords.has(verb.row.name),
+    }));
   offered.set(hearing, words);
   return words;
 }

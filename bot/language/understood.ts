@@ -1,6 +1,7 @@
 // What a further reading makes of a line that the strict reader cannot read: strict lines, which that reader then reads. None
 // of them makes a command by itself, so there is one grammar and one place where an act is made.
 
+import type { Misunderstood } from './misread-line.ts';
 import type { LineContext, Reading } from './reading.ts';
 
 export type Understood =
@@ -15,4 +16,12 @@ export type Understood =
 export type Understands = (line: string, context: LineContext, strictly: Strictly) => Understood | undefined;
 
 /** What the strict reader makes of a line. */
-export type Strictly = (line: string) => Reading;
+export type Strictly = (line: string) => StrictReading;
+
+export type StrictReading = Exclude<Reading, { kind: 'misread' | 'several' }> | Unread;
+
+/** What it may have meant is looked for only where somebody is told: most lines are understood otherwise. */
+export interface Unread {
+  readonly kind: 'unread';
+  readonly read: Misunderstood;
+}

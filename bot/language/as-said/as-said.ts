@@ -1,7 +1,7 @@
 // A line that is said in figures, times, lists and units as people say them, and otherwise in the order that the strict reader knows.
 
-import type { LineContext, Reading } from '../reading.ts';
-import type { Strictly, Understands, Understood } from '../understood.ts';
+import type { LineContext } from '../reading.ts';
+import type { Strictly, StrictReading, Understood } from '../understood.ts';
 import type { Heard } from './heard.ts';
 import { marksSaid } from './marks-said.ts';
 import { numbersSaid } from './numbers-said.ts';
@@ -36,13 +36,29 @@ export function saidPlainly(line: string, context: LineContext): readonly Heard[
   );
 }
 
-export const asSaid: Understands = (line, context, strictly) => {
+/** Made where somebody first wants them. */
+export type Plainly = () => readonly Heard[];
+
+export function plainlySaid(line: string, context: LineContext): Plainly {
+  let ways: readonly Heard[] | undefined;
+  return () => {
+    ways ??= saidPlainly(line, context);
+    return ways;
+  };
+}
+
+export function asSaid(
+  line: string,
+  context: LineContext,
+  strictly: Strictly,
+  plainly: Plainly,
+): Understood | undefined {
   if (line.endsWith('?')) return undefined;
-  return oneOrSeveral(saidPlainly(line, context).flatMap((heard) => readAs(heard, line, context, strictly)));
-};
+  return oneOrSeveral(plainly().flatMap((heard) => readAs(heard, line, context, strictly)));
+}
 
 interface Found extends Heard {
-  readonly read: Extract<Reading, { kind: 'command' | 'question' }>;
+  readonly read: Extract<StrictReading, { kind: 'command' | 'question' }>;
 }
 
 function readAs({ line, isSure }: Heard, typed: string, context: LineContext, strictly: Strictly): readonly Found[] {

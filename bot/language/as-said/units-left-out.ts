@@ -1,8 +1,10 @@
 // A figure whose unit was left out: the units that would do are those whose figure is met with here. One that alone would do was meant;
 // several are asked about, Celsius and Fahrenheit whatever the crew reads in.
 
+import { likelyLines } from '../misread-line.ts';
 import { isForeign } from '../own-units.ts';
 import type { LineContext } from '../reading.ts';
+import { thoseThatRead } from '../suggestions.ts';
 import type { Strictly } from '../understood.ts';
 import type { Heard } from './heard.ts';
 import { wordsOf } from './words.ts';
@@ -10,12 +12,13 @@ import { wordsOf } from './words.ts';
 /** Lines with their units, those that would do, the likeliest first; sure is only the crew's first unit, where no other would do. */
 export function unitsLeftOut(line: string, context: LineContext, strictly: Strictly): readonly Heard[] {
   const { fits } = context;
-  const read = strictly(line);
+  const unread = strictly(line);
+  if (fits === undefined || unread.kind !== 'unread') return [];
+  const { failed: fault } = unread.read;
   // `10oz` of a liquid has its unit, which may be either of two.
-  const isBare =
-    read.kind === 'misread' && read.misread.code === 'unit-missing' && /^[\d.,]+$/.test(read.misread.token);
-  if (fits === undefined || !isBare) return [];
-  const { suggestions } = read.misread;
+  if (fault.failed !== 'unit-missing' || !/^[\d.,]+$/.test(fault.token?.text ?? '')) return [];
+  const reads = (each: string): boolean => strictly(each).kind === 'command';
+  const suggestions = thoseThatRead(likelyLines(unread.read, context), reads);
   const would = suggestions.filter((each) => {
     // No scale of a metric crew shows pounds.
     if (isForeign(each, context.units) && !/\d[CF]\b/.test(each)) return false;

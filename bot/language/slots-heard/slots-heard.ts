@@ -2,10 +2,12 @@
 // turns them into strict lines; what denies, doubts, plans or asks is never turned into any.
 
 import type { Hearing } from '../hearing.ts';
-import type { LineContext, Misread, MisreadCode } from '../reading.ts';
+import type { Misunderstood } from '../misread-line.ts';
+import type { LineContext, MisreadCode } from '../reading.ts';
 import { nearest } from '../suggestions.ts';
 import type { SaidAct } from '../tongues/said-words.ts';
 import type { Understands, Understood } from '../understood.ts';
+import type { VocabularyName } from '../vocabulary.ts';
 import { actRows } from './act-rows.ts';
 import { type Clause, clausesOf } from './clause.ts';
 import { type Composed, composed } from './compose.ts';
@@ -21,17 +23,21 @@ const mostPieces = 60;
 /** More words than these that nobody knows, and it speaks of something else, unless one act alone has all that it needs. */
 const mostUnknown = 3;
 
+/** What begins with these speaks of an act and is none: `amend 1 filter` filters nothing. */
+const ofActs: ReadonlySet<VocabularyName> = new Set(['amend', 'set', 'help', 'find']);
+
 /** Where the strict reader knows better what is wrong, what it asks stands. */
-const mayBeOtherwise = ({ code, token }: Misread): boolean =>
-  open.has(code) ||
-  // `flange 4`, a name with a space; `at 0.6 m/s`, no hour.
-  (code === 'ambiguous-number' && /^\p{L}/u.test(token)) ||
-  (code === 'impossible' && /^\d+(?:\.\d+)?$/.test(token));
+const mayBeOtherwise = ({ failed: { failed: code, token }, verb }: Misunderstood): boolean =>
+  (verb === undefined || !ofActs.has(verb.row.name)) &&
+  (open.has(code) ||
+    // `flange 4`, a name with a space; `at 0.6 m/s`, no hour.
+    (code === 'ambiguous-number' && /^\p{L}/u.test(token?.text ?? '')) ||
+    (code === 'impossible' && /^\d+(?:\.\d+)?$/.test(token?.text ?? '')));
 const open: ReadonlySet<MisreadCode> = new Set(['unknown-verb', 'left-over', 'incomplete', 'unit-missing']);
 
 export const slotsHeard: Understands = (line, context, strictly) => {
   const strict = strictly(line);
-  if (line.endsWith('?') || strict.kind !== 'misread' || !mayBeOtherwise(strict.misread)) return undefined;
+  if (line.endsWith('?') || strict.kind !== 'unread' || !mayBeOtherwise(strict.read)) return undefined;
   return heardIn(line, context);
 };
 

@@ -17,6 +17,20 @@ const startsNumeric = /^[+-]?[.,]?\d|^[oO][.,]\d/;
 
 /** The pieces of `line`. Never throws. */
 export function tokenize(line: string, hearing: Hearing): readonly Token[] {
+  const kept = lastRead.get(hearing);
+  const known = kept?.get(line);
+  if (known !== undefined) return known;
+  const tokens = piecesOf(line, hearing);
+  if (kept === undefined || kept.size > mostKept) lastRead.set(hearing, new Map([[line, tokens]]));
+  else kept.set(line, tokens);
+  return tokens;
+}
+
+/** A line is looked at by a dozen readers, one after the other. */
+const lastRead = new WeakMap<Hearing, Map<string, readonly Token[]>>();
+const mostKept = 50;
+
+function piecesOf(line: string, hearing: Hearing): readonly Token[] {
   const spans = chunksOf(line, hearing);
   const tokens: Token[] = [];
   for (let i = 0; i < spans.length; i++) {

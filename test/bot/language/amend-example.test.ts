@@ -10,6 +10,8 @@ const exampleIn = (line: string, context = shopAtTen): string => {
   return reading.kind === 'misread' ? (reading.misread.example ?? '') : reading.kind;
 };
 
+const whereBatchOneStirs = () => ({ parts: [], batches: [{ number: 1, phase: 'paused' as const }], cans: [] });
+
 describe('a correction without what it should be', () => {
   it.each([
     ['amend 1 weigh', 'amend 1 weigh 1201g 1198g "…"'],
@@ -22,6 +24,11 @@ describe('a correction without what it should be', () => {
   it.each(amendableVerbs)('given any act, %s, then its example reads as its correction', (verb) => {
     const example = exampleIn(`amend ${verb}`);
     expect(readLine(example, shopAtTen), example).toMatchObject({ command: { verb: 'amend', of: { verb } } });
+  });
+
+  it('given amend 1 filter, then nobody is offered to filter again', () => {
+    const misread = { suggestions: expect.not.arrayContaining(['filter 1']) };
+    expect(readLine('amend 1 filter', { ...shopAtTen, live: whereBatchOneStirs })).toMatchObject({ misread });
   });
 
   it('given Spanish, then it is in Spanish', () => {
