@@ -1,4 +1,4 @@
-// A typed line to a typed command: clean, with a slip, with a time.
+// A typed line to a typed command: clean, with a slip, with a time; as people say it; and what no line should be.
 
 import { bench, describe } from 'vitest';
 import { readLine } from '../../bot/language/read-line.ts';
@@ -14,6 +14,11 @@ const context = {
   batches: [1],
   parts: ['impeller-7'],
   places: ['room'],
+  live: () => ({
+    parts: [{ name: 'impeller-7', phase: 'bare' as const }],
+    batches: [{ number: 1, phase: 'filtered' as const }],
+    cans: [],
+  }),
 };
 
 describe('one line', () => {
@@ -25,6 +30,28 @@ describe('one line', () => {
     'filter 1 at 9:40',
   ]) {
     bench(line, () => {
+      readLine(line, context);
+    });
+  }
+});
+
+describe('as people say it', () => {
+  for (const line of [
+    'gave impeller 7 a coat from batch 1 with the brush',
+    'weighed batch one twelve hundred and one grams of a and eleven ninety eight of b',
+    'how long is the 7 still wet',
+    'air twenty four degrees and fifty percent at half nine',
+  ]) {
+    bench(line, () => {
+      readLine(line, context);
+    });
+  }
+});
+
+describe('two thousand characters', () => {
+  for (const piece of ['put the brush on impeller 7 with batch 1 then ', '24 48 ', 'wiegh ', 'ñandú ', 'a ']) {
+    const line = piece.repeat(2_000).slice(0, 2_000);
+    bench(piece.trim(), () => {
       readLine(line, context);
     });
   }

@@ -39,8 +39,8 @@ export function isShownTwice(at: EpochMs, zone: string): boolean {
 }
 
 export function dayOf(at: EpochMs, zone: string): CalendarDay {
-  const { year, month, day } = DateTime.fromMillis(at, { zone });
-  return { year, month, day };
+  const shown = new Date(at + offsetMinutes(at, zone) * msPerMinute);
+  return { year: shown.getUTCFullYear(), month: shown.getUTCMonth() + 1, day: shown.getUTCDate() };
 }
 
 /** `2026-03-02T09:40`, seconds only where they are not zero, the offset only where the hour shows twice. */
@@ -68,8 +68,21 @@ export function shownMs(day: CalendarDay, time: TimeOfDay): number {
   return Date.UTC(day.year, day.month - 1, day.day, time.hour, time.minute, time.second, time.millisecond);
 }
 
+/** No zone has changed its clock but at a quarter of an hour since anybody could type into this. */
+const quarterHourMs = 900_000;
+const mostKept = 500;
+const offsets = new Map<string, Map<number, number>>();
+
+/** A line is tried with a dozen times of the same day, and each is asked of the zone's rules. */
 function offsetMinutes(at: number, zone: string): number {
-  return IANAZone.create(zone).offset(at);
+  const quarter = Math.floor(at / quarterHourMs);
+  const known = offsets.get(zone)?.get(quarter);
+  if (known !== undefined) return known;
+  const offset = IANAZone.create(zone).offset(quarter * quarterHourMs);
+  const kept = offsets.get(zone);
+  if (kept === undefined || kept.size > mostKept) offsets.set(zone, new Map([[quarter, offset]]));
+  else kept.set(quarter, offset);
+  return offset;
 }
 
 interface Instants {
