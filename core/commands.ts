@@ -60,6 +60,8 @@ export type Question =
   | { readonly ask: 'now' }
   /** What whoever asks does next. */
   | { readonly ask: 'what-now' }
+  /** Begun, or left: on a record apart. */
+  | { readonly ask: 'practice' | 'practice-off' }
   | { readonly ask: 'stock' }
   | ({ readonly ask: 'plan' } & PlanAsked)
   | RecordQuestion

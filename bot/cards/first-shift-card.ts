@@ -62,6 +62,14 @@ function toType(telling: Telling, doing: Doing, taps: readonly CardAction[]): re
   return [words.firstShift.type(words.lineShown(exampleOf(telling, doing, first), figures))];
 }
 
+/** The next step's line with figures in it, where it asks for any. */
+export function filledStep(telling: Telling, name: PersonName): string | undefined {
+  const step = firstShiftStep(telling, name);
+  const [first] = step === undefined ? [] : tapsOf(telling, step.doing);
+  if (step === undefined || first === undefined || fieldsOf(first.line).length === 0) return undefined;
+  return exampleOf(telling, step.doing, first);
+}
+
 /** As hands would fill it in. */
 function exampleOf(telling: Telling, doing: Doing, { line }: CardAction): string {
   const { shop, figures, words } = telling;

@@ -9,6 +9,10 @@ import type { SheetShelf } from '../../core/products/sheet.ts';
 import { createRinger, type Ringer } from '../../core/reminders/run.ts';
 import { createShopKeeper } from '../../core/shop-keeper.ts';
 import { shipped, type Tongues } from '../language/tongues/tongues.ts';
+import { type Practisers, practisersInMemory } from '../practice/practice-shop.ts';
+import { createPractices } from '../practice/practices.ts';
+import { createPractising, type Practising } from '../practice/practising.ts';
+import { practisingHost } from '../practice/practising-host.ts';
 import { type PaperTray, paperTray } from '../records/paper-tray.ts';
 import { createRecordAnswers } from '../records/record-answers.ts';
 import type { FrontEnd } from '../talk/front-end.ts';
@@ -16,6 +20,7 @@ import { createHost, type Host } from '../talk/host.ts';
 import { createOverview, type Overview } from '../talk/overview.ts';
 import { createPictureFiling } from '../talk/picture-filing.ts';
 import { ringAnswer, troubleAnswer } from '../talk/ring-answer.ts';
+import { practiceShops } from './practice-shop.ts';
 
 export interface Wired {
   readonly executor: Executor;
@@ -42,6 +47,10 @@ export interface WiringDeps {
   readonly tongues?: Tongues;
   /** Where rings go. */
   readonly frontEnd: Pick<FrontEnd, 'tell' | 'wasTold'>;
+  /** Who practises, where that outlives the process. */
+  readonly practisers?: Practisers;
+  /** Of a shop to practise in: that of the shop in whose place it stands. */
+  readonly practising?: Practising;
 }
 
 export function wire({
@@ -54,11 +63,21 @@ export function wire({
   crew = onlyCrew,
   papers = paperTray(undefined),
   tongues = shipped,
+  practisers = practisersInMemory(),
+  practising: outer,
 }: WiringDeps): Wired {
   const keeper = createShopKeeper(store, crew, crewFile, shelf);
   const executor = createExecutor({ store, keeper, crew, turnOver: setImmediate });
   const recordAnswers = createRecordAnswers({ executor, store, crew, papers });
-  const host = createHost({ executor, store, clock, log, crew, crewFile, tongues, recordAnswers });
+  const practices = createPractices(practisers, clock.now);
+  const practising: Practising =
+    outer ??
+    createPractising({
+      ...{ practices, executor, clock, tongues },
+      open: (...shop) => practiceShops({ log, tongues, practising, wire })(...shop),
+    });
+  const own = createHost({ executor, store, clock, log, crew, crewFile, tongues, recordAnswers, practising });
+  const host = outer === undefined ? practisingHost({ host: own, practices, practising, executor, tongues, log }) : own;
 
   const messenger: Messenger = {
     post: async (ringing) => {

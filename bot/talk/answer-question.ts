@@ -35,6 +35,10 @@ export interface Questioned {
   readonly tongues: Tongues;
   readonly recordAnswers: RecordAnswers;
   readonly lastCards: LastCards;
+  readonly practising: {
+    readonly begin: (delivery: Delivery, shop: Shop) => Promise<Answer>;
+    readonly end: (delivery: Delivery, shop: Shop) => Promise<Answer>;
+  };
 }
 
 const plainReply = { kind: 'reply', code: null, recorded: false } as const;
@@ -61,6 +65,9 @@ export async function answerQuestion(
       const everywhere = await loaded([placeStream(defaultPlace)]);
       return reply((question.ask === 'now' ? nowCard : guideCard)(everywhere, delivery.as));
     }
+    case 'practice':
+    case 'practice-off':
+      return deps.practising[question.ask === 'practice' ? 'begin' : 'end'](delivery, shop);
     case 'stock':
       return reply(stockCard(telling));
     case 'plan':

@@ -49,6 +49,10 @@ export interface Host {
   readonly telling: (shop: Shop, name: PersonName | undefined) => Telling;
   /** Whether a line said at that time would be an act. Nothing is decided by it. */
   readonly isAct: (shop: Shop, text: string, at: EpochMs, about?: StreamId) => boolean;
+  /** What a line would be read as, said now. Nothing is decided by it. */
+  readonly reading: (delivery: Delivery) => Promise<Reading>;
+  /** Whoever practises says to their own shop, not to the record. */
+  readonly practises: (name: PersonName) => boolean;
   /** What was told by itself and has reached its people: they may ask back about it. */
   readonly saw: (answer: Answer) => void;
 }
@@ -66,6 +70,12 @@ export function createHost(deps: HostDeps): Host {
       return answer;
     },
     saw: lastCards.saw,
+    practises: () => false,
+    reading: async (delivery) => {
+      const cards = await lastCards.of(delivery.as).catch(() => []);
+      const at = delivery.saidAt ?? clock.now();
+      return readIn(tongues, await deps.executor.look(), delivery.text, { ...delivery, at, cards });
+    },
     telling: (shop, name) => tellingOf({ tongues, now: clock.now() }, shop, name),
     isAct: (shop, text, at, about) => {
       try {

@@ -33,6 +33,8 @@ export interface TerminalContext {
   readonly now: EpochMs;
   readonly zone: string;
   readonly hearing: Hearing;
+  /** Whoever does waits by their own clock. */
+  readonly practises?: (as: string) => boolean;
 }
 
 export function readTerminalLine(raw: string, context: TerminalContext): TerminalLine {
@@ -60,6 +62,7 @@ function meant(text: string, as: string, id: string | undefined, context: Termin
     const fill = (tap[2] ?? '').split(/\s+/).filter((word) => word !== '');
     return { kind: 'tap', as, tap: tap[1], fill, id };
   }
+  if (/^wait\b/iu.test(text.trim()) && context.practises?.(as) === true) return { kind: 'say', as, text, id };
   const until = waitUntil(text.trim(), context);
   if (until !== undefined) return { kind: 'wait', as, until };
   if (/^wait[.!]*$/iu.test(text.trim())) return { kind: 'wait-bare', as, id };

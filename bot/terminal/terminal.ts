@@ -64,7 +64,8 @@ async function say(terminal: AtTerminal, raw: string, lineNumber: number) {
   const { host, overview, clock, crewFile, as, speakers, tongues } = terminal;
   // Where the record cannot be read, the crew's file is all that is known.
   const crew: CrewFile = await overview.crew().catch(() => crewFile);
-  const line = readTerminalLine(raw, { as, now: clock.now(), zone: crew.zone, hearing: tongues.every });
+  const practises = (typed: string) => host.practises(asWritten(crew, typed));
+  const line = readTerminalLine(raw, { as, now: clock.now(), zone: crew.zone, hearing: tongues.every, practises });
   if (line.kind === 'silence') return {};
   const speaker = asWritten(crew, line.as);
   const at: AtTerminal = { ...terminal, ...voiceOf(tongues, crew, speaker) };

@@ -31,6 +31,36 @@ export type Lesson =
   | 'spray'
   | 'countersign';
 
+/** What it is worst to forget goes first. Our own choice, no source. */
+export const keepInMind: readonly Lesson[] = [
+  ...([
+    'brief',
+    'spray',
+    'blanket',
+    'dry',
+    'clean',
+    'blend',
+    'weigh',
+    'coat',
+    'stir-can',
+    'filter',
+    'prep',
+    'flash',
+  ] as const),
+  ...([
+    'temp',
+    'heat',
+    'open-can',
+    'mix',
+    'look-at-pot',
+    'look-in-can',
+    'empty',
+    'cure',
+    'read-air',
+    'name-parts',
+  ] as const),
+];
+
 /** None where whoever does it must not stop to learn. */
 export function lessonOf(doing: Doing): Lesson | undefined {
   switch (doing.is) {

@@ -63,6 +63,8 @@ export const questionRows = {
   day: verb({ day: spoken('day') }),
   now: verb({}),
   'what-now': verb({}),
+  practice: verb({}),
+  'practice-off': verb({}),
   week: which,
   month: which,
   from: verb({ span: needed(spoken('span')) }),

@@ -25,6 +25,8 @@ const readers: { readonly [Ask in Question['ask']]: (act: ActLine) => Question |
   day: readDay,
   now: alone({ ask: 'now' }),
   'what-now': alone({ ask: 'what-now' }),
+  practice: alone({ ask: 'practice' }),
+  'practice-off': alone({ ask: 'practice-off' }),
   stock: alone({ ask: 'stock' }),
   plan: readPlan,
   vent: readVent,

@@ -51,6 +51,7 @@ export interface Typed {
   /** All that can be typed about one thing, by the word behind `help all`; the first is printed. */
   readonly helpGroups: Readonly<Record<HelpGroup, string>>;
   readonly questions: QuestionsTyped;
+  readonly practice: PracticeTyped;
   /** Small words and words of other programs: no slip of a verb, however near. */
   readonly noSlips: string;
   /** Whoever types it wants to end what they type in. */
@@ -76,6 +77,12 @@ export interface ListWords {
 
 /** `lot`: what went on it; `day`: of all that was done. */
 export type AskedKind = StateQuestion['ask'] | 'lot' | 'day' | 'mask' | 'what-now';
+
+/** What sends the clock of practice on, in patterns of lower case without accents. */
+export interface PracticeTyped {
+  /** Its `rest` or `later`: for how long, or until when; neither: to the next bell. */
+  readonly waits: RegExp;
+}
 
 /** How it is asked how things stand, in patterns of lower case without accents. */
 export interface QuestionsTyped {

@@ -1,6 +1,7 @@
 // The lines of questions about how things stand, in English: what a question in words comes to, and what its taps say.
 
 import { verbWords } from '../typed.ts';
+import { englishPracticeVerbs } from './practice.ts';
 
 export const englishAskedVerbs = {
   'what-is': verbWords(
@@ -14,6 +15,7 @@ export const englishAskedVerbs = {
     'is, are, was, it, that, this, so, the, at, come, from, do, does, say, you, in, there, of, early, late, long, a, but, and, then, ok, hey',
   ),
   'what-now': verbWords('next-step, what now, now what, next step', 'what now'),
+  ...englishPracticeVerbs,
   'can-i': verbWords('can-i', 'can-i coat impeller-7'),
   'how-long': verbWords('how-long', 'how-long impeller-7'),
   'who-did': verbWords('who-did', 'who-did impeller-7'),

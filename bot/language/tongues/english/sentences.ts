@@ -18,6 +18,7 @@ import { englishPage } from './page.ts';
 import { englishPapers } from './papers.ts';
 import { englishParts } from './parts.ts';
 import { blend, phases } from './phases.ts';
+import { englishPractice } from './practice.ts';
 import { englishRecords } from './records.ts';
 import { englishReplies } from './replies.ts';
 import { englishLate, englishOvertaken, englishRings, englishUnproved } from './rings.ts';
@@ -224,6 +225,8 @@ const buttons = {
   'brief-rest': 'All lines',
   undo: 'Undo',
   'what-now': 'What now',
+  practice: 'Practise',
+  'practice-off': 'End practice',
   help: 'Help',
   air: 'Air…',
   night: 'Night lowest…',
@@ -278,6 +281,7 @@ export const english = {
   late: englishLate,
   guide: englishGuide,
   firstShift: englishFirstShift,
+  practice: englishPractice,
   undo: englishUndo,
   steps: englishSteps('en-GB'),
   papers: englishPapers,

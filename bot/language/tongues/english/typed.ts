@@ -7,6 +7,7 @@ import { englishHelpGroups } from './help-topics.ts';
 import { englishMeanings } from './lexicon.ts';
 import { englishMethods } from './methods.ts';
 import { englishNumbers } from './numbers.ts';
+import { englishPracticeTyped } from './practice.ts';
 import { englishQuestions } from './questions.ts';
 import { englishSaidOtherwise } from './said-otherwise.ts';
 import { englishSaid } from './said-words.ts';
@@ -66,6 +67,7 @@ export const englishTyped: Typed = {
   cans: 'can tin drum',
   helpGroups: englishHelpGroups,
   questions: englishQuestions,
+  practice: englishPracticeTyped,
   noSlips: 'wait tap co2',
   leaves: 'exit quit bye',
   offered: {},

@@ -2,6 +2,7 @@
 
 import { verbWords } from '../typed.ts';
 import { helpTopics } from './help-topics.ts';
+import { spanishPracticeVerbs } from './practice.ts';
 
 export const spanishAskedVerbs = {
   'what-is': verbWords(
@@ -23,6 +24,7 @@ export const spanishAskedVerbs = {
   hazards: verbWords('peligros, riesgos, peligro', 'peligros inmersión', '', { mix: 'mezclar mezcla' }),
   help: verbWords('ayuda, ayúdame, comandos, hola', 'ayuda mezclar', '', helpTopics),
   'what-now': verbWords('siguiente-paso, qué hago, qué toca, y ahora, ahora qué', 'qué toca'),
+  ...spanishPracticeVerbs,
   'can-i': verbWords('se-puede', 'se-puede aplicar impulsor-7'),
   'how-long': verbWords('cuánto-falta', 'cuánto-falta impulsor-7'),
   'who-did': verbWords('quién-fue', 'quién-fue impulsor-7'),

@@ -20,6 +20,7 @@ import { spanishPage } from './page.ts';
 import { spanishPapers } from './papers.ts';
 import { spanishParts } from './parts.ts';
 import { spanishBlend, spanishPhases } from './phases.ts';
+import { spanishPractice } from './practice.ts';
 import { spanishRecords } from './records.ts';
 import { spanishReplies } from './replies.ts';
 import { spanishLate, spanishOvertaken, spanishRings, spanishUnproved } from './rings.ts';
@@ -226,6 +227,8 @@ const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   'brief-rest': 'Todas las líneas',
   undo: 'Deshacer',
   'what-now': 'Qué toca',
+  practice: 'Practicar',
+  'practice-off': 'Terminar la práctica',
   help: 'Ayuda',
   air: 'Aire…',
   night: 'Mínima nocturna…',
@@ -282,6 +285,7 @@ export function spanishIn(locale: Profile['locale']): Words {
     late: spanishLate,
     guide: spanishGuide(say),
     firstShift: spanishFirstShift(say),
+    practice: spanishPractice,
     undo: spanishUndo(say),
     steps: spanishSteps(say),
     papers: spanishPapers(say),

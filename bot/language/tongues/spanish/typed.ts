@@ -9,6 +9,7 @@ import { printedInAmerica } from './in-america.ts';
 import { spanishMeanings } from './lexicon.ts';
 import { spanishMethods } from './methods.ts';
 import { spanishNumbers } from './numbers.ts';
+import { spanishPracticeTyped } from './practice.ts';
 import { spanishQuestions } from './questions.ts';
 import { spanishSaidOtherwise } from './said-otherwise.ts';
 import { spanishSaid } from './said-words.ts';
@@ -99,6 +100,7 @@ export const spanishTyped: Typed = {
   helpGroups: spanishHelpGroups,
   leaves: 'salir',
   questions: spanishQuestions,
+  practice: spanishPracticeTyped,
   noSlips:
     'llamar llame llamo esperar espera espero esperando huele apesta olor se me te le les lo la lo las el nos hay ha han una',
   offered: {

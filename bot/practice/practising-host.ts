@@ -1,0 +1,180 @@
+// The host as every front end uses it, with practice in front: what somebody who practises types goes to their own shop, and nothing
+// of it to the record. What was pressed on a card of the shop is the shop's, and a cry is always real.
+
+import type { Question } from '../../core/commands.ts';
+import type { Executor } from '../../core/execute.ts';
+import type { PersonName } from '../../core/ids.ts';
+import type { Log } from '../../core/ports.ts';
+import { alarmNamed } from '../../core/session/session-commands.ts';
+import { practiceEndedCard, practiceSaidCard, unmarked, whichRecordCard } from '../cards/practice-card.ts';
+import type { Reading } from '../language/reading.ts';
+import type { Tongues } from '../language/tongues/tongues.ts';
+import { waitSaid } from '../language/wait-said.ts';
+import { type Answer, makeAnswer } from '../talk/answer.ts';
+import type { Delivery } from '../talk/front-end.ts';
+import type { Host } from '../talk/host.ts';
+import { hearingOf } from '../talk/line-context.ts';
+import type { Practice, Practices } from './practices.ts';
+import type { Practising } from './practising.ts';
+
+export interface PractisingHostDeps {
+  readonly host: Host;
+  readonly practices: Practices;
+  readonly practising: Practising;
+  readonly executor: Pick<Executor, 'look'>;
+  readonly tongues: Tongues;
+  readonly log: Log;
+}
+
+/** So many deliveries are known again, of practices that are over too. */
+const answeredKept = 200;
+
+export function practisingHost(deps: PractisingHostDeps): Host {
+  const { host, practices } = deps;
+  const answered = new Map<string, Answer>();
+  const keep = (id: string, answer: Answer): void => {
+    answered.set(id, answer);
+    const [oldest] = answered.keys();
+    if (answered.size > answeredKept && oldest !== undefined) answered.delete(oldest);
+  };
+  return {
+    ...host,
+    practises: (name) => practices.of(name) !== undefined,
+    saw: (answer) => {
+      host.saw(answer);
+      for (const name of answer.to) noteBell(practices.of(name), answer);
+    },
+    handle: async (delivery) => {
+      const { as, id } = delivery;
+      const line = unmarked(delivery.text);
+      const isOfPractice = line !== undefined || practices.of(as) !== undefined || practices.endedFor(as) !== undefined;
+      if (!isOfPractice) return host.handle(delivery);
+      const before = id === undefined ? undefined : answered.get(id);
+      if (before !== undefined) return before;
+      const answer = await handle(deps, delivery, line);
+      if (id !== undefined && answer !== undefined) keep(id, answer);
+      return answer;
+    },
+  };
+}
+
+/** As many as are told at once. */
+const bellsTold = 3;
+
+function noteBell(practice: Practice | undefined, { key, card }: Answer): void {
+  if (practice === undefined || key === null) return;
+  practice.rang = [...new Set([...practice.rang, card.title])].slice(-bellsTold);
+}
+
+/** `marked`: what stands behind the mark of practice. */
+async function handle(deps: PractisingHostDeps, delivery: Delivery, marked: string | undefined) {
+  const { host, practices, practising, log } = deps;
+  const { as } = delivery;
+  const practice = practices.of(as);
+  // A card of the shop says what it does, and does it.
+  if (marked === undefined && delivery.pressed !== undefined) {
+    const answer = await host.handle(delivery);
+    return practice === undefined ? answer : withLine(deps, answer, as, 'real');
+  }
+  const said = { ...delivery, text: marked ?? delivery.text };
+  const reading = await host.reading(said).catch((error: unknown) => {
+    log.error('not-read', { error: String(error) });
+    return undefined;
+  });
+  if (reading !== undefined && isCry(reading)) {
+    const answer = await host.handle(said);
+    if (answer?.recorded !== true) return answer;
+    practices.end(as);
+    return withLine(deps, answer, as, 'cried');
+  }
+  if (practice === undefined) return over(deps, said, reading, marked !== undefined);
+  const shop = await deps.executor.look();
+  if (shop.crew.alarms.length > 0) {
+    practices.end(as);
+    return marked === undefined
+      ? withLine(deps, await host.handle(delivery), as, 'alarmOn')
+      : practising.told(said, (telling) => practiceSaidCard(telling, 'notNow'), shop);
+  }
+  if (marked === undefined && delivery.about !== undefined) {
+    return practising.told(said, (telling) => whichRecordCard(telling, said.text), shop);
+  }
+  return inPractice(deps, practice, said, reading);
+}
+
+async function inPractice(
+  deps: PractisingHostDeps,
+  practice: Practice,
+  said: Delivery,
+  reading: Reading | undefined,
+): Promise<Answer | undefined> {
+  const { practising, executor } = deps;
+  const shop = await executor.look();
+  const asked = reading?.kind === 'question' ? reading.question.ask : undefined;
+  if (asked === 'practice') return practising.begin(said, shop);
+  if (asked === 'practice-off') return practising.end(said, shop);
+  if (asked !== undefined && leavesFile.has(asked)) {
+    return practising.refuse(practice, said, 'noPapers');
+  }
+  const wait = waitSaid(said.text, {
+    hearing: hearingOf(deps.tongues, shop.crew, said.as),
+    now: practice.shop.now(),
+    zone: shop.crew.zone,
+  });
+  if (wait !== undefined) return practising.wait(practice, said, wait);
+  const answer = await practising.say(practice, said);
+  // What its own rules took for an alarm is one, whatever it was meant as.
+  const alarms = (await practice.shop.look()).crew.alarms.filter(({ isDrill }) => !isDrill);
+  if (alarms.length === 0) return answer;
+  deps.practices.end(said.as);
+  return withLine(deps, await deps.host.handle(said), said.as, 'cried');
+}
+
+/** Said when theirs was over, or on a card of it: nothing is recorded on a guess. */
+async function over(
+  { host, practices, practising }: PractisingHostDeps,
+  said: Delivery,
+  reading: Reading | undefined,
+  wasMarked: boolean,
+): Promise<Answer | undefined> {
+  const why = practices.endedFor(said.as) ?? 'left';
+  practices.end(said.as);
+  const onlyAsks =
+    reading?.kind === 'silence' || (reading?.kind === 'question' && reading.question.ask !== 'practice-off');
+  if (!wasMarked && onlyAsks) return host.handle(said);
+  const mayBeReal = !wasMarked && reading?.kind !== 'question';
+  return practising.told(said, (telling) => practiceEndedCard(telling, why, mayBeReal ? said.text : undefined));
+}
+
+const cries: ReadonlySet<string> = new Set(['no-cry', 'which-cry']);
+const ofAlarms: ReadonlySet<string> = new Set(['no-alarm', 'alarm-over']);
+
+/** It calls people, may be meant to, or says that nobody is to be called. */
+function isCry(reading: Reading): boolean {
+  if (reading.kind === 'misread') return cries.has(reading.misread.code) || reading.misread.calls !== undefined;
+  if (reading.kind !== 'command') return false;
+  const { verb } = reading.command;
+  return alarmNamed(verb) !== undefined || ofAlarms.has(verb);
+}
+
+/** They leave a file, which somebody could take for the shop's. */
+const leavesFile: ReadonlySet<string> = new Set<Question['ask']>([
+  'traveller',
+  'export',
+  'voc',
+  'backup',
+  'papers',
+  'keep',
+]);
+
+/** Which record it was, for whoever practises; others read the card as it is. */
+async function withLine(
+  { host, executor }: PractisingHostDeps,
+  answer: Answer | undefined,
+  as: PersonName,
+  line: 'real' | 'cried' | 'alarmOn',
+): Promise<Answer | undefined> {
+  if (answer === undefined) return undefined;
+  const { practice } = host.telling(await executor.look(), as).words;
+  const { card, forAll = card } = answer;
+  return makeAnswer({ ...answer, card: { ...card, lines: [...card.lines, practice[line]] }, forAll });
+}
