@@ -61,7 +61,8 @@ export type Question =
   /** What whoever asks does next. */
   | { readonly ask: 'what-now' }
   /** Begun, or left: on a record apart. */
-  | { readonly ask: 'practice' | 'practice-off' }
+  | { readonly ask: 'practice' }
+  | { readonly ask: 'practice-off' }
   | { readonly ask: 'stock' }
   | ({ readonly ask: 'plan' } & PlanAsked)
   | RecordQuestion

@@ -22,31 +22,45 @@ import { exampleHere } from './example-here.ts';
 import { lastingLine, stepOf, tapsOf, whoseLines } from './guide-card.ts';
 import { leftBy } from './recorded-act.ts';
 
-/** `asks`: the answer itself asks something, whose taps come before those of the step. */
-export function withFirstShift(telling: Telling, card: Card, name: PersonName, asks: boolean): Card {
+interface Led {
+  /** The answer itself asks something, whose taps come before those of the step. */
+  readonly asks: boolean;
+  /** What they were told last: how and why are not taught again at once. */
+  readonly before: readonly Card[];
+  /** Whether who may countersign is called, once it waits for them. */
+  readonly calls: boolean;
+}
+
+export function withFirstShift(telling: Telling, card: Card, name: PersonName, { asks, before, calls }: Led): Card {
   const step = card.alarm === true ? undefined : firstShiftStep(telling, name);
   if (step === undefined) return card;
   const { words, figures } = telling;
   const { firstShift, guide } = words;
-  const lesson = lessonOf(step.doing);
+  const { doing } = step;
+  const lesson = lessonOf(doing);
   const taught =
     lesson === undefined
       ? []
       : [firstShift.how(firstShift.lessons[lesson].how), firstShift.why(firstShift.lessons[lesson].why)];
-  const taps = tapsOf(telling, step.doing);
+  const taps = tapsOf(telling, doing);
   const lasting = step.lasts.by === 'nothing' ? [] : [lastingLine(telling, step.lasts)];
+  const toldBefore = new Set(before.flatMap(({ leadsOn = [] }) => leadsOn));
+  const leads = guide.leads(stepOf(telling, step));
+  const called = calls && doing.is === 'countersign' ? doing.by.filter((by) => by !== name) : [];
+  const countersign = called.length === 0 ? [] : [countersignTap(telling, name)];
   return {
     ...card,
-    leads: guide.leads(stepOf(telling, step)),
-    // What the card itself says already is not said twice.
+    leads,
     leadsOn: [
-      ...taught,
+      ...taught.filter((line) => !toldBefore.has(line)),
       ...lasting,
       guide.never(step.never, figures),
-      ...whoseLines(telling, step.doing, name),
-      ...toType(telling, step.doing, taps),
+      ...whoseLines(telling, doing, name),
+      ...toType(telling, doing, taps),
+      // What the card itself says already is not said twice.
     ].filter((line) => !card.lines.includes(line)),
-    actions: asks ? withoutTwins([...card.actions, ...taps]) : withoutTwins([...taps, ...card.actions]),
+    ping: [...new Set([...card.ping, ...called])],
+    actions: withoutTwins(asks ? [...card.actions, ...taps] : [...taps, ...countersign, ...card.actions]),
   };
 }
 

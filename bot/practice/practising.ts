@@ -4,6 +4,7 @@
 import type { Executor } from '../../core/execute.ts';
 import type { Clock } from '../../core/ports.ts';
 import type { Shop } from '../../core/shop.ts';
+import { type EpochMs, epochMs } from '../../core/units.ts';
 import { type Card, makeCard } from '../cards/card.ts';
 import { type Telling, withLinesShown } from '../cards/card-context.ts';
 import {
@@ -107,7 +108,7 @@ async function waited(deps: PractisingDeps, practice: Practice, delivery: Delive
   const { as } = delivery;
   const { practice: words } = shop.host.telling(await shop.look(), as).words;
   const bell = nextBellFor(shop.host.telling(await shop.look(), as), as);
-  const until = wait.to === 'time' && (bell === undefined || wait.at < bell) ? wait.at : bell;
+  const until = wait.to === 'time' && (bell === undefined || wait.at < bell) ? wait.at : bell && wholeMinute(bell);
   const rung = until === undefined ? [] : (await shop.goOn(until)).filter(({ to }) => to.includes(as));
   const bells = oneAnswer(rung, []);
   if (bells !== undefined) return markedAnswer(deps, practice, delivery, bells);
@@ -115,6 +116,9 @@ async function waited(deps: PractisingDeps, practice: Practice, delivery: Delive
   const none = until === undefined ? [words.nothingRings] : [];
   return markedAnswer(deps, practice, delivery, next, undefined, none);
 }
+
+/** As its card says it: nobody does the next thing in the second in which it rings. */
+const wholeMinute = (at: EpochMs): EpochMs => epochMs(Math.ceil(at / 60_000) * 60_000);
 
 /** Marked, private, and of nothing that any front end could take for the shop's. */
 async function markedAnswer(

@@ -2,24 +2,46 @@
 // ring nowhere.
 
 import { join } from 'node:path';
-import type { Log } from '../../core/ports.ts';
+import type { CrewFile } from '../../core/crew/crew.ts';
+import type { Executor } from '../../core/execute.ts';
+import type { Clock, Log, Store } from '../../core/ports.ts';
+import type { SheetShelf } from '../../core/products/sheet.ts';
+import type { Ringer } from '../../core/reminders/run.ts';
 import { readSheetFolders } from '../../core/store/sheet-files.ts';
 import { openSqliteStore } from '../../core/store/sqlite-store.ts';
 import type { Tongues } from '../language/tongues/tongues.ts';
 import type { OpenPracticeShop } from '../practice/practice-shop.ts';
 import type { Practising } from '../practice/practising.ts';
 import type { Answer } from '../talk/answer.ts';
+import type { FrontEnd } from '../talk/front-end.ts';
+import type { Host } from '../talk/host.ts';
+import type { Overview } from '../talk/overview.ts';
 import { ringUntil } from '../terminal/script.ts';
 import { virtualClock } from '../time/clocks.ts';
 import { packageFolder } from './open-record.ts';
-import type { Wired, WiringDeps } from './wiring.ts';
 
 export interface PracticeShopDeps {
   readonly log: Log;
   readonly tongues: Tongues;
   /** Asked for where somebody in practice asks for practice. */
   readonly practising: Practising;
-  readonly wire: (deps: WiringDeps) => Wired;
+  readonly wire: (parts: ShopParts) => ShopWired;
+}
+
+/** What one is put together from, and what comes of it. */
+interface ShopParts extends Omit<PracticeShopDeps, 'wire'> {
+  readonly store: Store;
+  readonly clock: Clock;
+  readonly crewFile: CrewFile;
+  readonly shelf: SheetShelf;
+  readonly frontEnd: Pick<FrontEnd, 'tell' | 'wasTold'>;
+}
+
+interface ShopWired {
+  readonly executor: Pick<Executor, 'look'>;
+  readonly host: Host;
+  readonly ringer: Ringer;
+  readonly overview: Overview;
 }
 
 export function practiceShops({ log, tongues, practising, wire }: PracticeShopDeps): OpenPracticeShop {

@@ -35,22 +35,23 @@ export interface Questioned {
   readonly tongues: Tongues;
   readonly recordAnswers: RecordAnswers;
   readonly lastCards: LastCards;
-  readonly practising: {
-    readonly begin: (delivery: Delivery, shop: Shop) => Promise<Answer>;
-    readonly end: (delivery: Delivery, shop: Shop) => Promise<Answer>;
-  };
 }
 
 const plainReply = { kind: 'reply', code: null, recorded: false } as const;
 
+/** All but what begins and ends practice. */
+type Asked = Omit<Extract<Reading, { kind: 'question' }>, 'question'> & {
+  readonly question: Exclude<Question, { ask: 'practice' | 'practice-off' }>;
+};
+
 export async function answerQuestion(
   deps: Questioned,
   delivery: Delivery,
-  { question, line: typed, takenAs: line = typed }: Extract<Reading, { kind: 'question' }>,
+  { question, line: typed, takenAs: line = typed }: Asked,
   shop: Shop,
 ): Promise<Answer> {
   const { executor, clock, tongues, recordAnswers } = deps;
-  const told = { tongues, now: clock.now() };
+  const told = { tongues, now: clock.now(), before: await deps.lastCards.of(delivery.as).catch(() => []) };
   const telling = tellingOf(told, shop, delivery.as);
   const worded = (said: Card) =>
     answering(told, delivery, shop, { ...plainReply, card: withLinesShown(telling, said), asked: question });
@@ -65,9 +66,6 @@ export async function answerQuestion(
       const everywhere = await loaded([placeStream(defaultPlace)]);
       return reply((question.ask === 'now' ? nowCard : guideCard)(everywhere, delivery.as));
     }
-    case 'practice':
-    case 'practice-off':
-      return deps.practising[question.ask === 'practice' ? 'begin' : 'end'](delivery, shop);
     case 'stock':
       return reply(stockCard(telling));
     case 'plan':

@@ -40,6 +40,11 @@ export interface HostDeps extends Omit<Questioned, 'lastCards'> {
   readonly log: Log;
   readonly crew: string;
   readonly crewFile: CrewFile;
+  /** Begins practice for whoever asks, and ends it. */
+  readonly practising: {
+    readonly begin: (delivery: Delivery, shop: Shop) => Promise<Answer>;
+    readonly end: (delivery: Delivery, shop: Shop) => Promise<Answer>;
+  };
 }
 
 export interface Host {
@@ -102,7 +107,7 @@ async function handle(
   const { id = randomUUID() } = given;
   const delivery = { ...given, id };
   const now = clock.now();
-  const told = { tongues, now };
+  const told = { tongues, now, before: cards };
   const heard: { meant?: Meant; crew?: Crew } = {};
   try {
     const said = await executor.execute(
@@ -187,8 +192,12 @@ function inWords(
     }
     case 'several':
       return eachInTurn(deps, told, delivery, reading.lines, shop);
-    case 'question':
-      return answerQuestion(deps, delivery, reading, shop);
+    case 'question': {
+      const { question } = reading;
+      if (question.ask === 'practice') return deps.practising.begin(delivery, shop);
+      if (question.ask === 'practice-off') return deps.practising.end(delivery, shop);
+      return answerQuestion(deps, delivery, { ...reading, question }, shop);
+    }
   }
 }
 

@@ -97,7 +97,9 @@ async function answerFor({ executor, host, recordAnswers }: Ringing, ringing: Ri
 
 /** What rings for one person alone leads them on, as an answer would. */
 function withFirstShiftOf(telling: Telling, card: Card, [only, ...others]: readonly PersonName[]): Card {
-  return only === undefined || others.length > 0 ? card : withFirstShift(telling, card, only, true);
+  return only === undefined || others.length > 0
+    ? card
+    : withFirstShift(telling, card, only, { asks: true, before: [], calls: false });
 }
 
 /** Trouble with the record, told to whoever leads; where nobody does, to everybody. */

@@ -16,6 +16,8 @@ import type { Delivery } from './front-end.ts';
 export interface ToldNow {
   readonly tongues: Tongues;
   readonly now: EpochMs;
+  /** What whoever speaks was told last, newest first. */
+  readonly before?: readonly Answer[];
 }
 
 /** How one person is told things; without a name, how the crew is. */
@@ -31,6 +33,9 @@ export function tellingOf({ tongues, now }: ToldNow, shop: Shop, name: PersonNam
   };
 }
 
+/** Somebody was called to countersign by it already. */
+const callsFor = ({ actions }: Card): boolean => actions.some(({ id }) => id.startsWith('countersign-'));
+
 /** The answer to one delivery, for whoever said it and whom its card calls; in their first shift it leads them on. */
 export function answering(
   told: ToldNow,
@@ -43,19 +48,27 @@ export function answering(
 ): Answer {
   const { as, in: said } = delivery;
   const own = tellingOf(told, shop, as);
+  const { before = [] } = told;
+  const how = {
+    asks: content.code !== null,
+    // Whoever asks what to do is told all of it.
+    before: content.asked?.ask === 'what-now' ? [] : before.map(({ card }) => card),
+    calls: content.recorded && !before.some(({ recorded, card }) => recorded && callsFor(card)),
+  };
   const led = (telling: Telling, card: Card): Card => {
-    const more = withFirstShift(telling, card, as, content.code !== null);
+    const more = withFirstShift(telling, card, as, how);
     return more === card ? card : withLinesShown(telling, more);
   };
   const { forAll } = content;
+  const card = led(own, content.card);
   return makeAnswer({
     at: own.figures.iso(told.now),
     in: said,
     as,
-    to: [...new Set([as, ...content.card.ping])].filter((name) => name !== nobody),
+    to: [...new Set([as, ...card.ping])].filter((name) => name !== nobody),
     key: null,
     ...content,
-    card: led(own, content.card),
+    card,
     ...(forAll && { forAll: led(tellingOf(told, shop, undefined), forAll) }),
   });
 }

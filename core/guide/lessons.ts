@@ -83,8 +83,10 @@ export function lessonOf(doing: Doing): Lesson | undefined {
 }
 
 function lessonOfWait(id: ClockId): Lesson {
+  if (id === 'pre-stir') return 'stir-can';
   if (id === 'stir' || id === 'induction') return 'blend';
-  return id === 'flash' ? 'flash' : 'heat';
+  if (id === 'fan') return 'spray';
+  return id === 'flash' || id === 'recoat-opens' ? 'flash' : 'heat';
 }
 
 const lessonOfAct: Readonly<Record<NextActId, Lesson>> = {
