@@ -33,6 +33,8 @@ export interface BoardRing {
 
 export interface Board {
   readonly crew: string;
+  /** That it is of practice and not of the shop. */
+  readonly practice?: string;
   /** ISO 8601 with its offset: the moment that all of it shows. */
   readonly at: string;
   /** The wall clock of that moment. */

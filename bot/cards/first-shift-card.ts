@@ -153,8 +153,13 @@ function verbOf(doing: Doing): Verb {
   }
 }
 
-export function firstShiftBegunCard({ words }: Telling, by: PersonName): Card {
-  return makeCard(words.firstShift.begun(by), 'plain', { lines: [words.firstShift.begunLine] });
+export function firstShiftBegunCard(telling: Telling, by: PersonName): Card {
+  const { words } = telling;
+  const { begun, begunLine, tryFirst } = words.firstShift;
+  return makeCard(begun(by), 'plain', {
+    lines: [begunLine, tryFirst],
+    actions: [tap(telling, 'practice', 'practice')],
+  });
 }
 
 export function firstShiftEndedCard(telling: Telling, outcome: Recorded): Card {

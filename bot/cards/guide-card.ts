@@ -24,7 +24,7 @@ export function guideCard(telling: Telling, name: PersonName): Card {
     guidance.weight === 'danger' ? 'stop' : guidance.weight === 'ends' ? 'warn' : 'plain',
     {
       lines: [
-        `${stepOf(telling, guidance)}.`,
+        `${firstUpper(stepOf(telling, guidance))}.`,
         lastingLine(telling, lasts),
         words.guide.never(never, telling.figures),
         ...whoseLines(telling, doing, name),

@@ -48,6 +48,7 @@ function momentCard(telling: Telling, name: PersonName): Card {
         label: typed.helpGroup(group),
         line: typed.helpAll(group),
       })),
+      tap(telling, 'practice', 'practice'),
     ],
   });
 }

@@ -9,6 +9,8 @@ import { plannedRings } from '../../core/reminders/plan.ts';
 import { alarmNamed } from '../../core/session/session-commands.ts';
 import { type EpochMs, minutes, minutesBetween } from '../../core/units.ts';
 import { firstUpper } from '../language/first-upper.ts';
+import type { Words } from '../language/tongues/tongues.ts';
+import type { Board } from './board.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { type Telling, tap, withLinesShown } from './card-context.ts';
 import { filledStep } from './first-shift-card.ts';
@@ -16,9 +18,21 @@ import { filledStep } from './first-shift-card.ts';
 /** Before a tap's line: it is of practice, whoever presses it and whenever. */
 const mark = 'practice: ';
 
-/** The line behind the mark; `undefined` where there is none. */
-export function unmarked(line: string): string | undefined {
-  return line.toLowerCase().startsWith(mark.trim()) ? line.slice(mark.trim().length).trim() : undefined;
+/** Before a line that whoever practises says for the shop. */
+const shopMark = 'shop: ';
+
+export interface Unmarked {
+  readonly text: string;
+  readonly of: 'practice' | 'shop' | 'unsaid';
+}
+
+/** The line behind its mark, where it has one. */
+export function unmarked(line: string): Unmarked {
+  const behind = (each: string): string | undefined =>
+    line.toLowerCase().startsWith(each.trim()) ? line.slice(each.trim().length).trim() : undefined;
+  const [practice, shop] = [behind(mark), behind(shopMark)];
+  if (practice !== undefined) return { text: practice, of: 'practice' };
+  return shop === undefined ? { text: line, of: 'unsaid' } : { text: shop, of: 'shop' };
 }
 
 const marked = (action: CardAction): CardAction => ({
@@ -43,7 +57,7 @@ export function practiceCard(
   const onward = onwardTaps(telling, name);
   const waits = firstShiftStep(telling, name)?.doing.is === 'wait';
   const filled = asks ? [] : filledTaps(telling, name);
-  const own = card.actions.filter((action) => isOffered(action)).map((action) => ofPractice(telling, action));
+  const own = card.actions.filter(isOffered).map((action) => ofPractice(telling, action));
   const first = waits ? [...onward, ...filled] : filled;
   const end = isThrough ? [tap(telling, 'practice-off', 'practice-off')] : [];
   return {
@@ -105,7 +119,8 @@ function filledTaps(telling: Telling, name: PersonName): readonly CardAction[] {
 /** What it begins with: the same step as its own shop's first card. */
 export function practiceBegunCard(telling: Telling, card: Card, isNew: boolean): Card {
   const { practice } = telling.words;
-  return { ...card, title: isNew ? practice.begun : practice.goesOn, lines: practice.begunLines };
+  const lines = isNew ? practice.begunLines : practice.begunLines.slice(-1);
+  return { ...card, title: isNew ? practice.begun : practice.goesOn, lines };
 }
 
 export interface Practised {
@@ -157,10 +172,11 @@ export function whichRecordCard(telling: Telling, said: string): Card {
 const forShop = ({ words }: Telling, said: string): CardAction => ({
   id: 'for-shop',
   label: words.practice.forShop(said),
-  line: said,
+  line: `${shopMark}${said}`,
+  shown: said,
 });
 
-export type PracticeSaid = 'noPapers' | 'notNow' | 'noMark' | 'none' | 'noPicture';
+export type PracticeSaid = 'noPapers' | 'notNow' | 'noMark' | 'none';
 
 /** Told in a line, with nothing done. */
 export function practiceSaidCard(telling: Telling, what: PracticeSaid): Card {
@@ -175,7 +191,14 @@ export function practiceSaidCard(telling: Telling, what: PracticeSaid): Card {
       return makeCard(practice.noMark, 'warn', { lines: [practice.noMarkLine] });
     case 'none':
       return makeCard(practice.none, 'plain', { lines: [practice.noneLine], actions: begin });
-    case 'noPicture':
-      return makeCard(practice.noPicture, 'warn', { lines: [practice.noPictureLine] });
   }
+}
+
+/** Its tiles say that they are of practice; what can be started is said as if typed, and what calls people is real. */
+export function boardOfPractice(board: Board, { practice }: Pick<Words, 'practice'>): Board {
+  return {
+    ...board,
+    practice: practice.onPage,
+    items: board.items.map((item) => ({ ...item, taps: item.taps.filter(isOffered).map(marked) })),
+  };
 }

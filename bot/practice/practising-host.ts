@@ -8,7 +8,7 @@ import type { Log } from '../../core/ports.ts';
 import { alarmNamed } from '../../core/session/session-commands.ts';
 import { practiceEndedCard, practiceSaidCard, unmarked, whichRecordCard } from '../cards/practice-card.ts';
 import type { Reading } from '../language/reading.ts';
-import type { Tongues } from '../language/tongues/tongues.ts';
+import type { Tongues, Words } from '../language/tongues/tongues.ts';
 import { waitSaid } from '../language/wait-said.ts';
 import { type Answer, makeAnswer } from '../talk/answer.ts';
 import type { Delivery } from '../talk/front-end.ts';
@@ -47,11 +47,11 @@ export function practisingHost(deps: PractisingHostDeps): Host {
     handle: async (delivery) => {
       const { as, id } = delivery;
       const line = unmarked(delivery.text);
-      const isOfPractice = line !== undefined || practices.of(as) !== undefined || practices.endedFor(as) !== undefined;
-      if (!isOfPractice) return host.handle(delivery);
+      const mayBe = line.of !== 'unsaid' || practices.of(as) !== undefined || practices.endedFor(as) !== undefined;
+      if (!mayBe) return host.handle(delivery);
       const before = id === undefined ? undefined : answered.get(id);
       if (before !== undefined) return before;
-      const answer = await handle(deps, delivery, line);
+      const answer = await handle(deps, { ...delivery, text: line.text }, line.of);
       if (id !== undefined && answer !== undefined) keep(id, answer);
       return answer;
     },
@@ -66,39 +66,47 @@ function noteBell(practice: Practice | undefined, { key, card }: Answer): void {
   practice.rang = [...new Set([...practice.rang, card.title])].slice(-bellsTold);
 }
 
-/** `marked`: what stands behind the mark of practice. */
-async function handle(deps: PractisingHostDeps, delivery: Delivery, marked: string | undefined) {
-  const { host, practices, practising, log } = deps;
-  const { as } = delivery;
+/** `of`: what its mark says. */
+async function handle(deps: PractisingHostDeps, said: Delivery, of: Unmarked['of']): Promise<Answer | undefined> {
+  const { host, practices, practising } = deps;
+  const { as } = said;
   const practice = practices.of(as);
-  // A card of the shop says what it does, and does it.
-  if (marked === undefined && delivery.pressed !== undefined) {
-    const answer = await host.handle(delivery);
-    return practice === undefined ? answer : withLine(deps, answer, as, 'real');
-  }
-  const said = { ...delivery, text: marked ?? delivery.text };
-  const reading = await host.reading(said).catch((error: unknown) => {
-    log.error('not-read', { error: String(error) });
-    return undefined;
-  });
-  if (reading !== undefined && isCry(reading)) {
-    const answer = await host.handle(said);
-    if (answer?.recorded !== true) return answer;
-    practices.end(as);
-    return withLine(deps, answer, as, 'cried');
-  }
-  if (practice === undefined) return over(deps, said, reading, marked !== undefined);
+  const reading = await readingOf(deps, said);
+  const forShop = async () => withLine(deps, await host.handle(said), as, practice && ((words) => words.real));
+  if (isCry(reading)) return cried(deps, said);
+  // A card of the shop says what it does, and does it; what begins anew is as likely meant for practice.
+  const onShopCard = of === 'unsaid' && said.pressed !== undefined;
+  if (of === 'shop' || (onShopCard && (practice === undefined || !startsAnew(reading)))) return forShop();
+  if (practice === undefined) return over(deps, said, reading, of);
   const shop = await deps.executor.look();
   if (shop.crew.alarms.length > 0) {
     practices.end(as);
-    return marked === undefined
-      ? withLine(deps, await host.handle(delivery), as, 'alarmOn')
-      : practising.told(said, (telling) => practiceSaidCard(telling, 'notNow'), shop);
+    if (of === 'unsaid') return withLine(deps, await host.handle(said), as, (words) => words.alarmOn);
+    return practising.told(said, (telling) => practiceSaidCard(telling, 'notNow'), shop);
   }
-  if (marked === undefined && delivery.about !== undefined) {
+  if (onShopCard || (of === 'unsaid' && said.about !== undefined)) {
     return practising.told(said, (telling) => whichRecordCard(telling, said.text), shop);
   }
   return inPractice(deps, practice, said, reading);
+}
+
+async function readingOf({ host, log }: PractisingHostDeps, said: Delivery): Promise<Reading | undefined> {
+  try {
+    return await host.reading(said);
+  } catch (error) {
+    log.error('not-read', { error: String(error) });
+    return undefined;
+  }
+}
+
+/** Real, whoever says it and wherever. */
+async function cried(deps: PractisingHostDeps, said: Delivery): Promise<Answer | undefined> {
+  const { host, practices } = deps;
+  const practised = practices.of(said.as) !== undefined;
+  const answer = await host.handle(said);
+  if (!practised || answer?.recorded !== true) return answer;
+  practices.end(said.as);
+  return withLine(deps, answer, said.as, (words) => words.cried);
 }
 
 async function inPractice(
@@ -125,31 +133,37 @@ async function inPractice(
   // What its own rules took for an alarm is one, whatever it was meant as.
   const alarms = (await practice.shop.look()).crew.alarms.filter(({ isDrill }) => !isDrill);
   if (alarms.length === 0) return answer;
-  deps.practices.end(said.as);
-  return withLine(deps, await deps.host.handle(said), said.as, 'cried');
+  return cried(deps, said);
 }
 
 /** Said when theirs was over, or on a card of it: nothing is recorded on a guess. */
 async function over(
-  { host, practices, practising }: PractisingHostDeps,
+  deps: PractisingHostDeps,
   said: Delivery,
   reading: Reading | undefined,
-  wasMarked: boolean,
+  of: Unmarked['of'],
 ): Promise<Answer | undefined> {
+  const { host, practices, practising } = deps;
   const why = practices.endedFor(said.as) ?? 'left';
   practices.end(said.as);
-  const onlyAsks =
-    reading?.kind === 'silence' || (reading?.kind === 'question' && reading.question.ask !== 'practice-off');
-  if (!wasMarked && onlyAsks) return host.handle(said);
-  const mayBeReal = !wasMarked && reading?.kind !== 'question';
+  const asked = reading?.kind === 'question' ? reading.question.ask : undefined;
+  if (of === 'unsaid' && (reading?.kind === 'silence' || asked === 'practice')) return host.handle(said);
+  if (of === 'unsaid' && asked !== undefined && asked !== 'practice-off') {
+    return withLine(deps, await host.handle(said), said.as, (words) => words.endedWhy[why]);
+  }
+  const mayBeReal = of === 'unsaid' && asked === undefined;
   return practising.told(said, (telling) => practiceEndedCard(telling, why, mayBeReal ? said.text : undefined));
 }
+
+const startsAnew = (reading: Reading | undefined): boolean =>
+  reading?.kind === 'command' && (reading.command.verb === 'air' || reading.command.verb === 'mix');
 
 const cries: ReadonlySet<string> = new Set(['no-cry', 'which-cry']);
 const ofAlarms: ReadonlySet<string> = new Set(['no-alarm', 'alarm-over']);
 
 /** It calls people, may be meant to, or says that nobody is to be called. */
-function isCry(reading: Reading): boolean {
+function isCry(reading: Reading | undefined): boolean {
+  if (reading === undefined) return false;
   if (reading.kind === 'misread') return cries.has(reading.misread.code) || reading.misread.calls !== undefined;
   if (reading.kind !== 'command') return false;
   const { verb } = reading.command;
@@ -166,15 +180,15 @@ const leavesFile: ReadonlySet<string> = new Set<Question['ask']>([
   'keep',
 ]);
 
-/** Which record it was, for whoever practises; others read the card as it is. */
+/** For whoever practises; others read the card as it is. */
 async function withLine(
   { host, executor }: PractisingHostDeps,
   answer: Answer | undefined,
   as: PersonName,
-  line: 'real' | 'cried' | 'alarmOn',
+  line: ((words: Words['practice']) => string) | undefined,
 ): Promise<Answer | undefined> {
-  if (answer === undefined) return undefined;
+  if (answer === undefined || line === undefined) return answer;
   const { practice } = host.telling(await executor.look(), as).words;
   const { card, forAll = card } = answer;
-  return makeAnswer({ ...answer, card: { ...card, lines: [...card.lines, practice[line]] }, forAll });
+  return makeAnswer({ ...answer, card: { ...card, lines: [...card.lines, line(practice)] }, forAll });
 }

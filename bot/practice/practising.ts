@@ -99,7 +99,7 @@ async function begun(deps: PractisingDeps, practice: Practice, delivery: Deliver
   const { host } = practice.shop;
   const answer = await host.handle({ text: 'first-shift', as: delivery.as, in: delivery.in, id: undefined });
   const card = answer?.card ?? makeCard('', 'plain');
-  const worded = (telling: Telling) => practiceBegunCard(telling, { ...card, actions: [] }, isNew);
+  const worded = (telling: Telling) => practiceBegunCard(telling, card, isNew);
   return markedAnswer(deps, practice, delivery, answer, worded);
 }
 

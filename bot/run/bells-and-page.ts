@@ -24,7 +24,7 @@ export async function startBellsAndPage(
   notice?: string,
 ): Promise<BellsAndPage | Failed<string>> {
   const { flags, crewFile, opened, clock, wired, host, conversation, papers, terminal, print } = started;
-  const { executor, ringer, overview, picture, tongues } = wired;
+  const { executor, ringer, pageOverview: overview, picture, tongues } = wired;
   const page =
     conversation === undefined
       ? undefined

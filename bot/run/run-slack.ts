@@ -11,6 +11,7 @@ import type { SlackSettings } from '../slack/slack-settings.ts';
 import { openConversation } from '../web/conversation.ts';
 import { complain, exitCodes, untilStopped } from './exit-codes.ts';
 import { openRecord, packageFolder } from './open-record.ts';
+import { openPractisers } from './practisers-file.ts';
 import { clockFrom } from './run-clock.ts';
 import type { PageBeside } from './serve-slack.ts';
 import { wire } from './wiring.ts';
@@ -26,6 +27,7 @@ export async function runInSlack(settings: SlackSettings, flags: Flags): Promise
   const clock = clockFrom(undefined, flags.speed);
   const postbox = openSqlitePostbox(place?.file ?? ':memory:');
   const single = crews.length === 1;
+  const practisers = openPractisers(place?.folder, createSlackLog());
   const trayOf = (crew: CrewId) => paperTray(place?.folder, single ? undefined : crew);
 
   function pageBeside(): PageBeside {
@@ -56,7 +58,7 @@ export async function runInSlack(settings: SlackSettings, flags: Flags): Promise
     stop: untilStopped(),
     page: single ? pageBeside() : undefined,
     wire: (crew, crewFile, frontEnd, log) =>
-      wire({ store, clock, log, crewFile, shelf, crew, papers: trayOf(crew), frontEnd }),
+      wire({ store, clock, log, crewFile, shelf, crew, papers: trayOf(crew), frontEnd, practisers: practisers(crew) }),
   });
   postbox.close();
   store.close();

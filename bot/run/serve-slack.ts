@@ -99,7 +99,7 @@ function wireCrew(serving: Serving, ...[crew, crewFile, rings]: Parameters<Wirin
   const wired = serving.wire(crew, crewFile, both, log);
   const wake = tick(serving, wired);
   if (conversation === undefined) return { ...wired, wake };
-  const { overview, picture, papers, tongues } = wired;
+  const { pageOverview: overview, picture, papers, tongues } = wired;
   serving.shown = { wired, wake, overview, picture, papers, tongues, crewFile };
   return { ...wired, wake, host: overheardHost(wired.host, conversation, () => undefined) };
 }

@@ -2,6 +2,7 @@
 // a page, lets the page listen to all that is said.
 
 import type { CrewFile } from '../../core/crew/crew.ts';
+import { onlyCrew } from '../../core/ids.ts';
 import type { Clock } from '../../core/ports.ts';
 import type { Flags } from '../config/config.ts';
 import { type PaperTray, paperTray } from '../records/paper-tray.ts';
@@ -15,6 +16,7 @@ import { type Conversation, openConversation } from '../web/conversation.ts';
 import { overheardHost } from '../web/overheard-host.ts';
 import { stderrLog } from './log.ts';
 import type { OpenedRecord } from './open-record.ts';
+import { openPractisers } from './practisers-file.ts';
 import { type Wired, wire } from './wiring.ts';
 
 export interface StartCrewDeps {
@@ -65,7 +67,8 @@ export async function startCrew({ withPage, ...deps }: StartCrewDeps): Promise<S
     // A printed line cannot be looked for; what the page has told can.
     wasTold: async (key: string) => conversation?.wasTold(key) ?? ('unknown' as const),
   };
-  const wired = wire({ store, clock, log: stderrLog, crewFile, shelf, papers, frontEnd });
+  const practisers = openPractisers(place?.folder, stderrLog)(onlyCrew);
+  const wired = wire({ store, clock, log: stderrLog, crewFile, shelf, papers, frontEnd, practisers });
   const host = conversation === undefined ? wired.host : overheardHost(wired.host, conversation, () => then());
   const terminal = createTerminal({
     host,

@@ -9,6 +9,7 @@ import type { SheetShelf } from '../../core/products/sheet.ts';
 import { createRinger, type Ringer } from '../../core/reminders/run.ts';
 import { createShopKeeper } from '../../core/shop-keeper.ts';
 import { shipped, type Tongues } from '../language/tongues/tongues.ts';
+import { practisingOverview } from '../practice/practice-board.ts';
 import { type Practisers, practisersInMemory } from '../practice/practice-shop.ts';
 import { createPractices } from '../practice/practices.ts';
 import { createPractising, type Practising } from '../practice/practising.ts';
@@ -27,6 +28,8 @@ export interface Wired {
   readonly host: Host;
   readonly ringer: Ringer;
   readonly overview: Overview;
+  /** For the page: whoever practises sees their own shop. */
+  readonly pageOverview: Overview;
   readonly filePicture: ReturnType<typeof createPictureFiling>;
   /** The PNG behind a card's `image`, in the crew's language. */
   readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
@@ -79,6 +82,7 @@ export function wire({
   const own = createHost({ executor, store, clock, log, crew, crewFile, tongues, recordAnswers, practising });
   const host = outer === undefined ? practisingHost({ host: own, practices, practising, executor, tongues, log }) : own;
 
+  const overview = createOverview({ executor, host });
   const messenger: Messenger = {
     post: async (ringing) => {
       const answer = await ringAnswer({ executor, host, recordAnswers, log }, ringing);
@@ -96,7 +100,8 @@ export function wire({
     ringer,
     papers,
     tongues,
-    overview: createOverview({ executor, host }),
+    overview,
+    pageOverview: practisingOverview(overview, practices),
     filePicture: createPictureFiling(executor, host, clock),
     picture: async (ref) => recordAnswers.picture(host.telling(await executor.look(), undefined), ref),
   };

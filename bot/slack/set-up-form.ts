@@ -91,7 +91,9 @@ async function fill(parts: SlackParts, form: Form, { isLate, after }: Filling): 
   const settled: string[] = [];
   for (const { block, line } of said) {
     const id = `${form.id}:${block}`;
-    const answer = await handle(parts, desk, { text: line, where, id, saidAt: form.saidAt });
+    // Filled in on a form of the shop: meant for it, whoever practises.
+    const pressed = async () => ({ label: block, moved: { is: 'not' } as const });
+    const answer = await handle(parts, desk, { text: line, where, id, saidAt: form.saidAt, pressed });
     if (answer?.recorded === true) settled.push(...answer.card.lines);
     else if (answer !== undefined) errors.set(block, answer.card.lines.join(' '));
   }

@@ -1,5 +1,5 @@
 // Whoever has said nothing yet that stands in the record is new: with the first answer about what to do or how it is
-// said they are offered to be led through their first shift, once.
+// said they are offered to be led through their first shift, once, and to practise it.
 
 import type { CrewId, PersonName } from '../../core/ids.ts';
 import type { Store } from '../../core/ports.ts';
@@ -18,7 +18,8 @@ export function createNewcomers(store: Pick<Store, 'streamsLastTouched'>, crew: 
       if (met.has(name) || !isAtALoss(reading)) return answer;
       met.add(name);
       if ((await store.streamsLastTouched(crew, name)).length > 0) return answer;
-      const actions = [...answer.card.actions, tap(telling, 'first-shift', 'first-shift')];
+      const own = answer.card.actions.filter(({ id }) => id !== 'practice');
+      const actions = [...own, tap(telling, 'first-shift', 'first-shift'), tap(telling, 'practice', 'practice')];
       return makeAnswer({ ...answer, card: withLinesShown(telling, { ...answer.card, actions }) });
     },
   };

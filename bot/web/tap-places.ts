@@ -16,9 +16,9 @@ const Was = z.object({ label: z.string().min(1).max(200), line: z.string().min(1
 
 type Tap = SayForm & { readonly label: string; readonly place: string };
 
-/** What is typed is meant as it is. */
+/** What is typed is meant as it is, and so is what can be started from nothing: it stands on no card, and is never drawn anew. */
 export function isTap(form: SayForm): form is Tap {
-  return form.label !== undefined && form.place !== undefined;
+  return form.label !== undefined && form.place !== undefined && !form.place.startsWith('q');
 }
 
 /** `board`: as it is now; without one a tile is taken for an older one. */

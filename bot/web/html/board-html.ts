@@ -14,7 +14,7 @@ import type { Html, Viewer } from './viewer.ts';
 /** All of the wall but its frame: sent anew whenever it has changed. */
 export function wallHtml(board: Board, { page }: Words): Html {
   const { sections } = page;
-  return html`<header class="wall-head"><h1>${board.crew}</h1><div class="wall-air">${board.air.map(airHtml)}</div><p class="wall-clock"><time datetime="${board.at}">${board.clock}</time></p></header>
+  return html`${practiceHtml(board)}<header class="wall-head"><h1>${board.crew}</h1><div class="wall-air">${board.air.map(airHtml)}</div><p class="wall-clock"><time datetime="${board.at}">${board.clock}</time></p></header>
 <section class="wall-rings"><h2>${sections.rings}</h2>${
     board.rings.length === 0
       ? html`<p class="none">${page.noRings}</p>`
@@ -27,6 +27,10 @@ export function wallHtml(board: Board, { page }: Words): Html {
   }</section>
 <section class="wall-items${isDense(board) ? ' dense' : ''}"><h2>${sections.running}</h2>${itemsHtml(board.items, page)}</section>`;
 }
+
+/** Never taken for the shop's. */
+const practiceHtml = ({ practice }: Board): Html | '' =>
+  practice === undefined ? '' : html`<p class="notice practice" role="status">${practice}</p>`;
 
 /** As many as fit beside the items. */
 const ringsShown = 4;
@@ -81,7 +85,7 @@ export function stripHtml(board: Board, viewer: Viewer): Html {
   const rest = items.slice(first.length);
   const next = board.rings[0];
   const { page } = viewer.words;
-  return html`<p class="strip-next" data-clock="${board.clock}">${
+  return html`${practiceHtml(board)}<p class="strip-next" data-clock="${board.clock}">${
     next === undefined
       ? html`<span>${page.noRings}</span>`
       : html`<span class="${next.late ? 'late' : ''}">${page.rings} <b>${timeHtml(next.at)}</b> ${next.label}, <span class="left">${next.left}</span></span>`

@@ -126,6 +126,7 @@ export const englishFirstShift = {
   countersign: (by: readonly PersonName[], figures: Figures) => `it is for ${figures.list(by)} to countersign`,
   begun: (who: PersonName) => `First shift of ${who}`,
   begunLine: 'One step at a time: what, how, why. Do it, then tap or type it. To leave: first shift off.',
+  tryFirst: 'To try it first, with nothing counting: practice on.',
   done: (who: PersonName) => `First shift of ${who}: countersigned`,
   samePerson: 'By the same person: there is nobody else who can.',
   left: (who: PersonName) => `First shift of ${who}: ended, not countersigned`,

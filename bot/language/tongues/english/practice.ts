@@ -55,8 +55,6 @@ export const englishPractice = {
   noMarkLine: 'That you practise cannot be written down, and after a restart your lines would count.',
   none: 'You are not practising',
   noneLine: 'To begin: practice on.',
-  noPicture: 'The picture was not filed',
-  noPictureLine: 'You are practising. For the shop: practice off, then send it again.',
   onPage: 'PRACTICE: not the shop. To leave: practice off',
 };
 

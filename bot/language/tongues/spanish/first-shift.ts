@@ -122,6 +122,7 @@ export const spanishFirstShift = (say: Spoken): typeof englishFirstShift => ({
   begun: (who) => `Primer turno de ${who}`,
   begunLine:
     'Un paso cada vez: qué, cómo, por qué. Hágalo, y después toque o escriba. Para dejarlo: primer turno fuera.',
+  tryFirst: 'Para probarlo antes, sin que nada cuente: práctica.',
   done: (who) => `Primer turno de ${who}: visado`,
   samePerson: 'Por la misma persona: no hay nadie más que pueda.',
   left: (who) => `Primer turno de ${who}: terminado sin visar`,

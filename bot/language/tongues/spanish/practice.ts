@@ -45,8 +45,6 @@ export const spanishPractice: typeof englishPractice = {
   noMarkLine: 'No se puede anotar que practica, y tras un reinicio sus líneas contarían.',
   none: 'No está practicando',
   noneLine: 'Para empezar: práctica.',
-  noPicture: 'La imagen no se archivó',
-  noPictureLine: 'Está practicando. Para el taller: práctica fuera, y envíela otra vez.',
   onPage: 'PRÁCTICA: no es el taller. Para dejarla: práctica fuera',
 };
 
