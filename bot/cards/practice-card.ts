@@ -41,9 +41,14 @@ const marked = (action: CardAction): CardAction => ({
   shown: action.shown ?? action.line,
 });
 
+/** A bell that is farther away is of another day's work. */
+const farthestMs = 24 * 60 * 60_000;
+
 /** When the next bell rings for this person. */
 export function nextBellFor({ shop, now }: Telling, name: PersonName): EpochMs | undefined {
-  return plannedRings(shop).find(({ dueAt, to, kind }) => dueAt > now && to.includes(name) && kind !== 'digest')?.dueAt;
+  const isNear = (dueAt: EpochMs) => dueAt > now && dueAt - now <= farthestMs;
+  return plannedRings(shop).find(({ dueAt, to, kind }) => isNear(dueAt) && to.includes(name) && kind !== 'digest')
+    ?.dueAt;
 }
 
 /** `asks`: its own taps come before those of the step. `more`: what stands first on it. */
@@ -97,7 +102,14 @@ function onwardTaps(telling: Telling, name: PersonName): readonly CardAction[] {
   const bell = nextBellFor(telling, name);
   if (bell === undefined) return [];
   const left = figures.minutesUp(minutes(minutesBetween(now, bell)));
-  return [{ id: 'onward', label: words.practice.onward(figures.timeUp(bell), left), line: 'wait' }];
+  return [
+    {
+      id: 'onward',
+      label: words.practice.onward(figures.timeUp(bell), left),
+      line: 'wait',
+      shown: words.practice.wait,
+    },
+  ];
 }
 
 /** There is nothing to read off here: figures are given. */
@@ -138,7 +150,10 @@ const keptInMind = 4;
 
 export function practiceOverCard({ words, figures }: Pick<Telling, 'words' | 'figures'>, done: Practised): Card {
   const { practice, firstShift } = words;
-  const kept = done.lessons.slice(0, keptInMind).map((lesson) => `– ${firstUpper(firstShift.lessons[lesson].why)}`);
+  const kept = done.lessons.slice(0, keptInMind).map((lesson) => {
+    const { how, why } = firstShift.lessons[lesson];
+    return `– ${firstUpper(how)} ${firstUpper(why)}`;
+  });
   return makeCard(practice.over, 'good', {
     lines: [
       firstUpper(practice.done({ ...done, shopMinutes: figures.minutesDown(minutes(done.shopMinutes)) }, figures)),

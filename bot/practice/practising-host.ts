@@ -6,7 +6,13 @@ import type { Executor } from '../../core/execute.ts';
 import type { PersonName } from '../../core/ids.ts';
 import type { Log } from '../../core/ports.ts';
 import { alarmNamed } from '../../core/session/session-commands.ts';
-import { practiceEndedCard, practiceSaidCard, unmarked, whichRecordCard } from '../cards/practice-card.ts';
+import {
+  practiceEndedCard,
+  practiceSaidCard,
+  type Unmarked,
+  unmarked,
+  whichRecordCard,
+} from '../cards/practice-card.ts';
 import type { Reading } from '../language/reading.ts';
 import type { Tongues, Words } from '../language/tongues/tongues.ts';
 import { waitSaid } from '../language/wait-said.ts';

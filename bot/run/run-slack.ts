@@ -7,6 +7,7 @@ import { openSqlitePostbox } from '../../core/store/sqlite-postbox.ts';
 import type { Flags } from '../config/config.ts';
 import { readCrewFiles } from '../config/crew-files.ts';
 import { paperTray } from '../records/paper-tray.ts';
+import { createSlackLog } from '../slack/slack-log.ts';
 import type { SlackSettings } from '../slack/slack-settings.ts';
 import { openConversation } from '../web/conversation.ts';
 import { complain, exitCodes, untilStopped } from './exit-codes.ts';

@@ -23,6 +23,7 @@ export const englishPractice = {
   ],
   goesOn: 'it goes on',
   onward: (clock: string, left: string) => `On to ${clock} (${left})`,
+  wait: 'wait',
   invented: (line: string) => `Invented: ${line}`,
   lessonDone: 'that was the whole way, from sealed cans to parts in cure. Try more, or: practice off',
   nothingRings: 'Nothing rings for you from here on.',
@@ -65,7 +66,7 @@ export const englishPracticeTyped: PracticeTyped = {
 
 export const englishPracticeVerbs = {
   practice: verbWords(
-    'practice, practise, practicing, practising, let me practise, let me practice, want to practise, want to practice, begin practice, start practice',
+    'practice, practise, practicing, practising, let me practise, let me practice, i want to practise, i want to practice, can i practise, can i practice, begin practice, start practice',
     'practice on',
     'on, begin, start, i, please, to',
   ),

@@ -13,6 +13,7 @@ export const spanishPractice: typeof englishPractice = {
   ],
   goesOn: 'sigue',
   onward: (clock, left) => `Hasta las ${clock} (${left})`,
+  wait: 'espera',
   invented: (line) => `Inventado: ${line}`,
   lessonDone: 'era todo el camino, de la lata cerrada a la pieza en curado. Pruebe más, o: práctica fuera',
   nothingRings: 'De aquí en adelante no le suena nada.',
@@ -60,7 +61,7 @@ export const spanishPracticeVerbs = {
     'empieza, empezar, por, favor, on, la',
   ),
   'practice-off': verbWords(
-    'práctica fuera, fuera práctica, terminar práctica, fin práctica, salir práctica, dejar práctica, práctica off, práctica terminada',
+    'práctica fuera, fuera práctica, terminar práctica, fin práctica, salir práctica, salir de la práctica, dejar práctica, práctica off, práctica terminada',
     'práctica fuera',
     'de, la, por, favor',
   ),
