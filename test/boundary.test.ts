@@ -71,7 +71,10 @@ const rules: readonly Rule[] = [
   { who: /^bot\/slack\//, never: /^bot\/(terminal|web)\//, typesToo: true },
   { who: /^(?!bot\/slack\/)/, never: /^@slack\//, typesToo: true },
   // A line and its answer are the same whatever the front end, the start and the clock.
-  { who: /^bot\/talk\//, never: /^bot\/(config|time|terminal|web|slack)\//, typesToo: true },
+  { who: /^bot\/talk\//, never: /^bot\/(config|time|terminal|web|slack|practice)\//, typesToo: true },
+  { who: /^bot\/practice\//, never: /^bot\/(config|time|terminal|web|slack|messages|run)\//, typesToo: true },
+  // Practice stands in front of the host, and no front end knows of it.
+  { who: /^bot\/(cards|language|messages|terminal|web|slack)\//, never: /^bot\/practice\//, typesToo: true },
   {
     who: /^bot\/(config|time)\//,
     except: /-commands\.ts$/,

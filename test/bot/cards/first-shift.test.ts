@@ -61,6 +61,11 @@ describe('a first shift', () => {
   it('given they are through, then the lead sees it, countersigns, and nobody is led any more', async () => {
     const talk = sessionTalk();
     await ledThrough(talk, 'first shift');
+    const calling = talk.heard.filter(({ card }) => card.actions.some(({ id }) => id === 'countersign-ola'));
+    // Once, with what ended it, and everybody who may.
+    expect(calling.map(({ as, recorded, to, card }) => [as, recorded, to.includes('omar'), card.ping])).toEqual([
+      ['ola', true, true, ['omar', 'rosa']],
+    ]);
     const now = await talk.say('now');
     expect(now.card.lines).toContain('First shift of ola: waits for a countersign.');
     const done = await talk.say(now.card.actions.find(({ id }) => id === 'countersign-ola')?.line ?? '');
@@ -91,6 +96,15 @@ describe('a first shift', () => {
       'Do',
       'Type,',
     ]);
+  });
+
+  it('given three parts named one after the other, then how and why to go on are taught once', async () => {
+    const { say } = await talkAfter('@ola: first shift', '@ola: air 24C 48%');
+    const named = [];
+    for (const part of ['rail-1', 'rail-2', 'rail-3']) named.push(await say(`@ola: part ${part}`));
+    const taught = named.map(({ card }) => (card.leadsOn ?? []).filter((line) => /^(How|Why): /.test(line)).length);
+    expect(taught).toEqual([2, 0, 0]);
+    expect((await say('@ola: what now')).card.leadsOn?.filter((line) => /^(How|Why): /.test(line))).toHaveLength(2);
   });
 
   it('given what the bot asks back, then its taps come first and the step stays', async () => {
