@@ -8,7 +8,7 @@ export const spanishPractice: typeof englishPractice = {
   begun: 'empieza',
   begunLines: [
     'Aquí nada cuenta: todo es inventado, no suena a nadie más y nada se guarda.',
-    'El reloj está parado hasta que usted lo adelante: un toque, o espera 20m.',
+    'El reloj está parado hasta que usted lo mueva: un toque, o espera 20m.',
     'Un grito de auxilio es real también aquí: fuego, caído, ojos y demás llaman a la gente. Para dejarlo: práctica fuera.',
   ],
   goesOn: 'sigue',
@@ -16,7 +16,7 @@ export const spanishPractice: typeof englishPractice = {
   wait: 'espera',
   invented: (line) => `Inventado: ${line}`,
   lessonDone: 'era todo el camino, de la lata cerrada a la pieza en curado. Pruebe más, o: práctica fuera',
-  nothingRings: 'De aquí en adelante no le suena nada.',
+  nothingRings: 'A usted ya no le suena nada.',
   askedOfShop: 'Esto es la práctica: no sabe nada del taller. Para el registro del taller: práctica fuera.',
   rangMeanwhile: (title) => `En el taller, para usted: ${title}. Conteste en su propio aviso, o: práctica fuera.`,
   noPapers: 'sin papeles',
