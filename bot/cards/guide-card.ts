@@ -24,7 +24,7 @@ export function guideCard(telling: Telling, name: PersonName): Card {
     guidance.weight === 'danger' ? 'stop' : guidance.weight === 'ends' ? 'warn' : 'plain',
     {
       lines: [
-        `${firstUpper(stepOf(telling, guidance))}.`,
+        `${guidance.of === undefined ? firstUpper(stepOf(telling, guidance)) : stepOf(telling, guidance)}.`,
         lastingLine(telling, lasts),
         words.guide.never(never, telling.figures),
         ...whoseLines(telling, doing, name),
