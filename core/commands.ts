@@ -9,12 +9,13 @@ import { isOwnKey, tableOf } from './own-key.ts';
 import type { RecordQuestion } from './records/record-questions.ts';
 import type { MaskSaid } from './session/mask.ts';
 import type { VapourAsked, Work } from './session/session-commands.ts';
-import type { EpochMs, Micrometres, PartsPerMillion, Percent, SquareMetres } from './units.ts';
+import type { EpochMs, Grams, Micrometres, PartsPerMillion, Percent, SquareMetres } from './units.ts';
 import { acts, correctionVerbs } from './verbs/correction-verbs.ts';
 import { crewVerbs } from './verbs/crew-verbs.ts';
 import { sessionVerbs } from './verbs/session-verbs.ts';
 import type { Field } from './verbs/slot.ts';
 import { stepVerbs } from './verbs/step-verbs.ts';
+import type { Topic } from './verbs/topics.ts';
 import type { SaidOf, SlotOf, VerbRow } from './verbs/verb.ts';
 
 const rows = { ...acts, ...crewVerbs, ...sessionVerbs, ...stepVerbs, ...correctionVerbs };
@@ -107,7 +108,9 @@ export type StateQuestion =
   /** `plan`: how much of it is to be mixed, by whichever method. */
   | { readonly ask: 'how-much'; readonly of: readonly ThingAsked[]; readonly plan?: Omit<PlanAsked, 'method'> }
   | { readonly ask: 'what-late' | 'at-risk' }
-  | { readonly ask: 'went-wrong' };
+  | { readonly ask: 'went-wrong' }
+  /** `mass`: to which the other part of the product is asked. */
+  | { readonly ask: 'how-stands'; readonly topic: Topic; readonly of: readonly ThingAsked[]; readonly mass?: Grams };
 
 export type PlannedParts =
   | { readonly count: number; readonly eachSquareMetres: SquareMetres }

@@ -12,5 +12,10 @@ export function writeAsked(question: StateQuestion, of = thingsOf(question)): st
   const act = 'act' in question && question.act !== undefined ? [question.act] : [];
   const method = 'method' in question && question.method !== undefined ? [question.method] : [];
   const things = of.map(writeThing);
-  return [question.ask, ...(question.ask === 'can-i' ? [...act, ...things, ...method] : [...things, ...act])].join(' ');
+  const topic = question.ask === 'how-stands' ? [question.topic] : [];
+  return [
+    question.ask,
+    ...topic,
+    ...(question.ask === 'can-i' ? [...act, ...things, ...method] : [...things, ...act]),
+  ].join(' ');
 }

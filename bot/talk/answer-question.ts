@@ -1,11 +1,12 @@
 // Answers what only reads: loads what the question names, and words it for whoever asks.
 
-import type { Question } from '../../core/commands.ts';
+import type { Question, StateQuestion } from '../../core/commands.ts';
 import type { Executor } from '../../core/execute.ts';
 import { canStream, defaultPlace, partStream, placeStream, type StreamId, sessionStream } from '../../core/ids.ts';
 import type { Clock } from '../../core/ports.ts';
 import type { Shop } from '../../core/shop.ts';
 import { unreadIn } from '../../core/unread.ts';
+import { isStateQuestion } from '../../core/verbs/question-rows.ts';
 import type { Card } from '../cards/card.ts';
 import { withLinesShown } from '../cards/card-context.ts';
 import { glossaryCard } from '../cards/glossary-card.ts';
@@ -58,6 +59,8 @@ export async function answerQuestion(
   // Of what was loaded for it, too: an answer must not pass for whole.
   const reply = async (card: Card) => worded(withUnread(telling.words, card, unreadIn(await executor.look())));
   const loaded = async (named: readonly StreamId[]) => ({ ...telling, shop: await executor.look(named) });
+  if (isOfState(question))
+    return reply(await answerState(executor, recordAnswers, telling, { question, line, by: delivery.as }));
   switch (question.ask) {
     case 'help':
       return worded(helpCard(telling, question, delivery.as));
@@ -77,17 +80,6 @@ export async function answerQuestion(
     case 'mask':
     case 'cartridge':
       return reply(maskAnswer(await loaded([placeStream(defaultPlace)]), question));
-    case 'can-i':
-    case 'how-long':
-    case 'who-did':
-    case 'where-is':
-    case 'how-hot':
-    case 'how-much':
-    case 'to-do':
-    case 'what-late':
-    case 'went-wrong':
-    case 'at-risk':
-      return reply(await answerState(executor, recordAnswers, telling, { question, line, by: delivery.as }));
     case 'hazards':
       return worded(allLinesCard(telling, question));
     case 'what-is':
@@ -113,6 +105,8 @@ export async function answerQuestion(
       return reply(await recordAnswers.answer(telling, question, askerOf(delivery)));
   }
 }
+
+const isOfState = (question: Question): question is StateQuestion => isStateQuestion(question.ask);
 
 const askerOf = ({ as, atConsole }: Delivery) => ({ name: as, atConsole: atConsole === true });
 

@@ -12,12 +12,14 @@ import type { StateQuestion, ThingAsked } from '../../core/commands.ts';
 import type { Executor } from '../../core/execute.ts';
 import { batchStream, defaultPlace, type PersonName, placeStream } from '../../core/ids.ts';
 import type { Shop } from '../../core/shop.ts';
+import type { Topic } from '../../core/verbs/topics.ts';
 import { canICard } from '../cards/asked/can-i-card.ts';
 import { howHotCard } from '../cards/asked/how-hot-card.ts';
 import { howLongCard } from '../cards/asked/how-long-card.ts';
 import { howMuchCard } from '../cards/asked/how-much-card.ts';
 import { notFoundCard } from '../cards/asked/not-found-card.ts';
 import { atRiskCard, lateCard, toDoCard } from '../cards/asked/standing-cards.ts';
+import { topicCard } from '../cards/asked/topic-card.ts';
 import { whereIsCard } from '../cards/asked/where-is-card.ts';
 import { whoDidCard } from '../cards/asked/who-did-card.ts';
 import type { Card } from '../cards/card.ts';
@@ -49,7 +51,10 @@ export async function answerState(
 }
 
 const thingsOf = (question: StateQuestion): readonly ThingAsked[] =>
-  'of' in question ? question.of.filter((thing) => !isComponent(thing)) : [];
+  'of' in question && !countsParts(question) ? question.of.filter((thing) => !isComponent(thing)) : [];
+
+/** Its number is how many. */
+const countsParts = (question: StateQuestion): boolean => question.ask === 'how-stands' && question.topic === 'enough';
 
 /** A part that is gone stands by the sheet of its pot. */
 async function loaded(executor: Executor, question: StateQuestion): Promise<Shop> {
@@ -60,6 +65,9 @@ async function loaded(executor: Executor, question: StateQuestion): Promise<Shop
   const pots = named.flatMap((name) => shop.parts.get(name)?.coats ?? []).map(({ batch }) => batchStream(batch));
   return pots.length === 0 ? shop : executor.look([...streams, ...pots]);
 }
+
+/** A bare number is a part's where this is asked of it. */
+const ofParts: readonly Topic[] = ['coats', 'from-batch', 'details', 'bears', 'on-hold', 'to-coat', 'sheet-cure'];
 
 function askedFirst(question: StateQuestion): AskedFirst {
   switch (question.ask) {
@@ -76,6 +84,8 @@ function askedFirst(question: StateQuestion): AskedFirst {
     case 'went-wrong':
     case 'at-risk':
       return 'pots';
+    case 'how-stands':
+      return ofParts.includes(question.topic) ? 'parts' : 'pots';
   }
 }
 
@@ -104,5 +114,7 @@ function answered(
       return lateCard(telling);
     case 'at-risk':
       return atRiskCard(telling);
+    case 'how-stands':
+      return topicCard(telling, question, things, by);
   }
 }

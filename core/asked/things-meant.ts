@@ -74,7 +74,9 @@ function numbered(shop: Shop, said: Extract<ThingAsked, { is: 'number' }>, parts
   const [first, other] = partsFirst ? [part, pots] : [pots, part];
   if (first.length > 0 && !(partsFirst && second !== undefined)) return { things: first };
   if (second !== undefined && (partsFirst || pots.length === 0)) return { said, parts: ends.map(({ name }) => name) };
-  return other.length > 0 ? { things: other } : { said, parts: [] };
+  if (other.length > 0) return { things: other };
+  const serial = liveParts(shop).filter(({ details }) => details.serial === `${said.number}`);
+  return serial.length > 0 ? { things: serial.map((part) => ({ is: 'part', part })) } : { said, parts: [] };
 }
 
 function potNumbered(shop: Shop, { number, noun }: Extract<ThingAsked, { is: 'number' }>): readonly ThingMeant[] {
@@ -94,6 +96,8 @@ function named(shop: Shop, said: Extract<ThingAsked, { is: 'name' }>): Fits {
   const { name } = said;
   const known = shop.parts.get(name);
   if (known !== undefined && known.entries.length > 0) return { things: [{ is: 'part', part: known }] };
+  const cans = [...shop.cans.values()].filter(({ lot }) => `lot ${lot}`.toLowerCase() === name.toLowerCase());
+  if (cans.length > 0) return { things: cans.map(({ number }) => ({ is: 'can', number })) };
   const person = shop.crew.people.find((each) => each.name.toLowerCase() === name.toLowerCase());
   if (person !== undefined) return { things: [{ is: 'person', person: person.name }] };
   const live = liveParts(shop).filter(({ entries }) => entries.length > 0);

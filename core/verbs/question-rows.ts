@@ -48,6 +48,7 @@ const stateRows = {
   'what-late': verb({}),
   'went-wrong': verb({}),
   'at-risk': verb({}),
+  'how-stands': verb({ topic: needed(spoken('asked-topic')), of: spoken('asked-of') }),
 } satisfies { readonly [Ask in StateQuestion['ask']]: VerbRow };
 
 export const questionRows = {
@@ -114,5 +115,5 @@ export const questionRows = {
 } satisfies { readonly [Ask in Question['ask']]: VerbRow };
 
 /** Lines that a question in words comes to: nobody types their names, so that no slip is one of them. */
-export const isStateQuestion = (name: string): boolean => isOwnKey(stateRows, name);
+export const isStateQuestion = (name: string): name is StateQuestion['ask'] => isOwnKey(stateRows, name);
 export const isQuestion = (name: string): name is Question['ask'] => isOwnKey(questionRows, name);

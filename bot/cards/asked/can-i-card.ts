@@ -14,7 +14,7 @@ import { airFacts } from '../air-facts.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from '../card.ts';
 import { lineOf, type Telling } from '../card-context.ts';
 import { exampleHere } from '../example-here.ts';
-import { tapsThatAsk, thingTold } from './things-told.ts';
+import { nameOfThing, tapsThatAsk, thingTold } from './things-told.ts';
 
 type CanI = Extract<StateQuestion, { ask: 'can-i' }>;
 
@@ -75,24 +75,9 @@ function objectionLines(
 
 /** In the asker's words: the act's own, and what it is done to. */
 function actShown(telling: Telling, { act, method, of }: CanI, things: readonly ThingMeant[]): string {
-  const named = things.length > 0 ? things.map(nameOf) : of.map(writeThing);
+  const named = things.length > 0 ? things.map(nameOfThing) : of.map(writeThing);
   const line = [act, ...named, ...(method === undefined ? [] : [method])].join(' ');
   return telling.words.lineShown(line, telling.figures);
-}
-
-function nameOf(thing: ThingMeant): string {
-  switch (thing.is) {
-    case 'part':
-      return thing.part.name;
-    case 'place':
-      return thing.place;
-    case 'person':
-      return thing.person;
-    case 'batch':
-    case 'can':
-    case 'session':
-      return `${thing.number}`;
-  }
 }
 
 /** Which pot and which way were taken, where the question left them out. */

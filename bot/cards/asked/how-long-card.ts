@@ -36,7 +36,7 @@ export function howLongCard(telling: Telling, act: Verb | undefined, things: rea
   const [first, second] = told;
   if (first === undefined) {
     const [thing] = things;
-    if (thing?.is === 'place' && act === undefined) return whereIsCard(telling, things);
+    if ((thing?.is === 'place' || thing?.is === 'person') && act === undefined) return whereIsCard(telling, things);
     const isUntimed = act !== undefined && clockOf[act] === undefined;
     return thing !== undefined || isUntimed ? whoDidCard(telling, act, things) : allClocks(telling, act);
   }

@@ -100,3 +100,19 @@ const mostTaps = 3;
 
 export const clockLine = ({ words }: Telling, { label, at, left }: BoardClock): string =>
   words.asked.clock(label, at, left);
+
+/** As a line names it. */
+export function nameOfThing(thing: ThingMeant): string {
+  switch (thing.is) {
+    case 'part':
+      return thing.part.name;
+    case 'place':
+      return thing.place;
+    case 'person':
+      return thing.person;
+    case 'batch':
+    case 'can':
+    case 'session':
+      return `${thing.number}`;
+  }
+}

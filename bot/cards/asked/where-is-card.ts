@@ -1,7 +1,7 @@
 // Where a part is by the record, and what is in a place: nobody is tracked, it is what was last said.
 
 import type { ThingMeant } from '../../../core/asked/things-meant.ts';
-import { defaultPlace, type PlaceName } from '../../../core/ids.ts';
+import { defaultPlace, type PersonName, type PlaceName } from '../../../core/ids.ts';
 import { type Part, phaseOfPart } from '../../../core/part/part.ts';
 import { batchOf, byName, liveBatches, liveParts, openSessions } from '../../../core/shop.ts';
 import { minutesBetween } from '../../../core/units.ts';
@@ -27,7 +27,7 @@ export function whereIsCard(telling: Telling, things: readonly ThingMeant[]): Ca
     case 'place':
       return inPlace(telling, thing.place);
     case 'person':
-      return whoDidCard(telling, undefined, things);
+      return personThere(telling, thing.person, things);
     case 'batch':
     case 'can':
     case 'session': {
@@ -41,6 +41,24 @@ export function whereIsCard(telling: Telling, things: readonly ThingMeant[]): Ca
       });
     }
   }
+}
+
+/** Whether they are on shift, where they spray, and what they said last. */
+function personThere(telling: Telling, person: PersonName, things: readonly ThingMeant[]): Card {
+  const { asked, topics, names } = telling.words;
+  const { shop, figures } = telling;
+  const since = shop.crew.shifts.onShift.get(person);
+  const there = openSessions(shop).filter((session) => [...session.sprayers, ...session.stays].includes(person));
+  const watches = openSessions(shop).filter(({ attendant }) => attendant === person);
+  const done = whoDidCard(telling, undefined, things);
+  const [first = asked.titled(person, topics.notOnShift), ...others] = [
+    ...there.map(({ place, sprayers, stays }) =>
+      asked.sprayersAt(names.place(place), [...sprayers, ...stays], figures),
+    ),
+    ...watches.map(({ place }) => topics.watches(person, names.place(place))),
+    ...(since === undefined ? [] : [asked.onShift(person, since, figures)]),
+  ];
+  return makeCard(first, 'plain', { lines: [...others, done.title, ...done.lines, asked.whereLastSaid] });
 }
 
 function partPlace(telling: Telling, part: Part, others: readonly ThingMeant[]): Card {

@@ -14,7 +14,10 @@ import { actCalled, doneLine } from './done-line.ts';
 
 const mostTold = 5;
 
-export function whoDidCard(telling: Telling, act: Verb | undefined, things: readonly ThingMeant[]): Card {
+export function whoDidCard(telling: Telling, act: Verb | undefined, named: readonly ThingMeant[]): Card {
+  // `did lia coat 7 or was it omar`: whoever it was, it is asked of 7.
+  const nobody = named.filter(({ is }) => is !== 'person');
+  const things = nobody.length > 0 ? nobody : named;
   const place = things.find((thing) => thing.is === 'place');
   if (place !== undefined && act === undefined) return peopleThere(telling, place.place);
   if (things.length === 0 && act === undefined) return peopleThere(telling, undefined);

@@ -5,6 +5,8 @@ import { isVerb, type Question, type StateQuestion, type ThingAsked, type Verb }
 import { isFailed } from '../../../core/failed.ts';
 import { known } from '../../../core/known.ts';
 import type { Method } from '../../../core/methods.ts';
+import { grams } from '../../../core/units.ts';
+import { type Topic, topics } from '../../../core/verbs/topics.ts';
 import type { Fault } from '../reading.ts';
 import { batchMarks, canMarks, fillers, sessionMarks } from '../tongues/english/line-words.ts';
 import { methodsByWord } from '../trade-words.ts';
@@ -28,6 +30,7 @@ export const askedReaders: { readonly [Ask in StateQuestion['ask']]: (act: ActLi
   'what-late': () => ({ ask: 'what-late' }),
   'went-wrong': () => ({ ask: 'went-wrong' }),
   'at-risk': () => ({ ask: 'at-risk' }),
+  'how-stands': readHowStands,
 };
 
 function ofAct(ask: 'how-long' | 'who-did', act: ActLine): Asked {
@@ -51,6 +54,20 @@ function readCanI(line: ActLine): Asked {
     ...{ ask: 'can-i', act: name, of },
     ...known({ said: isFailed(read) ? undefined : read.command, method: verb.method ?? method }),
   };
+}
+
+const isTopic = (word: string): word is Topic => topics.some((topic) => topic === word);
+
+/** `how-stands expiry can 3`, `how-stands ratio a 700g`. */
+function readHowStands(act: ActLine): Asked {
+  const [first, ...after] = act.tokens;
+  const topic = first?.text.toLowerCase() ?? '';
+  if (first === undefined) return { failed: 'incomplete', needs: ['asked-topic'] };
+  if (!isTopic(topic)) return leftOver(first);
+  const mass = after.flatMap((token) =>
+    token.kind === 'quantity' && token.quantity.is === 'mass' ? [grams(token.quantity.value)] : [],
+  )[0];
+  return { ask: 'how-stands', topic, of: thingsIn({ ...act, tokens: after }).of, ...known({ mass }) };
 }
 
 function readHowMuch(act: ActLine): Asked {

@@ -221,5 +221,10 @@ export const crewLines: readonly TypedLine[] = [
   ask('what-late', { ask: 'what-late' }),
   ask('went-wrong', { ask: 'went-wrong' }),
   ask('at-risk', { ask: 'at-risk' }),
+  ask('how-stands expiry can 3', {
+    ask: 'how-stands',
+    topic: 'expiry',
+    of: [{ is: 'number', number: 3, noun: 'can' }],
+  }),
   { line: '# scale is back', expected: { kind: 'silence' } },
 ];

@@ -26,4 +26,5 @@ export const englishAskedVerbs = {
   'what-late': verbWords('what-late', 'what-late'),
   'went-wrong': verbWords('went-wrong', 'went-wrong'),
   'at-risk': verbWords('at-risk', 'at-risk'),
+  'how-stands': verbWords('how-stands', 'how-stands coats impeller-7'),
 };

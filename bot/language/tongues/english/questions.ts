@@ -1,10 +1,58 @@
 // How English speakers ask how things stand: matched in lower case, without accents. The first row that fits counts.
 
 import type { QuestionsTyped } from '../typed.ts';
+import { englishTopicsAsked } from './topics-asked.ts';
 
 export const englishQuestions: QuestionsTyped = {
+  whether: /^(?:if|whether)\b /,
+  tells: /\b(?:tell|show|know|idea|clue|wonder\w*|remind|send|see|pull up|print|question|checking)\b/,
+  shortened:
+    /\b(oven|booth|fan|lid|pot|mix|batch|gun|room|[a-z]+-\d+|\d+)'?s\b(?! (?:temp|door|setting|lot|coat|life|last|number))/g,
+  slips: {
+    ...{ wen: 'when', whn: 'when', wehn: 'when', wens: 'whens', wat: 'what', wht: 'what', waht: 'what', wats: 'whats' },
+    ...{
+      wot: 'what',
+      wher: 'where',
+      wheres: 'wheres',
+      hw: 'how',
+      hwo: 'how',
+      hows: 'hows',
+      wich: 'which',
+      whcih: 'which',
+    },
+    ...{
+      witch: 'which',
+      hoo: 'who',
+      whoes: 'whose',
+      r: 'are',
+      u: 'you',
+      ur: 'your',
+      til: 'till',
+      cn: 'can',
+      shud: 'should',
+    },
+    ...{
+      shld: 'should',
+      cud: 'could',
+      enuf: 'enough',
+      rdy: 'ready',
+      tmp: 'temp',
+      b4: 'before',
+      gonna: 'going to',
+      gotta: 'got to',
+    },
+    ...{ howlong: 'how long', whens: 'whens', doin: 'doing', yt: 'yet', iz: 'is', dose: 'does' },
+  },
+  who: /^who/,
+  somebody: 'somebody',
+  asking:
+    /^(?:what|whats|what's|which|who|whos|who's|whose|whom|when|whens|when's|where|wheres|where's|how|hows|how's|since when|till when|until when|from (?:what|which|when)|at what|by when|is|isnt|isn't|are|arent|aren't|was|were|does|doesnt|am i|(?:do|did|have|had|has|could|should|shall|must|may|would|will|can) (?:i|we|you|they|he|she|it|the|this|that|these|those|somebody|anyone|anybody|someone|any|both|[a-z]+[- ]?\d+)|any(?:thing|one|body)? |has \S+)\b|\b(?:yet|or not|or what|right|correct|yeah|huh|already|too)$(?<!not .*)/,
+  thingFirst:
+    /^(?:the |number |no )?(?:[a-z-]* ?\d+|[a-z-]+) (?:when|whens|how long|how much|who|where|what time|since when)\b/,
+  topics: englishTopicsAsked,
+  given: /\b(\d+(?:[.,]\d+)?) ?(kg|kilos?|g|grams?|lbs?|pounds?|oz|ounces?)?(?: of)? (?:part )?([ab])\b/,
   leadIns:
-    /^(?:(?:hey|hi|hello|yo|(?:ok|okay|right|now)(?! (?:to|for|if)\b)|so|and|but|well|um+|uh+|er|quick question|question|just checking|just wondering|wondering|please|pls|sorry|guys|team|all|bot|boss|mate|any idea|any clue|no idea|tell (?:me|us)|remind (?:me|us)|let (?:me|us) know|(?:does |do )?(?:any(?:one|body)|some(?:one|body)|you|we) know|(?:can|could|would|will) (?:you|u|ya)(?: please| pls)? (?:tell|show|remind)(?: (?:me|us))?|(?:i|we) (?:need|want|have|wanted) to know|i wonder|what about|how about)[ ,.:;!-]+)+/,
+    /^(?:(?:hey|hi|hello|yo|(?:ok|okay|right|now)(?! (?:to|for|if)\b)|so|and|but|well|um+|uh+|er|quick question|question|just(?! (?:coat|spray|brush|mix|start|stop))|checking|just wondering|wondering|please|pls|sorry|guys|team|all|bot|boss|mate|any idea|any clue|no idea|tell (?:me|us)|remind (?:me|us)|let (?:me|us) know|(?:does |do )?(?:any(?:one|body)|some(?:one|body)|you|we) know|(?:can|could|would|will) (?:you|u|ya)(?: please| pls)? (?:tell|show|remind|send|give)(?: (?:me|us))?|(?:just |kindly |please )?(?:show|send|let)(?: (?:me|us))(?: see| know)?|just tell (?:me|us)|pull up|print(?: me| us)?|(?:gimme|give me|give us)(?= (?:the |a )?(?:whole |full )?(?:day|summary|rundown|recap|traveler|traveller|status|next step|record|card|numbers))|(?:i(?:'d| would) like to|i (?:want|need) to) see|(?:i|we) (?:need|want|have|wanted) to know|i wonder|what about|how about)[ ,.:;!-]+)+/,
   others:
     /^(?:why|how come|how (?:do|does|should|would) (?:i|we|you|one|it)\b|how to|what does|what do you|(?:can|could|will|would) (?:you|u|ya|some(?:one|body)|any(?:one|body))\b)/,
   modal:
@@ -35,8 +83,18 @@ export const englishQuestions: QuestionsTyped = {
       said: /(?:what|how much|which|is anything|anything|are we)\b.{0,30}\b(?:at risk|los(?:e|es|ing)|lost|wast(?:e|ed|ing)|goes? off|going off|go(?:es)? bad)\b|(?:which|what) (?:pot|batch|mix|one)s?\b.{0,30}\b(?:first|soonest|oldest|dies|expires)\b/,
     },
     {
-      asks: 'lot',
+      asks: 'trace',
       said: /what (?:went|goes|did we put|is|was) on\b|(?:which|what) (?:product|paint|coating|material)\b|(?:which|what) (?:lots?|batch(?: number)?|can)\b.{0,40}\b(?:on|for|in|into)\b|(?:which|what) lots?\b|lot (?:number|no)\b/,
+    },
+    {
+      asks: 'how-hot',
+      said: /how (?:old|fresh|recent)\b.{0,20}\b(?:readings?|air|data|numbers?|temp\w*)\b/,
+      anywhere: true,
+    },
+    {
+      asks: 'where-is',
+      said: /(?:oven|booth)\b.{0,12}\b(?:free|empty|available|in use|taken|full|busy|occupied)\b/,
+      anywhere: true,
     },
     {
       asks: 'how-hot',
@@ -95,6 +153,14 @@ export const englishQuestions: QuestionsTyped = {
     { act: 'stir', said: /\bstirrer\b/ },
     { act: 'weigh', said: /\b(?:ratio|far off)\b/ },
     { act: 'film', said: /\b(?:how thick|thickness)\b/ },
+    {
+      act: 'flush',
+      said: /\b(?:clean|wash|rins|flush)\w*\b.{0,12}\b(?:gun|gear|hose|vessels?|cup|brush|roller|line)\b/,
+    },
+    {
+      act: 'prep',
+      said: /\b(?:wip|degreas|clean|blast|sand|prep)\w*\b.{0,16}(?:\d|\b(?:part|steel|surface|impeller)\b)/,
+    },
     { act: 'flush', said: /\b(?:flush|rins|wash)(?:ed|ing)?\b/ },
     { act: 'shut', said: /\b(?:can|tin|lid)\b.{0,20}\b(?:closed|shut|back on)\b/ },
     { act: 'gel', said: /\b(?:gone off|going off|set up|kicked)\b/ },

@@ -28,6 +28,7 @@ import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
 import { englishSteps } from './steps.ts';
 import { englishTermNames } from './terms-typed.ts';
+import { englishTopics } from './topics.ts';
 import { englishTyped as englishLines } from './typed.ts';
 import { englishUnclear } from './unclear.ts';
 import { englishUndo } from './undo.ts';
@@ -286,6 +287,7 @@ export const english = {
   steps: englishSteps('en-GB'),
   papers: englishPapers,
   asked: englishAsked,
+  topics: englishTopics,
   why: englishWhy,
   glossary: englishGlossary,
   termNames: englishTermNames,

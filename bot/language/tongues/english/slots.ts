@@ -129,6 +129,7 @@ export const slotNames: Readonly<Record<Slot, string>> = {
   'solvent-amount': 'how much solvent',
   use: 'what for',
   'asked-act': 'which act',
+  'asked-topic': 'which question',
   'asked-of': 'of what',
   which: 'this or last',
   span: 'which days',

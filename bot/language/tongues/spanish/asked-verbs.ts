@@ -35,4 +35,5 @@ export const spanishAskedVerbs = {
   'what-late': verbWords('con-retraso', 'con-retraso'),
   'went-wrong': verbWords('qué-falló', 'qué-falló'),
   'at-risk': verbWords('en-riesgo', 'en-riesgo'),
+  'how-stands': verbWords('cómo-está', 'cómo-está coats impulsor-7'),
 };

@@ -2,12 +2,59 @@
 // row that fits counts.
 
 import type { QuestionsTyped } from '../typed.ts';
+import { spanishTopicsAsked } from './topics-asked.ts';
 
 const when = '(?:cuando|kuando|a que horas?|desde cuando)';
 
 export const spanishQuestions: QuestionsTyped = {
+  whether: /^si\b /,
+  tells:
+    /\b(?:dime|digame|dinos|decir\w*|sabe\w*|saber|ensen\w*|mostrar\w*|muestra\w*|manda\w*|ver|pregunta|pasa\w*)\b/,
+  slips: {
+    ...{
+      q: 'que',
+      k: 'que',
+      ke: 'que',
+      qe: 'que',
+      kien: 'quien',
+      qien: 'quien',
+      quin: 'quien',
+      kuando: 'cuando',
+      cuado: 'cuando',
+    },
+    ...{
+      kuanto: 'cuanto',
+      qto: 'cuanto',
+      cto: 'cuanto',
+      cuato: 'cuanto',
+      cuanot: 'cuanto',
+      quanto: 'cuanto',
+      dond: 'donde',
+    },
+    ...{
+      onde: 'donde',
+      adonde: 'donde',
+      kual: 'cual',
+      cal: 'cual',
+      sta: 'esta',
+      toy: 'estoy',
+      ta: 'esta',
+      tan: 'tan',
+      pa: 'para',
+    },
+    ...{ ora: 'ahora', orita: 'ahora', ahorita: 'ahora', pq: 'por que', xq: 'por que', komo: 'como', ai: 'hay' },
+  },
+  who: /^(?:de |a |con )?quien/,
+  somebody: 'alguien',
+  asking:
+    /^(?:(?:de|con|a|por|para|en|desde|hasta) )?(?:que|quien(?:es)?|cual(?:es)?|cuando|cuant[oa]s?|donde|adonde|como)\b|^(?:ya |aun |todavia |mero )*(?:me |nos |le |se )?(?:esta|estan|estamos|estoy|sigue|siguen|se puede|se pueden|puedo|podemos|puede|pueden|hay|tenemos|queda|quedan|falta|faltan|alcanza|le falta|le toca|me toca|debo|necesito|tengo que|hace falta|hacen falta|es hora|alguien)\b|\b(?:verdad|o no|o que|cierto|o le falta|o todavia(?: no)?)$/,
+  accented: /(?<!\p{L})(?:qué|quién(?:es)?|cuál(?:es)?|cuándo|cuánt[oa]s?|dónde)(?!\p{L})/u,
+  thingFirst:
+    /^(?:y |a |de |lo de )?(?:la |el |las |los |al )?[a-z-]*(?: ?\d+)? (?:cuando|cuant[oa]|a que hora|de que|donde|quien)\b/,
+  topics: spanishTopicsAsked,
+  given: /\b(\d+(?:[.,]\d+)?) ?(kg|kilos?|g|gramos?|lbs?|libras?|oz|onzas?)?(?: de)? (?:la )?(?:parte )?([ab])\b/,
   leadIns:
-    /^(?:(?:oye|oiga|oigan|hola|buenas|ey|eh|y|pues|entonces|bueno|a ver|aver|ok|okey|disculpa|perdon|por favor|porfa|una pregunta|pregunta|(?:me )?(?:puedes|puede|podrias|podria) decir(?:me)?|dime|digame|dinos|(?:alguien )?(?:sabe|sabes|saben)(?: alguien| usted)?|no se|jefe|jefa|compa|guey|wey|chicos|gente|quiero saber|queria saber|necesito saber)[ ,.:;!-]+)+/,
+    /^(?:(?:oye|oiga|oigan|hola|buenas|ey|eh|y|pues|entonces|bueno|a ver|aver|ok|okey|disculpa|perdon|por favor|porfa|una pregunta|pregunta|(?:me )?(?:puedes|puede|podrias|podria) decir(?:me)?|dime|digame|dinos|(?:alguien )?(?:sabe|sabes|saben)(?: alguien| usted)?|no se|nomas dime|nada mas dime|(?:me |nos )?(?:ensena|ensene|muestra|muestre|manda|mande|pasa|pase|saca|saque|imprime|imprima)(?:me|nos)?|(?:quisiera|quiero|me gustaria|necesito|dejame|dejeme|dejanos) ver|(?:me |nos )?(?:puedes|puede|podrias|podria) (?:ensenar|mostrar|mandar|pasar|sacar)(?:me|nos)?|jefe|jefa|compa|guey|wey|chicos|gente|quiero saber|queria saber|necesito saber)[ ,.:;!-]+)+/,
   others:
     /^(?:por ?que\b|porque\b|xq\b|pq\b|como (?:se|hago|hacemos|puedo|lo)\b|que (?:es|significa|quiere decir)\b(?! lo (?:siguiente|proximo|primero|que (?:suena|sigue|toca|viene|falta)))|(?:me |nos )?(?:puedes|podrias|podeis|pueden)\b|(?:me|nos) (?:puede|podria)\b)/,
   modal: /^(?:puede|pueden)\b(?= \d)/,
@@ -38,8 +85,18 @@ export const spanishQuestions: QuestionsTyped = {
       said: /(?:que|cuanto|cuanta|cual(?:es)?|algo|hay algo)\b.{0,30}\b(?:en riesgo|perder|pierde|pierden|perdemos|echar a perder|tirar|desperdici\w*)|(?:que|cual(?:es)?)(?: de las| bote| mezcla| pote| cubeta| olla)*\b.{0,30}\b(?:primero|antes|vence|caduca|se muere)/,
     },
     {
-      asks: 'lot',
+      asks: 'trace',
       said: /(?:que|cual) (?:producto|pintura|recubrimiento|material)\b|que lleva\b|(?:que|cual(?:es)?|de que|con que) (?:fue |era |es )?(?:el |los )?lotes?\b/,
+    },
+    {
+      asks: 'how-hot',
+      said: /(?:de cuando|de que hora|que tan (?:vieja|reciente|fresca))\b.{0,16}\b(?:lectura|aire|dato|medicion)\b/,
+      anywhere: true,
+    },
+    {
+      asks: 'where-is',
+      said: /(?:horno|cabina)\b.{0,12}\b(?:libre|vaci[oa]|ocupad[oa]|disponible|llen[oa])\b|(?:libre|ocupad[oa]|disponible)\b.{0,8}\b(?:horno|cabina)\b/,
+      anywhere: true,
     },
     {
       asks: 'how-hot',
@@ -88,6 +145,14 @@ export const spanishQuestions: QuestionsTyped = {
     },
   ],
   acts: [
+    {
+      act: 'flush',
+      said: /\b(?:lav|limpi|enjuag)\w*\b.{0,12}\b(?:pistola|equipo|manguera|brocha|vaso|recipientes?|rodillo)\b/,
+    },
+    {
+      act: 'prep',
+      said: /\b(?:limpi|desengras|lij|arenad|grana|prepar)\w*\b.{0,16}(?:\d|\b(?:pieza|acero|superficie)\b)/,
+    },
     {
       act: 'cure',
       said: /\b(?:(?:al|en el|meter(?:la|lo|las)?|entrar) (?:al |el )?horno|curad[ao]s?|hornear(?:la|lo)?|meter(?:la|lo|las)? al?)\b/,

@@ -30,6 +30,7 @@ import { spanishSlots } from './slots.ts';
 import { type Spoken, spokenIn } from './spoken.ts';
 import { spanishSteps } from './steps.ts';
 import { spanishTermNames } from './terms-typed.ts';
+import { spanishTopics } from './topics.ts';
 import { spanishTyped as spanishLines } from './typed.ts';
 import { spanishUnclear } from './unclear.ts';
 import { spanishUndo } from './undo.ts';
@@ -290,6 +291,7 @@ export function spanishIn(locale: Profile['locale']): Words {
     steps: spanishSteps(say),
     papers: spanishPapers(say),
     asked: spanishAsked(say),
+    topics: spanishTopics(say),
     why: spanishWhy(say),
     glossary: spanishGlossary,
     termNames: spanishTermNames,

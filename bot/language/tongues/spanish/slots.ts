@@ -129,6 +129,7 @@ export const spanishSlots = (say: Spoken): Readonly<Record<Slot, string>> => ({
   'solvent-amount': `cantidad de ${say.one('solvent')}`,
   use: 'para qué',
   'asked-act': 'qué acto',
+  'asked-topic': 'qué pregunta',
   'asked-of': 'de qué',
   which: 'este o pasado',
   span: 'qué días',

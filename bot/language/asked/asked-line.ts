@@ -1,0 +1,88 @@
+// The strict line that a question comes to: what it asks, of what it names.
+
+import type { StateQuestion, Verb } from '../../../core/commands.ts';
+import type { Topic } from '../../../core/verbs/topics.ts';
+import type { AskedKind, QuestionsTyped } from '../tongues/typed.ts';
+import { canI, type Said } from './said-in.ts';
+
+export const stateLine = (ask: StateQuestion['ask'], said: Said): string =>
+  [ask, ...ofWhat(said), ...(said.act === undefined ? [] : [said.act])].join(' ');
+
+/** A place only where nothing in it is named. */
+const ofWhat = ({ things, places }: Said): readonly string[] => (things.length > 0 ? things : places);
+
+/** Where nobody is asked of: who is there. */
+const ofPeople: readonly (Verb | undefined)[] = ['spray-on', 'brief', 'shift', 'supplied'];
+
+export function lineOf(asks: AskedKind, asked: string, said: Said, typed: QuestionsTyped): string | undefined {
+  const { things, places, act } = said;
+  const of = ofWhat(said);
+  const lot = things.find((thing) => thing.startsWith('lot '));
+  if (lot !== undefined) return `trace ${lot}`;
+  switch (asks) {
+    case 'can-i':
+      if (act === undefined && places.length > 0) return `where-is ${places.join(' ')}`;
+      // `se puede ya`
+      return (
+        canI(said) ?? (things.length > 0 || asked.split(' ').length < 4 ? ['to-do', ...things].join(' ') : undefined)
+      );
+    case 'trace':
+      return said.traced === undefined ? undefined : `trace ${said.traced}`;
+    case 'went-wrong':
+      return things.length > 0 ? `how-long ${things.join(' ')}` : asks;
+    case 'what-late':
+    case 'at-risk':
+    case 'day':
+    case 'mask':
+      return asks;
+    case 'how-much':
+      return howMuch(asked, said);
+    case 'traveller':
+    case 'card':
+      return said.traced === undefined ? undefined : `${asks} ${said.traced}`;
+    case 'what-now':
+      return of.length > 0 ? ['to-do', ...of].join(' ') : 'next-step';
+    case 'where-is':
+    case 'how-hot':
+    case 'to-do':
+      return [asks, ...of].join(' ');
+    case 'who-did':
+      return ofPeople.includes(act) ? [asks, ...of].join(' ') : stateLine(asks, said);
+    case 'how-long':
+      // How old the reading is tells whether it still serves.
+      if (act === 'air' || act === 'surface') return ['how-hot', ...of].join(' ');
+      // `when does the mix die`
+      if (act === 'mix') return [asks, ...of].join(' ');
+      // `how long are they still in the oven`
+      if (act === 'cure' && things.length === 0 && said.curing.length > 0) return [asks, ...said.curing].join(' ');
+      // `is everybody fine`: of nothing that stands here.
+      return of.length === 0 && act === undefined && !typed.ofAll.test(asked) ? undefined : stateLine(asks, said);
+    default:
+      return topicLine(asks, asked, said, typed);
+  }
+}
+
+export function topicLine(topic: Topic, asked: string, said: Said, { given }: QuestionsTyped): string {
+  const things = said.things.map((thing) => (thing.startsWith('lot ') ? `"${thing}"` : thing));
+  const component = said.component === undefined || topic === 'ratio' ? [] : [said.component];
+  if (topic !== 'ratio') return ['how-stands', topic, ...component, ...things].join(' ');
+  const [, amount, unit = 'g', of] = given.exec(asked) ?? [];
+  if (amount === undefined || of === undefined) return 'how-stands ratio';
+  return `how-stands ratio ${of} ${amount}${unitNamed(unit)}`;
+}
+
+/** `gramos`, `pounds`. */
+const unitNamed = (unit: string): string => ({ k: 'kg', p: 'lb', l: 'lb', o: 'oz' })[unit[0] ?? ''] ?? 'g';
+
+export const standingLine = (said: Said): string => ['how-stands', 'standing', ...ofWhat(said)].join(' ');
+
+const areaSaid =
+  /(?:(?<![.,\d])(\d+)(?![.,]?\d)\D{1,24}?)?(?<![.,\d])(\d+(?:[.,]\d+)?) ?((?:m|ft)\^?2|sqm|sqft)(?!\w)/i;
+
+/** `3 parts of 0.4 m2`: how much is to be mixed. `a`, `b`: which part of the product. */
+function howMuch(asked: string, { things, acts, component }: Said): string {
+  const [area, count = '1', each = '', unit = ''] = areaSaid.exec(asked) ?? [];
+  if (area !== undefined) return `how-much ${count}x${each}${unit}`;
+  if (component !== undefined) return `how-much ${component}`;
+  return acts.includes('mix') && things.length === 0 ? 'how-much' : ['how-much', ...things].join(' ');
+}

@@ -1,0 +1,57 @@
+// What a line that may ask is made of: without what leads in to it, with its slips mended and people's names put as one word, and
+// whether it asks at all: by its mark, by its first words or its last, by an accent, or by what led in to it.
+
+import type { LineContext } from '../reading.ts';
+import type { QuestionsTyped } from '../tongues/typed.ts';
+import { withoutAccents } from '../typed/without-accents.ts';
+
+export interface Asking {
+  /** In lower case, without accents. */
+  readonly asked: string;
+  /** The same, without people's names. */
+  readonly pattern: string;
+  /** It ends or begins in its mark. */
+  readonly isMarked: boolean;
+  readonly isAsked: boolean;
+}
+
+export function askingIn(line: string, typed: QuestionsTyped, { people = [] }: LineContext): Asking {
+  const lower = line.toLowerCase().replace(/[¿¡]/g, '');
+  const plain = withoutAccents(lower).trim();
+  const whole = typed.shortened === undefined ? plain : plain.replace(typed.shortened, '$1 is');
+  const text = mended(whole, typed.slips);
+  const led = afterAside(text, typed).replace(typed.leadIns, '');
+  const asked = led.replace(typed.whether, '').replace(/[ ?!.,]+$/, '');
+  const lead = text.slice(0, text.length - led.length);
+  const isMarked = /[?¿]/.test(line) || (lead !== '' && (typed.whether.test(led) || typed.tells.test(lead)));
+  const pattern = withoutPeople(asked, people, typed.somebody);
+  const isAsked =
+    isMarked ||
+    asksByWords({ asked, pattern }, typed) ||
+    typed.thingFirst.test(pattern) ||
+    typed.accented?.test(lower) === true;
+  return { asked, pattern, isMarked, isAsked };
+}
+
+/** A name in front asks nothing, where the word that stands for it does. */
+const asksByWords = (
+  { asked, pattern }: Pick<Asking, 'asked' | 'pattern'>,
+  { asking, somebody }: QuestionsTyped,
+): boolean => asking.test(pattern.startsWith(somebody) ? asked : pattern);
+
+const mended = (text: string, slips: QuestionsTyped['slips']): string =>
+  text.replace(/[a-z0-9]+/g, (word) => (Object.hasOwn(slips, word) ? (slips[word] ?? word) : word));
+
+/** `customer on the phone, what went on 7`: what is asked stands behind it. */
+function afterAside(text: string, { asking }: QuestionsTyped): string {
+  const at = text.indexOf(', ');
+  const after = text.slice(at + 2);
+  return at > 0 && at < longestAside && asking.test(after) && !asking.test(text.slice(0, at)) ? after : text;
+}
+
+const longestAside = 40;
+
+function withoutPeople(asked: string, people: readonly string[], somebody: string): string {
+  const names = new Set(people.map((name) => withoutAccents(name.toLowerCase())));
+  return asked.replace(/[a-z]+/g, (word) => (names.has(word) ? somebody : word));
+}

@@ -1,0 +1,66 @@
+// What a question names, with the act that it is asked of: the things, the places, the part of the product.
+
+import type { Verb } from '../../../core/commands.ts';
+import { methodRows } from '../../../core/methods.ts';
+import type { LineContext } from '../reading.ts';
+import type { QuestionsTyped } from '../tongues/typed.ts';
+import { tokenize } from '../typed/tokens.ts';
+import { type ThingsSaid, thingsSaid } from './things-said.ts';
+
+export interface Said extends ThingsSaid {
+  readonly act: Verb | undefined;
+  /** Of what kinds the things are, as far as the words alone tell. */
+  readonly named: readonly ('part' | 'batch' | 'can' | 'person' | 'number')[];
+  /** A part by its whole name: a bare number is a pot's in a trace. */
+  readonly traced: string | undefined;
+  /** What is in cure now. */
+  readonly curing: readonly string[];
+  /** `a` or `b`. */
+  readonly component: string | undefined;
+}
+
+/** An act that is said in other words than its own counts before those that only look like one. */
+export function saidIn(asked: string, typed: QuestionsTyped, context: LineContext): Said {
+  const all = thingsSaid(tokenize(asked.replace(typed.modal, ''), context.hearing), typed, context);
+  const spray: Verb = all.things.some((thing) => /[a-z]-?\d|^\d+$/.test(thing)) ? 'coat' : 'spray-on';
+  const isSprayed =
+    typed.spray.test(asked) || (all.acts.length === 0 && all.method !== undefined && methodRows[all.method].atomised);
+  const act = typed.acts.find((each) => each.said.test(asked))?.act ?? (isSprayed ? spray : all.acts[0]);
+  const method = all.method ?? (isSprayed && act === 'coat' ? 'spray' : undefined);
+  const [first] = all.things;
+  const [ending, other] = context.parts.filter((part) => /\d+$/.exec(part)?.[0] === first);
+  const traced = ending === undefined || other !== undefined ? first : ending;
+  return {
+    ...all,
+    act,
+    named: all.things.map((thing) => kindOf(thing, context)),
+    curing: curingNow(context),
+    traced,
+    component: typed.component.exec(asked)?.[1],
+    method: act === 'coat' ? method : undefined,
+  };
+}
+
+/** More are asked which. */
+const mostCuring = 8;
+
+function curingNow({ live }: LineContext): readonly string[] {
+  const parts = live?.().parts.filter(({ phase }) => phase === 'curing') ?? [];
+  return parts.length > mostCuring ? [] : parts.map(({ name }) => name);
+}
+
+export function canI(said: Said): string | undefined {
+  const { act, things, places, method, figures, component } = said;
+  if (act === undefined) return undefined;
+  const where = act === 'cure' ? places : [];
+  const which = act === 'open' && component !== undefined ? [component] : [];
+  return ['can-i', act, ...which, ...things, ...where, ...(method === undefined ? [] : [method]), ...figures].join(' ');
+}
+
+function kindOf(thing: string, { parts, people = [] }: LineContext): Said['named'][number] {
+  if (/^\d+$/.test(thing)) return 'number';
+  if (people.some((name) => name.toLowerCase() === thing.toLowerCase())) return 'person';
+  if (thing.startsWith('batch ')) return 'batch';
+  if (thing.startsWith('can ')) return 'can';
+  return parts.includes(thing) || /[a-z]/.test(thing) ? 'part' : 'number';
+}
