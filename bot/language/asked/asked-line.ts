@@ -2,7 +2,7 @@
 
 import type { StateQuestion, Verb } from '../../../core/commands.ts';
 import type { Topic } from '../../../core/verbs/topics.ts';
-import type { AskedKind, QuestionsTyped } from '../tongues/typed.ts';
+import type { AskedKind, QuestionsTyped } from '../tongues/questions-typed.ts';
 import { canI, type Said } from './said-in.ts';
 
 export const stateLine = (ask: StateQuestion['ask'], said: Said): string =>

@@ -2,7 +2,7 @@
 // much, may I, is it, and what of one thing. It is only ever answered; what asks the listener to do something is no question.
 
 import type { LineContext } from '../reading.ts';
-import type { QuestionsTyped, TopicAsked } from '../tongues/typed.ts';
+import type { QuestionsTyped, TopicAsked } from '../tongues/questions-typed.ts';
 import type { Understands } from '../understood.ts';
 import { lineOf, standingLine, stateLine, topicLine } from './asked-line.ts';
 import { type Asking, askingIn } from './asking.ts';

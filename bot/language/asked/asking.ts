@@ -2,7 +2,7 @@
 // whether it asks at all: by its mark, by its first words or its last, by an accent, or by what led in to it.
 
 import type { LineContext } from '../reading.ts';
-import type { QuestionsTyped } from '../tongues/typed.ts';
+import type { QuestionsTyped } from '../tongues/questions-typed.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 
 export interface Asking {

@@ -3,7 +3,7 @@
 import type { Verb } from '../../../core/commands.ts';
 import { methodRows } from '../../../core/methods.ts';
 import type { LineContext } from '../reading.ts';
-import type { QuestionsTyped } from '../tongues/typed.ts';
+import type { QuestionsTyped } from '../tongues/questions-typed.ts';
 import { tokenize } from '../typed/tokens.ts';
 import { type ThingsSaid, thingsSaid } from './things-said.ts';
 

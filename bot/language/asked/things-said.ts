@@ -7,7 +7,7 @@ import { alarmNamed } from '../../../core/session/session-commands.ts';
 import { looksLikePart } from '../names-typed.ts';
 import type { LineContext } from '../reading.ts';
 import { batchMarks, canMarks, fillers, notNames, places, sessionMarks } from '../tongues/english/line-words.ts';
-import type { QuestionsTyped } from '../tongues/typed.ts';
+import type { QuestionsTyped } from '../tongues/questions-typed.ts';
 import { methodsByWord } from '../trade-words.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { withoutAccents } from '../typed/without-accents.ts';

@@ -1,6 +1,6 @@
 // How English speakers ask how things stand: matched in lower case, without accents. The first row that fits counts.
 
-import type { QuestionsTyped } from '../typed.ts';
+import type { QuestionsTyped } from '../questions-typed.ts';
 import { englishTopicsAsked } from './topics-asked.ts';
 
 export const englishQuestions: QuestionsTyped = {

@@ -1,7 +1,7 @@
 // How English speakers ask for one thing of the shop, its people or its sheet: matched in lower case, without accents, anywhere in
 // a line that asks. Of a person it says `somebody`. The first row that fits counts.
 
-import type { QuestionsTyped } from '../typed.ts';
+import type { QuestionsTyped } from '../questions-typed.ts';
 
 export const englishTopicsAsked: QuestionsTyped['topics'] = [
   {

@@ -1,7 +1,7 @@
 // How Spanish speakers ask how things stand, in Spain and in the Americas: matched in lower case, without accents. The first
 // row that fits counts.
 
-import type { QuestionsTyped } from '../typed.ts';
+import type { QuestionsTyped } from '../questions-typed.ts';
 import { spanishTopicsAsked } from './topics-asked.ts';
 
 const when = '(?:cuando|kuando|a que horas?|desde cuando)';

@@ -1,7 +1,7 @@
 // How Spanish speakers ask for one thing of the shop, its people or its sheet, in Spain and in the Americas: matched in lower case,
 // without accents, anywhere in a line that asks. Of a person it says `alguien`. The first row that fits counts.
 
-import type { QuestionsTyped } from '../typed.ts';
+import type { QuestionsTyped } from '../questions-typed.ts';
 
 export const spanishTopicsAsked: QuestionsTyped['topics'] = [
   {
