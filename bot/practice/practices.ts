@@ -58,8 +58,11 @@ export function createPractices(practisers: Practisers, now: () => EpochMs): Pra
       return ended.get(name) ?? 'restarted';
     },
     begin: (name, open) => {
-      if (!practisers.put(name, true)) return undefined;
       const shop = open();
+      if (!practisers.put(name, true)) {
+        shop.close();
+        return undefined;
+      }
       const [quietest] = [...on].toSorted(([, one], [, other]) => one.lastAt - other.lastAt);
       if (on.size >= mostAtOnce && quietest !== undefined) close(quietest[0], 'crowded');
       ended.delete(name);

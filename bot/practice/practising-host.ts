@@ -2,9 +2,10 @@
 // of it to the record. What was pressed on a card of the shop is the shop's, and a cry is always real.
 
 import type { Question } from '../../core/commands.ts';
+import type { CrewFile } from '../../core/crew/crew.ts';
 import type { Executor } from '../../core/execute.ts';
 import type { PersonName } from '../../core/ids.ts';
-import type { Log } from '../../core/ports.ts';
+import type { Clock, Log } from '../../core/ports.ts';
 import { alarmNamed } from '../../core/session/session-commands.ts';
 import {
   practiceEndedCard,
@@ -20,6 +21,7 @@ import { type Answer, makeAnswer } from '../talk/answer.ts';
 import type { Delivery } from '../talk/front-end.ts';
 import type { Host } from '../talk/host.ts';
 import { hearingOf } from '../talk/line-context.ts';
+import { lineBroke } from '../talk/not-recorded.ts';
 import type { Practice, Practices } from './practices.ts';
 import type { Practising } from './practising.ts';
 
@@ -30,6 +32,8 @@ export interface PractisingHostDeps {
   readonly executor: Pick<Executor, 'look'>;
   readonly tongues: Tongues;
   readonly log: Log;
+  readonly clock: Clock;
+  readonly crewFile: CrewFile;
 }
 
 /** So many deliveries are known again, of practices that are over too. */
@@ -57,7 +61,7 @@ export function practisingHost(deps: PractisingHostDeps): Host {
       if (!mayBe) return host.handle(delivery);
       const before = id === undefined ? undefined : answered.get(id);
       if (before !== undefined) return before;
-      const answer = await handle(deps, { ...delivery, text: line.text }, line.of);
+      const answer = await handledAnyway(deps, { ...delivery, text: line.text }, line.of);
       if (id !== undefined && answer !== undefined) keep(id, answer);
       return answer;
     },
@@ -72,12 +76,33 @@ function noteBell(practice: Practice | undefined, { key, card }: Answer): void {
   practice.rang = [...new Set([...practice.rang, card.title])].slice(-bellsTold);
 }
 
+/** Whatever breaks in it: nothing is recorded. */
+async function handledAnyway(
+  deps: PractisingHostDeps,
+  said: Delivery,
+  of: Unmarked['of'],
+): Promise<Answer | undefined> {
+  const reading = await readingOf(deps, said);
+  // Where the record of the shop cannot be read, it says so itself.
+  if (reading === undefined) return deps.host.handle(said);
+  try {
+    return await handle(deps, said, of, reading);
+  } catch (error) {
+    deps.log.error('practice-broke', { in: said.in, error: String(error) });
+    return lineBroke(said, deps, deps.clock.now());
+  }
+}
+
 /** `of`: what its mark says. */
-async function handle(deps: PractisingHostDeps, said: Delivery, of: Unmarked['of']): Promise<Answer | undefined> {
+async function handle(
+  deps: PractisingHostDeps,
+  said: Delivery,
+  of: Unmarked['of'],
+  reading: Reading,
+): Promise<Answer | undefined> {
   const { host, practices, practising } = deps;
   const { as } = said;
   const practice = practices.of(as);
-  const reading = await readingOf(deps, said);
   const forShop = async () => withLine(deps, await host.handle(said), as, practice && ((words) => words.real));
   if (isCry(reading)) return cried(deps, said);
   // A card of the shop says what it does, and does it; what begins anew is as likely meant for practice.
@@ -119,11 +144,11 @@ async function inPractice(
   deps: PractisingHostDeps,
   practice: Practice,
   said: Delivery,
-  reading: Reading | undefined,
+  reading: Reading,
 ): Promise<Answer | undefined> {
   const { practising, executor } = deps;
   const shop = await executor.look();
-  const asked = reading?.kind === 'question' ? reading.question.ask : undefined;
+  const asked = reading.kind === 'question' ? reading.question.ask : undefined;
   if (asked === 'practice') return practising.begin(said, shop);
   if (asked === 'practice-off') return practising.end(said, shop);
   if (asked !== undefined && leavesFile.has(asked)) {
@@ -146,14 +171,14 @@ async function inPractice(
 async function over(
   deps: PractisingHostDeps,
   said: Delivery,
-  reading: Reading | undefined,
+  reading: Reading,
   of: Unmarked['of'],
 ): Promise<Answer | undefined> {
   const { host, practices, practising } = deps;
   const why = practices.endedFor(said.as) ?? 'left';
   practices.end(said.as);
-  const asked = reading?.kind === 'question' ? reading.question.ask : undefined;
-  if (of === 'unsaid' && (reading?.kind === 'silence' || asked === 'practice')) return host.handle(said);
+  const asked = reading.kind === 'question' ? reading.question.ask : undefined;
+  if (of === 'unsaid' && (reading.kind === 'silence' || asked === 'practice')) return host.handle(said);
   if (of === 'unsaid' && asked !== undefined && asked !== 'practice-off') {
     return withLine(deps, await host.handle(said), said.as, (words) => words.endedWhy[why]);
   }
@@ -161,15 +186,14 @@ async function over(
   return practising.told(said, (telling) => practiceEndedCard(telling, why, mayBeReal ? said.text : undefined));
 }
 
-const startsAnew = (reading: Reading | undefined): boolean =>
-  reading?.kind === 'command' && (reading.command.verb === 'air' || reading.command.verb === 'mix');
+const startsAnew = (reading: Reading): boolean =>
+  reading.kind === 'command' && (reading.command.verb === 'air' || reading.command.verb === 'mix');
 
 const cries: ReadonlySet<string> = new Set(['no-cry', 'which-cry']);
 const ofAlarms: ReadonlySet<string> = new Set(['no-alarm', 'alarm-over']);
 
 /** It calls people, may be meant to, or says that nobody is to be called. */
-function isCry(reading: Reading | undefined): boolean {
-  if (reading === undefined) return false;
+function isCry(reading: Reading): boolean {
   if (reading.kind === 'misread') return cries.has(reading.misread.code) || reading.misread.calls !== undefined;
   if (reading.kind !== 'command') return false;
   const { verb } = reading.command;

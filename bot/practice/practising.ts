@@ -109,7 +109,8 @@ async function waited(deps: PractisingDeps, practice: Practice, delivery: Delive
   const { practice: words } = shop.host.telling(await shop.look(), as).words;
   const bell = nextBellFor(shop.host.telling(await shop.look(), as), as);
   const until = wait.to === 'time' && (bell === undefined || wait.at < bell) ? wait.at : bell && wholeMinute(bell);
-  const rung = until === undefined ? [] : (await shop.goOn(until)).filter(({ to }) => to.includes(as));
+  const rung =
+    until === undefined ? [] : (await shop.goOn(until)).filter(({ to, kind }) => to.includes(as) && kind !== 'digest');
   const bells = oneAnswer(rung, []);
   if (bells !== undefined) return markedAnswer(deps, practice, delivery, bells);
   const next = await shop.host.handle({ ...inPractice(delivery), text: 'next-step', id: undefined });

@@ -80,7 +80,10 @@ export function wire({
       open: (...shop) => practiceShops({ log, tongues, practising, wire })(...shop),
     });
   const own = createHost({ executor, store, clock, log, crew, crewFile, tongues, recordAnswers, practising });
-  const host = outer === undefined ? practisingHost({ host: own, practices, practising, executor, tongues, log }) : own;
+  const host =
+    outer === undefined
+      ? practisingHost({ host: own, practices, practising, executor, tongues, log, clock, crewFile })
+      : own;
 
   const overview = createOverview({ executor, host });
   const messenger: Messenger = {

@@ -84,7 +84,7 @@ export async function openShop({
           ...wired.overview,
           board: async (name) => {
             if (boardBreaks()) throw new Error('the board is torn');
-            return wired.overview.board(name);
+            return wired.pageOverview.board(name);
           },
         },
         picture: wired.picture,
