@@ -56,6 +56,13 @@ export function withBatch(command: Command, batch: BatchNumber): Command {
   return takesBatch(command) ? { ...command, batch } : command;
 }
 
+/** The same of other parts, where it is done to parts; one each where it takes only one. */
+export function withParts(command: Command, parts: readonly PartName[]): readonly Command[] {
+  if ('parts' in command) return [{ ...command, parts }];
+  if (command.verb === 'part' || !('part' in command)) return [];
+  return parts.map((part) => ({ ...command, part }));
+}
+
 export type Question =
   | { readonly ask: 'day'; readonly day: DayAsked }
   | { readonly ask: 'now' }

@@ -3,7 +3,7 @@
 import type { Entry } from '../../core/history.ts';
 import { entriesIn } from '../../core/shop.ts';
 import { wouldLeave } from '../../core/would-leave.ts';
-import type { Meant } from '../language/reading.ts';
+import type { ActMeant } from '../language/reading.ts';
 import type { Telling } from './card-context.ts';
 import { wasAndIs } from './corrected.ts';
 
@@ -12,7 +12,8 @@ const takingBack = /^undo entry (\d+)(?:; (.*))?$/u;
 /** `anew`: the act that is said in place of one that is taken back, in words. `undefined` where nothing is put right. */
 export function correctionMeant(
   telling: Telling,
-  { line, command, at = telling.now }: Meant,
+  line: string,
+  { command, at = telling.now }: ActMeant,
   anew: string | undefined,
 ) {
   const { words, figures } = telling;

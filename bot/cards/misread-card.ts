@@ -33,6 +33,7 @@ export function misreadCard(telling: Telling | Pick<Telling, 'words'>, misread: 
       // Whatever it is, the shop's own number comes first.
       ...(call === undefined ? [] : [session.callNumber(call)]),
       ...telling.words.misread(misread, exampleOf(telling, misread)),
+      ...(misread.untaken ?? []).map(replies.untaken),
       ...(asksWhich ? [] : [replies.nothingRecorded]),
     ],
     actions: [

@@ -1,14 +1,16 @@
 // The readings that a line goes to which the strict reader cannot read, in their order: the first that understands it counts.
 
+import { known } from '../../core/known.ts';
 import { asSaid, type Plainly, plainlySaid } from './as-said/as-said.ts';
 import { askedInWords } from './asked/asked.ts';
 import type { LineContext } from './reading.ts';
 import { actsApart } from './said-of-last/acts-apart.ts';
 import { bareAnswer } from './said-of-last/bare-answer.ts';
 import { correction } from './said-of-last/correction.ts';
+import { sameFor } from './said-of-last/same-for.ts';
 import { slotsHeard } from './slots-heard/slots-heard.ts';
 import { withoutAccents } from './typed/without-accents.ts';
-import type { Strictly, Understands, Understood } from './understood.ts';
+import { asTaps, type Strictly, type Understands, type Understood } from './understood.ts';
 
 /** A reading that may want the line in figures, which is put so once for all of them. */
 type InFigures = (
@@ -27,10 +29,9 @@ const inFigures =
     const [first] = found;
     if (first === undefined) return undefined;
     if (first.is !== 'likely' && found.length === 1 && heard[0]?.isSure === true) return first;
-    return {
-      is: 'likely',
-      lines: [...new Set(found.flatMap((each) => (each.is === 'sure' ? [each.line] : each.lines)))],
-    };
+    const taps = found.map(asTaps);
+    const [untaken] = taps.flatMap((each) => (each.untaken === undefined ? [] : [each.untaken]));
+    return { is: 'likely', lines: [...new Set(taps.flatMap(({ lines }) => lines))], ...known({ untaken }) };
   };
 
 /** A question records nothing: it is asked in the first figures that it can be put in. */
@@ -53,7 +54,7 @@ const requested: Understands = (line, context, strictly) => {
         .replace(/[?!. ]+$/, '');
     const taken =
       strictly(rest).kind === 'command' ? ({ is: 'likely', lines: [rest] } as const) : toldOf(rest, context, strictly);
-    if (taken !== undefined) return { is: 'likely', lines: taken.is === 'sure' ? [taken.line] : taken.lines };
+    if (taken !== undefined) return asTaps(taken);
   }
   return undefined;
 };
@@ -70,6 +71,7 @@ const further: readonly InFigures[] = [
   inFirstFigures(askedInWords),
   correction,
   bareAnswer,
+  inFigures(sameFor),
   asSaid,
   inFigures(slotsHeard),
 ];

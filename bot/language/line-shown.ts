@@ -6,6 +6,7 @@ import { isOwnKey, ownValue } from '../../core/own-key.ts';
 import { settingNames, settingRows } from '../../core/settings.ts';
 import type { Figures } from './figures.ts';
 import { figuresShown } from './line-figures-shown.ts';
+import { actsJoint, linesApart } from './lines-apart.ts';
 import { englishVerbs } from './tongues/english/verbs.ts';
 import type { Typed } from './tongues/typed.ts';
 import { isMetalWord } from './trade-words.ts';
@@ -36,14 +37,11 @@ export function linesShownIn(tongue: Typed): LineShown {
     });
     return figuresShown(said, figures).join(' ');
   };
-  // An act said in place of one that is taken back.
-  return (line, figures) =>
-    /^undo entry \d+; /.test(line)
-      ? line
-          .split('; ')
-          .map((each) => shown(each, figures))
-          .join('; ')
-      : shown(line, figures);
+  return (line, figures) => {
+    const acts = linesApart(line);
+    const areActs = acts.length > 1 && acts.every((act) => isOwnKey(vocabulary, act.split(' ', 1)[0] ?? ''));
+    return areActs ? acts.map((act) => shown(act, figures)).join(actsJoint) : shown(line, figures);
+  };
 }
 
 /** Without what only the tap knows: which entry is taken back though others rest on it, which bell is heard, and that what has its hour happened. */

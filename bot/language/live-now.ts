@@ -5,8 +5,15 @@ import type { BatchNumber, CanNumber, PartName } from '../../core/ids.ts';
 import type { Method } from '../../core/methods.ts';
 import type { PartPhase } from '../../core/part/part.ts';
 
+export interface LivePart {
+  readonly name: PartName;
+  readonly phase: PartPhase['is'];
+  readonly serial?: string;
+  readonly job?: string;
+}
+
 export interface LiveNow {
-  readonly parts: readonly { readonly name: PartName; readonly phase: PartPhase['is'] }[];
+  readonly parts: readonly LivePart[];
   readonly batches: readonly {
     readonly number: BatchNumber;
     readonly phase: BatchPhase['is'] | 'over';

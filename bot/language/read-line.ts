@@ -4,12 +4,12 @@
 import { isVerb, verbRows } from '../../core/commands.ts';
 import { alarmNamed } from '../../core/session/session-commands.ts';
 import { understood } from './further-readings.ts';
+import { linesApart } from './lines-apart.ts';
 import { offersAlarm, whichActOf } from './misread-line.ts';
 import { partLines, readPartList } from './part-list.ts';
 import type { LineContext, Misread, Reading } from './reading.ts';
-import { linesApart } from './said-of-last/acts-apart.ts';
 import { answerInstead } from './said-of-last/answer-instead.ts';
-import { onlyAsksOrDenies } from './slots-heard/slots-heard.ts';
+import { isPhrased, onlyAsksOrDenies } from './slots-heard/slots-heard.ts';
 import { cameTo, misreadAs, readMade, readSingle } from './strict-line.ts';
 import type { StrictReading, Unread } from './understood.ts';
 
@@ -45,19 +45,31 @@ function readFurther(unread: Unread, context: LineContext): Reading | undefined 
   }
   if (found.is === 'several' && found.lines.every((each) => isTaken(strictly(each))))
     return { kind: 'several', lines: found.lines, line };
-  const meant = found.lines.flatMap((each) => {
-    // Of one that is taken back and said anew, what is said anew.
-    const taken = strictly(linesApart(each).at(-1) ?? each);
-    return isTaken(taken) ? [{ ...taken, line: each }] : [];
+  const each = found.lines.map((said) => ({
+    line: said,
+    acts: linesApart(said).map((one) => [one, strictly(one)] as const),
+  }));
+  const meant = each.flatMap(({ line: said, acts }) => {
+    const reads = acts.map(([, read]) => read);
+    return reads.length > 0 && reads.every(isTaken) ? [{ line: said, acts: reads }] : [];
   });
-  return meant.length === 0 ? undefined : { kind: 'misread', misread: whichActOf(meant.slice(0, 3)), line };
+  // Of several acts some tap says the others, and none this one.
+  const lost = each.flatMap(({ acts }) =>
+    acts.length > 1 ? acts.flatMap(([one, read]) => (isTaken(read) ? [] : [one])) : [],
+  );
+  const untaken = [...new Set([...(found.is === 'likely' ? (found.untaken ?? []) : []), ...lost])];
+  return meant.length === 0
+    ? undefined
+    : { kind: 'misread', misread: whichActOf(meant.slice(0, 3), untaken.length === 0 ? undefined : untaken), line };
 }
 
 /** Whatever it would be answered with holds an alarm. */
 function mayCall(unread: Unread, context: LineContext): boolean {
   const { failed } = unread.read.failed;
   if (failed === 'no-cry' || failed === 'which-cry') return true;
-  return offersAlarm(unread.read, context) && misreadAs(unread, context).misread.calls !== undefined;
+  if (!offersAlarm(unread.read, context)) return false;
+  const { misread, line } = misreadAs(unread, context);
+  return misread.calls !== undefined && !isPhrased(line, Object.values(misread.calls), context);
 }
 
 /** What only asks, or denies, is never offered as an act. */

@@ -135,15 +135,21 @@ export interface Misread {
   readonly calms?: string;
   /** Of the suggestions, the acts that were understood. */
   readonly meant?: readonly Meant[];
+  /** What of the line no suggestion says. */
+  readonly untaken?: readonly string[];
   /** The line with a field for the one thing that it lacks. */
   readonly asks?: string;
   /** Of a pasted list: which of its lines. */
   readonly faulty?: readonly FaultyLine[];
 }
 
-/** An act that a line may mean. */
+/** What a line may mean: one act, or several one after the other. */
 export interface Meant {
   readonly line: string;
+  readonly acts: readonly ActMeant[];
+}
+
+export interface ActMeant {
   readonly command: Command;
   readonly at?: EpochMs;
   readonly stance: Stance;

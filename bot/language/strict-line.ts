@@ -48,7 +48,8 @@ export function cameTo(
   reads: typeof readCleaned = readCleaned,
 ): StrictReading | Misreading {
   const trimmed = text.trim();
-  if (trimmed === '' || trimmed.startsWith('#')) return { kind: 'silence' };
+  // `#7 dry` is of the part with this number.
+  if (trimmed === '' || /^#(?!\d)/.test(trimmed)) return { kind: 'silence' };
   if (trimmed.length > longestLine) return tooLong(trimmed);
   const line = cleanLine(text);
   if (/^\?+$/.test(line)) return { kind: 'question', question: { ask: 'what-now' }, line };

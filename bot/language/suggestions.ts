@@ -134,7 +134,7 @@ export function nearest(slip: string, known: readonly string[]): readonly string
 }
 
 /** Edits between two words; two neighbours swapped are one slip. */
-function slipsBetween(typed: string, word: string): number {
+export function slipsBetween(typed: string, word: string): number {
   return areSwapped(typed, word) ? 1 : distance(typed, word);
 }
 

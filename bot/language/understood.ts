@@ -1,6 +1,7 @@
 // What a further reading makes of a line that the strict reader cannot read: strict lines, which that reader then reads. None
 // of them makes a command by itself, so there is one grammar and one place where an act is made.
 
+import { actsJoint } from './lines-apart.ts';
 import type { Misunderstood } from './misread-line.ts';
 import type { LineContext, Reading } from './reading.ts';
 
@@ -9,8 +10,24 @@ export type Understood =
   | { readonly is: 'sure'; readonly line: string }
   /** As sure, of several acts one after the other. */
   | { readonly is: 'several'; readonly lines: readonly string[] }
-  /** A tap each, the likeliest first. */
-  | { readonly is: 'likely'; readonly lines: readonly string[] };
+  /** A tap each, the likeliest first. `untaken`: what of the line no tap says. */
+  | { readonly is: 'likely'; readonly lines: readonly string[]; readonly untaken?: readonly string[] };
+
+/** As taps: of several acts one that says them all. */
+export function asTaps(understood: Understood): Extract<Understood, { is: 'likely' }> {
+  switch (understood.is) {
+    case 'sure':
+      return { is: 'likely', lines: [understood.line] };
+    case 'several':
+      return { is: 'likely', lines: [understood.lines.join(actsJoint)] };
+    case 'likely':
+      return understood;
+    default: {
+      const never: never = understood;
+      return never;
+    }
+  }
+}
 
 /** `line` is cleaned. `undefined`: nothing that this reading knows of. */
 export type Understands = (line: string, context: LineContext, strictly: Strictly) => Understood | undefined;

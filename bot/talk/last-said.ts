@@ -45,13 +45,15 @@ function saidAct(told: readonly Answer[], { shop, as, at }: Asked): SaidAct | un
   if (latest === undefined) return undefined;
   const { entry, corrected, entries } = latest;
   const own = told.filter((answer) => answer.as === as && answer.key === null);
-  const said = own.find((answer) => answer.recorded)?.saidAct;
+  const recorded = own.find((answer) => answer.recorded);
+  const said = recorded?.saidAct;
   const isIt = !corrected && said !== undefined && entries.some(({ seq }) => seq === said.entry);
   const of = amendTargetOf(entry);
   return {
     entry: corrected ? latest.seq : entry.seq,
     line: isIt ? said.line : undefined,
     happenedAt: entry.happenedAt,
+    isFresh: recorded !== undefined && at - Date.parse(recorded.at) <= answeredWithinMs,
     at: at - entry.happenedAt < 60_000 ? undefined : entry.happenedAt,
     target:
       of &&

@@ -10,7 +10,10 @@ import type { EpochMs } from '../../core/units.ts';
 import type { LiveNow } from '../language/live-now.ts';
 
 export const liveNow = (shop: Shop, now: EpochMs): LiveNow => ({
-  parts: liveParts(shop).map((part) => ({ name: part.name, phase: phaseOfPart(part).is })),
+  parts: liveParts(shop).map((part) => {
+    const { serial, job } = part.details;
+    return { name: part.name, phase: phaseOfPart(part).is, ...known({ serial, job }) };
+  }),
   batches: liveBatches(shop).map((batch) => ({
     number: batch.number,
     phase: phaseOf(batch).is,

@@ -39,7 +39,7 @@ export interface TerminalContext {
 
 export function readTerminalLine(raw: string, context: TerminalContext): TerminalLine {
   const line = raw.trim();
-  if (line === '' || line.startsWith('#')) return { kind: 'silence' };
+  if (line === '' || /^#(?!\d)/.test(line)) return { kind: 'silence' };
   if (line.startsWith('{')) {
     const delivery = parsed(line);
     if (delivery !== undefined) return meant(delivery.text, delivery.as ?? context.as, delivery.id, context);

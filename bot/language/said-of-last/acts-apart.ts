@@ -1,13 +1,10 @@
-// `undo entry 12; coat impeller-8 brush`: an act that is taken back and said anew in its place, one after the other.
+// Several acts that are each said as the strict reader knows them. A tap that does more than one says them so.
 
+import { linesApart } from '../lines-apart.ts';
 import type { Understands } from '../understood.ts';
-
-const apart = /^(undo entry \d+); (.+)$/u;
-
-export const linesApart = (line: string): readonly string[] => apart.exec(line)?.slice(1) ?? [];
 
 export const actsApart: Understands = (line, _, strictly) => {
   const lines = linesApart(line);
-  const areActs = lines.length > 0 && lines.every((each) => strictly(each).kind === 'command');
+  const areActs = lines.length > 1 && lines.every((one) => strictly(one).kind === 'command');
   return areActs ? { is: 'several', lines } : undefined;
 };

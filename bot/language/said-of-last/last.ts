@@ -22,6 +22,8 @@ export interface SaidAct {
   /** The act as its line, where it is known. */
   readonly line: string | undefined;
   readonly happenedAt: EpochMs;
+  /** Said within the last minutes. */
+  readonly isFresh: boolean;
   /** The same, where it is not of this minute. */
   readonly at: EpochMs | undefined;
   /** What `amend` calls it, where it can be put right. */

@@ -23,7 +23,17 @@ export interface ActRow {
   readonly thingMayLack?: true;
   /** Its strict line takes one part: of several, each has a line of its own. */
   readonly isOfOne?: true;
-  readonly takes?: readonly ('method' | 'solvent' | 'person' | 'place' | 'batch' | 'reason' | 'letters')[];
+  readonly takes?: readonly (
+    | 'method'
+    | 'solvent'
+    | 'person'
+    | 'place'
+    | 'batch'
+    | 'reason'
+    | 'letters'
+    | 'grade'
+    | 'gas'
+  )[];
 }
 
 const range = (
@@ -57,6 +67,11 @@ const onParts = (parts: ActRow['parts'], more: Partial<ActRow> = {}): ActRow => 
 const alone = (more: Partial<ActRow> = {}): ActRow => ({ on: 'nothing', ...more });
 
 const oven = onParts(['dry'], { figures: [one('temperature', ovenTemperature)] });
+const prepared = onParts(['bare'], {
+  takes: ['solvent', 'grade'],
+  figures: [one('film', range(['um', 10, 300], ['mil', 0.4, 12]))],
+});
+const brush = alone({ figures: [one('volume')], takes: ['solvent'] });
 const gun = alone({ figures: [one('volume')], takes: ['solvent', 'batch'] });
 
 export const actRows: Readonly<Record<SaidAct, ActRow>> = {
@@ -72,7 +87,7 @@ export const actRows: Readonly<Record<SaidAct, ActRow>> = {
   uncover: pot(['blending', 'paused', 'filtered']),
   catch: pot(['filtered'], { figures: [one('mass', scale)] }),
   lid: { on: 'can' },
-  shut: { on: 'can' },
+  shut: { on: 'can', takes: ['gas'] },
   blanket: { on: 'can' },
   prestir: { on: 'can' },
   coat: onParts(['bare'], { takes: ['method', 'batch', 'person'] }),
@@ -87,7 +102,11 @@ export const actRows: Readonly<Record<SaidAct, ActRow>> = {
   film: onParts(['cured'], { figures: [many('film', film)], isOfOne: true }),
   release: onParts(['cured']),
   hold: onParts(undefined, { takes: ['reason'] }),
-  prep: onParts(['bare'], { takes: ['solvent'] }),
+  prep: prepared,
+  'prep blasting': prepared,
+  'prep sanding': prepared,
+  'prep wiping': prepared,
+  'prep grease-off': prepared,
   surface: onParts(['bare'], {
     figures: [one('temperature', roomTemperature)],
     thingMayLack: true,
@@ -104,6 +123,8 @@ export const actRows: Readonly<Record<SaidAct, ActRow>> = {
   'spray off': alone(),
   flush: alone({ figures: [one('volume')], takes: ['solvent', 'batch'] }),
   'flush gun': gun,
+  'flush brush': brush,
+  'flush roller': brush,
   rags: alone(),
   close: alone(),
   ack: alone(),
@@ -121,6 +142,13 @@ export const strongerThan: Readonly<Partial<Record<SaidAct, readonly SaidAct[]>>
   dry: ['coat', 'film', 'mix'],
   blanket: ['shut', 'lid'],
   'flush gun': ['flush', 'prep'],
+  'flush brush': ['flush', 'prep', 'coat'],
+  'flush roller': ['flush', 'prep', 'coat'],
+  'prep blasting': ['prep', 'surface'],
+  'prep sanding': ['prep', 'surface'],
+  'prep wiping': ['prep', 'surface'],
+  'prep grease-off': ['prep', 'surface'],
+  prep: ['surface'],
   'fan on': ['air'],
   empty: ['mix', 'weigh', 'air'],
   filter: ['mix', 'weigh'],

@@ -1,8 +1,8 @@
 // A line in clauses, one act each: `bracket-8 is dry` and `in the oven at 90`. What belongs to no act of its own stays with its
-// neighbour.
+// neighbour; what is said of both, `both from batch 2`, with each.
 
 import type { SaidAct } from '../tongues/said-words.ts';
-import { strongerThan } from './act-rows.ts';
+import { actRows, strongerThan } from './act-rows.ts';
 import type { Claim, Claimed } from './phrases.ts';
 import { type Piece, wordOf } from './piece.ts';
 import type { SaidTable } from './said-table.ts';
@@ -22,40 +22,114 @@ export function clausesOf(pieces: readonly Piece[], { claims, phrases }: Claimed
   for (let at = 1; at <= pieces.length; at++) {
     const isJoint = table.joints.has(wordOf(pieces[at]) ?? '') || pieces[at - 1]?.isBreak === true;
     if (at < pieces.length && (!isJoint || inPhrase(at))) continue;
-    const clause = clauseOf(pieces.slice(from, at), claims.slice(from, at));
     const last = clauses.at(-1);
-    if (last !== undefined && (clause.acts.length === 0 || last.acts.length === 0 || isSameAct(last, clause))) {
-      clauses[clauses.length - 1] = clauseOf([...last.pieces, ...clause.pieces], [...last.claims, ...clause.claims]);
-    } else clauses.push(clause);
+    const clause = clauseOf(pieces.slice(from, at), claims.slice(from, at), last !== undefined && isAboutCan(last));
     from = at;
+    if (last !== undefined && clauses.length > 1 && isOfAll(clause)) {
+      for (const [i, each] of clauses.entries()) clauses[i] = joined(each, clause);
+    } else if (last !== undefined && goesOn(last, clause)) {
+      clauses[clauses.length - 1] = joined(last, clause);
+    } else clauses.push(clause);
   }
   return clauses;
 }
 
+const joined = (one: Clause, other: Clause): Clause =>
+  clauseOf([...one.pieces, ...other.pieces], [...one.claims, ...other.claims], isAboutCan(one));
+
+function goesOn(last: Clause, clause: Clause): boolean {
+  if (clause.acts.length === 0) return !isItsOwn(last, clause);
+  const isApart = isWhole(last) && clause.pieces.some((piece) => isNamed(piece) || isFigure(piece));
+  return last.acts.length === 0 ? !isApart : isSameAct(last, clause);
+}
+
+const isNamed = ({ is }: Piece): boolean => is === 'parts' || is === 'one-of' || is === 'batch' || is === 'can';
+const isFigure = ({ is }: Piece): boolean => is === 'figure' || is === 'number';
+
+/** `7 reads 89`: a thing and what was read on it, whatever act it is. */
+function isWhole({ pieces, claims }: Clause): boolean {
+  const figures = pieces.filter(isFigure).length;
+  const isReading = claims.some((claim) => claim?.is === 'reading');
+  return isReading && (figures > 1 || (figures === 1 && pieces.some(isNamed)));
+}
+
+/** Of another thing than the act before, or with a figure that this act does not take. */
+function isItsOwn(last: Clause, clause: Clause): boolean {
+  if (last.acts.length === 0) return isWhole(last) && isWhole(clause);
+  const takes = new Set(last.acts.flatMap((act) => (actRows[act].figures ?? []).map(({ of }) => of)));
+  const isOther = clause.pieces.some((piece) =>
+    piece.is === 'figure'
+      ? piece.of !== 'duration' && piece.of !== 'mass' && !takes.has(piece.of)
+      : piece.is === 'number' && piece.isDegrees && !takes.has('temperature'),
+  );
+  return isWhole(clause) || isOther;
+}
+
+/** `both from batch 2`, `todo del batch 2`: no act, no part, and what it names is meant for each. */
+function isOfAll({ acts, pieces, claims }: Clause): boolean {
+  const says = new Set(pieces.map(({ is }) => is));
+  const isShared = says.has('batch') || says.has('method') || says.has('time') || says.has('person');
+  const names = says.has('parts') || says.has('one-of') || says.has('number') || says.has('figure') || says.has('can');
+  return acts.length === 0 && isShared && !names && claims.some((claim) => claim?.is === 'many');
+}
+
 /**
  * `done with batch 1, tossing the last 200 grams`, `gas over can 3 and lid back on`: one act in two words, unless each names its own
- * things.
+ * things, or goes another way.
  */
 function isSameAct(one: Clause, other: Clause): boolean {
   const [act, ...more] = one.acts;
   const names = ({ pieces }: Clause): boolean =>
     pieces.some(({ is }) => is === 'parts' || is === 'one-of' || is === 'batch' || is === 'can');
+  const way = ({ pieces }: Clause) => pieces.find((piece) => piece.is === 'method')?.method;
   const [next, ...others] = other.acts;
   if (act === undefined || next === undefined || more.length > 0 || others.length > 0) return false;
   const isOne = act === next || (act === 'blanket' && strongerThan[act]?.includes(next) === true);
-  return isOne && !(names(one) && names(other));
+  // `painted 4, 5 and the housing with the roller`
+  const isShared = act === 'coat' && way(one) === undefined && !other.claims.some((claim) => claim?.is === 'act');
+  const isOtherWay = way(one) !== undefined && way(other) !== undefined && way(one) !== way(other);
+  return isOne && (isShared || !(names(one) && names(other))) && !isOtherWay;
 }
 
-function clauseOf(pieces: readonly Piece[], claims: Clause['claims']): Clause {
-  const isOfCan = pieces.some(({ is }) => is === 'can') && !pieces.some(({ is }) => is === 'batch');
+const isAboutCan = ({ acts, pieces }: Clause): boolean =>
+  isOfCan(pieces) || (acts.length > 0 && acts.every((act) => actRows[act].on === 'can') && !namesPot(pieces));
+
+const namesPot = (pieces: readonly Piece[]): boolean => pieces.some(({ is }) => is === 'batch');
+
+/** Only a can is closed with gas: `3 gas y tapada`. */
+const isOfCan = (pieces: readonly Piece[]): boolean =>
+  pieces.some(({ is }) => is === 'can' || is === 'gas') && !namesPot(pieces);
+
+/** `isBehindCan`: what names no pot goes on about the can that was named before. */
+function clauseOf(pieces: readonly Piece[], claims: Clause['claims'], isBehindCan: boolean): Clause {
+  const isOnCan = isOfCan(pieces) || (isBehindCan && !namesPot(pieces));
   const named = claims.flatMap((claim) => (claim?.is === 'act' ? [claim.act] : []));
-  const said = new Set(named.map((act) => (isOfCan ? (ofCans[act] ?? act) : act)));
+  const said = new Set(named.map((act) => (isOnCan ? (ofCans[act] ?? act) : act)));
   const figures = pieces.flatMap((piece) => (piece.is === 'figure' ? [piece.of] : []));
   // `24C and 46 % in here`: what has no act of its own word may be told by its figures.
-  const isAir = said.size === 0 ? figures.includes('temperature') : said.size === 1 && said.has('temp');
+  const isAir = said.size === 0 ? isOfRoom(pieces) : said.size === 1 && said.has('temp');
   if (isAir && figures.includes('percent')) said.add('air');
+  // `half a mil dry on 9`: a figure of the film is no touch of it.
+  if (said.has('dry') && figures.includes('film')) said.add('film');
+  if (said.size === 0 && isCoat(pieces, claims)) said.add('coat');
   const weaker = new Set([...said].flatMap((act) => strongerThan[act] ?? []));
   return { acts: [...said].filter((act) => !weaker.has(act)), pieces, claims };
+}
+
+/** A temperature, or a number that is one, and no part that it may be of. */
+function isOfRoom(pieces: readonly Piece[]): boolean {
+  const is = pieces.map((piece) => (piece.is === 'figure' ? piece.of : piece.is));
+  const numbers = is.filter((each) => each === 'number').length;
+  return is.includes('temperature') || (numbers === 1 && !is.some((each) => each === 'parts' || each === 'one-of'));
+}
+
+/** `6 b2 brush`, `did 1 with the brush`: which part goes by which way says what was done. */
+function isCoat(pieces: readonly Piece[], claims: Clause['claims']): boolean {
+  const isWay = pieces.some(({ is }, i) => is === 'method' && claims[i]?.is !== 'act');
+  const isOfPart = pieces.some(
+    (piece) => piece.is === 'parts' || piece.is === 'one-of' || (piece.is === 'number' && !piece.isDegrees),
+  );
+  return isWay && isOfPart && !pieces.some((piece) => piece.is === 'figure' && piece.of !== 'duration');
 }
 
 /** The same words are said of a pot and of a can: `destapé el bote 2`. */

@@ -11,12 +11,13 @@ import type { SaidAct } from '../tongues/said-words.ts';
 import { type ActRow, actRows } from './act-rows.ts';
 import type { Clause } from './clause.ts';
 import { figuresFor } from './figures-for.ts';
+import { manyIn } from './many-in.ts';
 import { type Piece, wordOf } from './piece.ts';
 import { type Before, type Heard, thingsOf } from './things.ts';
 
 export interface Composed {
-  /** Several, where one of several things may be meant; where it is sure, each of them. */
-  readonly lines: readonly string[];
+  /** Several, where one of several things may be meant; the lines of one are said together. */
+  readonly ways: readonly (readonly string[])[];
   /** Every word of the clause is accounted for, and nothing was assumed. */
   readonly isSure: boolean;
   readonly parts: readonly PartName[];
@@ -38,6 +39,8 @@ export function composed(
     live,
     before,
     isNamedBefore,
+    many: manyIn(clause, context.hearing.said.lists),
+    namedLast: () => partsOfLast(context),
     used: new Set(),
   };
   if (isOfOtherGear(act, clause.pieces)) return undefined;
@@ -50,7 +53,12 @@ export function composed(
   );
   if (figures === undefined) return undefined;
   // Which figure is of which part is not said.
-  if (things.isEach === true && figures.texts.length > 1) return undefined;
+  if (things.choices.some(({ length }) => length > 1) && figures.texts.length > 1) return undefined;
+  // `released batch 7`, of which nobody knows: it is not what was named before.
+  const isStray = clause.pieces.some(
+    (piece) => piece.is === 'number' && !figures.used.has(piece) && !heard.used.has(piece),
+  );
+  if (isStray && (things.isBefore === true || things.isUnnamed === true)) return undefined;
   const method = methodOf(act, heard);
   const manner = mannerOf(clause.pieces, row, context);
   if (hasStranger(clause.pieces, row)) return undefined;
@@ -65,21 +73,33 @@ export function composed(
   const reason = row.takes?.includes('reason') === true ? reasonIn(clause) : '';
   if (row.takes?.includes('reason') === true && reason === '') return undefined;
   const tail = [...figures.texts, method.text, ...manner, reason];
-  const [verb, way] = act.startsWith('cure ') ? act.split(' ') : [act, ''];
-  const lines = things.options.map((thing) => [verb, thing, way, ...tail].filter((text) => text !== '').join(' '));
+  const [verb = '', way = ''] = hasWay.test(act) ? act.split(' ') : [act];
+  // The grade says that it was blasted.
+  const ofGrade = way === 'blasting' && clause.pieces.some(({ is }) => is === 'grade');
+  const lineOf = (thing: string): string =>
+    [verb, thing, ofGrade ? '' : way, ...tail].filter((text) => text !== '').join(' ');
   const isWhole =
     reason !== '' ||
     (clause.claims.every((claim) => claim !== undefined) &&
       !clause.claims.some(isRough) &&
       !clause.pieces.some(isSlip));
-  const isTaken = figures.isWhole && isAllTaken(heard, figures.used) && !things.isAssumed && !method.isAssumed;
+  const isTaken =
+    figures.isWhole && isAllTaken(heard, clause.claims, figures.used) && !things.isAssumed && !method.isAssumed;
   return {
-    lines,
-    isSure: isWhole && isTaken && (lines.length === 1 || things.isEach === true),
+    ways: things.choices.map((each) => each.map(lineOf)),
+    isSure: isWhole && isTaken && things.choices.length === 1,
     parts: things.parts,
     ...(things.batch !== undefined && { batch: things.batch }),
   };
 }
+
+function partsOfLast({ last, parts }: LineContext): readonly PartName[] {
+  const words = last?.().said()?.line?.split(' ') ?? [];
+  return words.filter((word) => parts.includes(word));
+}
+
+/** What of the act's name stands behind its things. */
+const hasWay = /^(?:cure|prep|flush) /;
 
 const isSlip = (piece: Piece): boolean => piece.is === 'parts' && piece.isSlip === true;
 const isRough = (claim: Clause['claims'][number]): boolean => claim?.is === 'roughly';
@@ -94,7 +114,8 @@ const liveOf = ({ live, parts, batches }: LineContext): LiveNow =>
 /** Two ways of one act are told of two things; a brush that was washed is no gun. */
 function isOfOtherGear(act: SaidAct, pieces: readonly Piece[]): boolean {
   const methods = new Set(pieces.flatMap((piece) => (piece.is === 'method' ? [piece.method] : [])));
-  return methods.size > 1 || (act.startsWith('flush') && [...methods].some((method) => !methodRows[method].atomised));
+  const isOfGun = act === 'flush' || act === 'flush gun';
+  return methods.size > 1 || (isOfGun && [...methods].some((method) => !methodRows[method].atomised));
 }
 
 /** A pot in a line about a can: then it is another act. */
@@ -108,10 +129,14 @@ function hasStranger(pieces: readonly Piece[], { on, takes = [] }: ActRow): bool
 }
 
 /** Said, or how its pot went on so far: then it is only offered. */
-function methodOf(act: SaidAct, { pieces, row, live }: Heard): { readonly text: string; readonly isAssumed: boolean } {
+function methodOf(
+  act: SaidAct,
+  { pieces, row, live, before }: Heard,
+): { readonly text: string; readonly isAssumed: boolean } {
   if (row.takes?.includes('method') !== true) return { text: '', isAssumed: false };
   const said = pieces.find((piece) => piece.is === 'method');
   if (said !== undefined || act !== 'coat') return { text: said?.method ?? '', isAssumed: false };
+  if (before?.isSprayed === true) return { text: 'spray', isAssumed: true };
   const batch = pieces.find((piece) => piece.is === 'batch');
   const inUse = live.batches.filter(({ number, phase }) =>
     batch === undefined ? phase === 'filtered' : number === batch.number,
@@ -131,6 +156,8 @@ function mannerOf(
       return [`at ${isoLocal(minutesAfter(now, minutes(-piece.value)), zone)}`];
     }
     if (piece.is === 'time') return [`at ${isoLocal(piece.at, zone)}`];
+    if (piece.is === 'gas') return takes.includes('gas') ? ['gas'] : [];
+    if (piece.is === 'grade') return takes.includes('grade') ? [piece.grade] : [];
     if (piece.is === 'solvent' && takes.includes('solvent')) return [piece.word];
     if (piece.is === 'place' && takes.includes('place') && places.includes(piece.place)) return [piece.place];
     return piece.is === 'person' && takes.includes('person') ? [`by ${piece.name}`] : [];
@@ -156,9 +183,9 @@ function reasonIn({ pieces, claims }: Clause): string {
 }
 
 /** Nothing that was heard is left out of the line: what is passed over says nothing, or is the pot of something else. */
-function isAllTaken({ pieces, row, used }: Heard, figures: ReadonlySet<Piece>): boolean {
+function isAllTaken({ pieces, row, used }: Heard, claims: Clause['claims'], figures: ReadonlySet<Piece>): boolean {
   const { takes = [] } = row;
-  return pieces.every((piece) => {
+  return pieces.every((piece, i) => {
     switch (piece.is) {
       case 'figure':
       case 'number':
@@ -171,14 +198,22 @@ function isAllTaken({ pieces, row, used }: Heard, figures: ReadonlySet<Piece>): 
       case 'can':
         return row.on === 'can';
       case 'method':
-        return takes.includes('method') || takes.includes('reason') || wordOf(piece) !== piece.method;
+        return (
+          takes.includes('method') ||
+          takes.includes('reason') ||
+          wordOf(piece) !== piece.method ||
+          claims[i]?.is === 'act'
+        );
       case 'solvent':
         return takes.includes('solvent') || takes.includes('reason');
       case 'person':
         return takes.includes('person') || takes.includes('reason');
+      case 'grade':
+        return takes.includes('grade') || takes.includes('reason');
       case 'letter':
         return takes.includes('letters') || takes.includes('reason');
       case 'time':
+      case 'gas':
       case 'place':
       case 'word':
         return true;

@@ -22,14 +22,32 @@ export function impliedActs({ pieces, claims }: Clause, context: LineContext): r
     }
     const isWarm = figures.has('temperature') || isInDegrees(pieces) || (hasNumber && isReading);
     if (isWarm) return phaseIn(pieces, context) === 'curing' ? ['temp'] : ['surface', 'temp'];
-    return has('method') ? ['coat'] : [];
+    return [];
   }
+  if (isWeighing(pieces, context)) return ['weigh'];
   // `la 2: a 602 b 598`: of the pot that has this number.
   if (!has('can') && !has('batch') && pieces.filter(({ is }) => is === 'letter').length === 2) return ['weigh'];
   if (has('batch') && (figures.has('mass') || has('letter'))) return weighed(pieces) ? ['weigh'] : [];
   if (isReading && figures.has('temperature') && figures.size === 1) return ['temp', 'surface', 'air'];
   return [];
 }
+
+/** `b1 1200/1197`: two weights of a pot that waits for them. */
+function isWeighing(pieces: Clause['pieces'], { live }: LineContext): boolean {
+  const batch = pieces.find((piece) => piece.is === 'batch');
+  const weights = pieces.filter(
+    (piece) => (piece.is === 'number' && piece.value >= lightest) || (piece.is === 'figure' && piece.of === 'mass'),
+  );
+  const isRaw = live?.().batches.some(({ number, phase }) => number === batch?.number && phase === 'to-weigh') === true;
+  return (
+    isRaw &&
+    weights.length === 2 &&
+    !pieces.some((piece) => piece.is === 'parts' || (piece.is === 'figure' && piece.of !== 'mass'))
+  );
+}
+
+/** Nobody mixes less. Our own figure, no source. */
+const lightest = 20;
 
 /** `91 grados`: a number still, in whose degrees the crew reads. */
 const isInDegrees = (pieces: Clause['pieces']): boolean =>
@@ -46,11 +64,15 @@ function phaseIn(pieces: Clause['pieces'], context: LineContext): PartPhase['is'
   return phases.size === 1 ? only : undefined;
 }
 
-/** `el 8`: by its number, behind an article. */
+/** `el 8`, `8 reads 91`: by its number, behind an article or before the reading. */
 function numberedIn(pieces: Clause['pieces'], { live, hearing }: LineContext): readonly PartName[] {
   const now = live?.();
   if (now === undefined) return [];
+  const first = pieces.findIndex(({ is }) => is === 'number' || is === 'figure');
+  const isSubject = pieces.filter(({ is }) => is === 'number' || is === 'figure').length === 2;
   return pieces.flatMap((piece, at) =>
-    hearing.said.articles.has(wordOf(pieces[at - 1]) ?? '') ? partsNumbered(piece, now) : [],
+    (isSubject && at === first) || hearing.said.articles.has(wordOf(pieces[at - 1]) ?? '')
+      ? partsNumbered(piece, now)
+      : [],
   );
 }

@@ -38,7 +38,7 @@ export function claimed(pieces: readonly Piece[], table: SaidTable): Claimed {
   return { claims, phrases };
 }
 
-const isThing = ({ is }: Piece): boolean => is !== 'word' && is !== 'method' && is !== 'place';
+const isThing = ({ is }: Piece): boolean => is !== 'word' && is !== 'method' && is !== 'place' && is !== 'gas';
 
 function phraseAt(pieces: readonly Piece[], from: number, table: SaidTable, claims: readonly (Claim | undefined)[]) {
   const first = wordOf(pieces[from]);

@@ -1,5 +1,6 @@
 // One piece of a line that is read by its slots: a thing that is known here, a figure, or a word.
 
+import type { SurfaceGrade } from '../../../core/grades.ts';
 import type { BatchNumber, CanNumber, PartName, PersonName, PlaceName } from '../../../core/ids.ts';
 import type { Method } from '../../../core/methods.ts';
 import type { EpochMs } from '../../../core/units.ts';
@@ -9,10 +10,10 @@ import type { Quantity } from '../typed/units-typed.ts';
 export type FigureOf = Quantity['is'] | 'speed';
 
 export type Slot =
-  /** `isSlip`: spelt a letter or two off. */
+  /** `isSlip`: spelt a letter or two off, or by a number that may be of something else. */
   | { readonly is: 'parts'; readonly names: readonly PartName[]; readonly isSlip?: true }
-  /** Named by a word that several have. */
-  | { readonly is: 'one-of'; readonly names: readonly PartName[] }
+  /** Named by a word that several have; `isSome`: all of them are meant to which it can be done. */
+  | { readonly is: 'one-of'; readonly names: readonly PartName[]; readonly isSome?: true }
   | { readonly is: 'batch'; readonly number: BatchNumber }
   | { readonly is: 'can'; readonly number: CanNumber }
   | { readonly is: 'person'; readonly name: PersonName }
@@ -20,10 +21,13 @@ export type Slot =
   | { readonly is: 'figure'; readonly of: FigureOf; readonly text: string; readonly value: number }
   | { readonly is: 'number'; readonly value: number; readonly text: string; readonly isDegrees: boolean }
   | { readonly is: 'letter'; readonly letter: 'a' | 'b' }
+  /** Of a surface: `sa 2.5`. */
+  | { readonly is: 'grade'; readonly grade: SurfaceGrade }
   /** These may be words of a phrase, too: `started spraying`, `in the booth`. */
   | { readonly is: 'method'; readonly method: Method; readonly word: string }
   | { readonly is: 'place'; readonly place: PlaceName; readonly word: string }
   | { readonly is: 'solvent'; readonly word: string }
+  | { readonly is: 'gas'; readonly word: string }
   | { readonly is: 'word'; readonly word: string };
 
 export type Piece = Slot & {

@@ -2,7 +2,11 @@
 
 import { solventIds } from '../../../core/calc/solvents.ts';
 import { isFailed } from '../../../core/failed.ts';
+import { type SurfaceGrade, surfaceGrades } from '../../../core/grades.ts';
 import type { PartName } from '../../../core/ids.ts';
+import { partsAt } from '../parts-said/parts-at.ts';
+import { type PartsAt, partsInLine } from '../parts-said/parts-in-line.ts';
+import { partsKnown } from '../parts-said/parts-known.ts';
 import type { LineContext } from '../reading.ts';
 import { nearest } from '../suggestions.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
@@ -11,7 +15,6 @@ import { speedFrom } from '../typed/rare-figures.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { tokenize } from '../typed/tokens.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
-import { partsAt, partsKnown } from './part-at.ts';
 import type { Piece, Slot } from './piece.ts';
 
 interface Found {
@@ -22,17 +25,17 @@ interface Found {
 /** `undefined`: it holds what cannot be, or a time to come: nothing is made of such a line. */
 export function piecesOf(line: string, context: LineContext): readonly Piece[] | undefined {
   const tokens = tokenize(line, context.hearing);
-  const known = partsKnown(context.parts);
-  const table = context.hearing.said;
+  const inLine = partsInLine(line, tokens, context);
   const pieces: Piece[] = [];
   for (let at = 0; at < tokens.length; ) {
     const time = timeAt(tokens, at, context);
     if (time === 'not-yet') return undefined;
-    const parts = time === undefined ? partsAt(tokens, at, known, table) : undefined;
+    const parts = time === undefined ? partsAt(inLine, at) : undefined;
     const found: Found | undefined =
       time ??
-      (parts && { piece: { is: parts.isOneOf ? 'one-of' : 'parts', names: parts.names }, to: parts.to }) ??
+      (parts && { piece: partsPiece(parts), to: parts.to }) ??
       numberedAt(tokens, at, context) ??
+      gradeAt(tokens, at) ??
       singleAt(tokens, at, context);
     if (found === undefined) return undefined;
     const [start, end] = [tokens[at]?.start ?? 0, tokens[found.to - 1]?.end ?? line.length];
@@ -41,6 +44,11 @@ export function piecesOf(line: string, context: LineContext): readonly Piece[] |
     at = found.to;
   }
   return pieces;
+}
+
+function partsPiece({ names, is, isSure }: PartsAt): Slot {
+  if (is === 'named') return { is: 'parts', names, ...(!isSure && { isSlip: true }) };
+  return { is: 'one-of', names, ...(is === 'fitting' && { isSome: true }) };
 }
 
 /** `at 90` is no hour. */
@@ -56,12 +64,25 @@ function timeAt(tokens: readonly Token[], at: number, context: LineContext): Fou
 
 const marks: ReadonlySet<string> = new Set(['#', 'no', 'number', 'num']);
 
-/** `batch 1`, `b1`, `pot #2`, `can 3`. */
-function numberedAt(tokens: readonly Token[], at: number, { hearing, batches }: LineContext): Found | undefined {
+const grades: ReadonlySet<string> = new Set(surfaceGrades);
+const isGrade = (text: string): text is SurfaceGrade => grades.has(text);
+
+/** `sa2.5`, `SP 10`. */
+function gradeAt(tokens: readonly Token[], at: number): Found | undefined {
+  const [first = '', second = ''] = tokens.slice(at, at + 2).map(({ text }) => text.toLowerCase().replace(',', '.'));
+  if (!/^s[apt]/.test(first)) return undefined;
+  const one = first.replace(/[-_ ]/, '');
+  if (isGrade(one)) return { piece: { is: 'grade', grade: one }, to: at + 1 };
+  const two = `${one}${second}`;
+  return isGrade(two) ? { piece: { is: 'grade', grade: two }, to: at + 2 } : undefined;
+}
+
+/** `batch 1`, `b1`, `m1`, `pot #2`, `can 3`. */
+function numberedAt(tokens: readonly Token[], at: number, { hearing, batches, live }: LineContext): Found | undefined {
   const token = tokens[at];
   if (token?.kind !== 'word') return undefined;
   const typed = withoutAccents(token.text.toLowerCase());
-  const glued = /^b(\d{1,4})$/.exec(typed)?.[1];
+  const glued = /^[bm](\d{1,4})$/.exec(typed)?.[1];
   if (glued !== undefined && batches.includes(Number(glued)))
     return { piece: { is: 'batch', number: Number(glued) }, to: at + 1 };
   const isPot = hearing.said.pots.has(typed) || typed === 'b';
@@ -72,10 +93,14 @@ function numberedAt(tokens: readonly Token[], at: number, { hearing, batches }: 
   if (number?.kind !== 'number' || !/^\d{1,6}$/.test(number.text)) return undefined;
   const { value } = number.number;
   // `mix 2`: of a pot that there is; else it may be an amount. `b 1197`: an amount of B.
-  if (isPot) return batches.includes(value) ? { piece: { is: 'batch', number: value }, to: to + 1 } : undefined;
+  const isNoCan = !isPot && batches.includes(value) && live?.().cans.every((can) => can.number !== value) === true;
+  // `del bote 2`: a pot, where no can has this number.
+  if (isPot || isNoCan)
+    return batches.includes(value) ? { piece: { is: 'batch', number: value }, to: to + 1 } : undefined;
   return { piece: { is: 'can', number: value }, to: to + 1 };
 }
 
+const inert: ReadonlySet<string> = new Set(['gas', 'argon', 'nitrogen']);
 const solvents: ReadonlySet<string> = new Set(solventIds);
 
 function singleAt(tokens: readonly Token[], at: number, context: LineContext): Found | undefined {
@@ -94,17 +119,35 @@ function singleAt(tokens: readonly Token[], at: number, context: LineContext): F
       if (speed !== undefined) return speedPiece(tokens, at, speed.to);
       if (belongsBehind(tokens[at - 1], token))
         return { piece: { is: 'figure', of: 'percent', text: `${text}%`, value: number.value }, to };
+      const humid = isHumidity(tokens, at);
+      if (humid !== undefined)
+        return { piece: { is: 'figure', of: 'percent', text: `${text}%`, value: number.value }, to: humid };
       const figure = /^[\d.,]+/.exec(text)?.[0] ?? text;
       return { piece: { is: 'number', value: number.value, text: figure, isDegrees: figure !== text }, to };
     }
     case 'word': {
       const speed = speedFrom(tokens, at);
       if (speed !== undefined) return speedPiece(tokens, at, speed.to);
-      return { piece: wordPiece(tokens, at, token.word, withoutAccents(token.text.toLowerCase()), context), to };
+      const word = spelt(withoutAccents(token.text.toLowerCase()));
+      const many = /^(\d{1,4})'?s$/.exec(word)?.[1];
+      // `8s at 196`: 8 is.
+      if (many !== undefined && partsKnown(context.parts).numbers.has(Number(many))) {
+        return { piece: { is: 'number', value: Number(many), text: many, isDegrees: false }, to };
+      }
+      return { piece: wordPiece(tokens, at, spelt(token.word), word, context), to };
     }
     default:
       return undefined;
   }
+}
+
+/** `gooo`, `siii`: said at length. */
+const spelt = (word: string): string => (/(\p{L})\1\1/u.test(word) ? word.replaceAll(/(\p{L})\1{2,}/gu, '$1') : word);
+
+/** `45 de humedad`: the index behind it. */
+function isHumidity(tokens: readonly Token[], at: number): number | undefined {
+  const to = wordIn(tokens[at + 1]) === 'of' ? at + 2 : at + 1;
+  return wordIn(tokens[to]) === 'humidity' ? to + 1 : undefined;
 }
 
 const belongsBehind = (humidity: Token | undefined, token: Token | undefined): boolean =>
@@ -126,6 +169,7 @@ function wordPiece(tokens: readonly Token[], at: number, meaning: string, word: 
   if (isLetter(tokens, at, word)) return { is: 'letter', letter: word === 'a' ? 'a' : 'b' };
   const method = methodsByWord.get(meaning);
   if (method !== undefined) return { is: 'method', method, word };
+  if (inert.has(meaning)) return { is: 'gas', word };
   if (solvents.has(meaning)) return { is: 'solvent', word: meaning };
   const place = context.places.find((each) => each === meaning) ?? (isPlaceRoot(meaning) ? meaning : undefined);
   if (place !== undefined) return { is: 'place', place, word };

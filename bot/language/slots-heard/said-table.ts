@@ -1,12 +1,17 @@
 // The phrases of the tongues that are heard together, each with what it says, for quick finding by its first word.
 
+import { type ListTable, listTableOf } from '../parts-said/list-table.ts';
+import { type Many, manies } from '../tongues/list-words.ts';
 import { type SaidAct, saidActs } from '../tongues/said-words.ts';
 import type { Typed } from '../tongues/typed.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 
 /** The kinds of words that stand round an act. */
 export type Tells = 'reading' | 'denial' | 'hedge' | 'plan' | 'ask' | 'roughly' | 'pronoun' | 'filler';
-export type Says = { readonly is: 'act'; readonly act: SaidAct } | { readonly is: Tells };
+export type Says =
+  | { readonly is: 'act'; readonly act: SaidAct }
+  | { readonly is: 'many'; readonly many: Many }
+  | { readonly is: Tells };
 
 export interface Phrase {
   readonly words: readonly string[];
@@ -16,8 +21,10 @@ export interface Phrase {
 export interface SaidTable {
   /** The longest first. */
   readonly byFirst: ReadonlyMap<string, readonly Phrase[]>;
-  /** Acts of one word, for slips of the thumb. */
-  readonly actWords: readonly string[];
+  /** Words that a slip of the thumb may have been, by their length. */
+  readonly slipWords: ReadonlyMap<number, readonly string[]>;
+  /** Words that deny, doubt or plan, by their letters: two that swap places make no other word of them. */
+  readonly unsaidByLetters: ReadonlyMap<string, string>;
   readonly light: ReadonlySet<string>;
   readonly fromPot: ReadonlySet<string>;
   readonly heardAs: ReadonlyMap<string, string>;
@@ -25,7 +32,7 @@ export interface SaidTable {
   readonly asksFirst: readonly (readonly string[])[];
   readonly requests: readonly { readonly said: RegExp; readonly verb: string }[];
   readonly articles: ReadonlySet<string>;
-  readonly ranges: ReadonlySet<string>;
+  readonly lists: ListTable;
   readonly joints: ReadonlySet<string>;
   readonly pots: ReadonlySet<string>;
   readonly cans: ReadonlySet<string>;
@@ -67,14 +74,22 @@ export function saidTableOf(tongues: readonly Typed[]): SaidTable {
     add({ is: 'roughly' }, said.roughly);
     add({ is: 'reading' }, said.readings);
     add({ is: 'pronoun' }, said.pronouns);
+  }
+  for (const { said, lists } of tongues) {
+    for (const many of manies) add({ is: 'many', many }, lists.many[many]);
     add({ is: 'filler' }, said.fillers);
   }
   for (const phrases of byFirst.values()) phrases.sort((one, other) => other.words.length - one.words.length);
   const all = (of: (tongue: Typed) => readonly string[]): ReadonlySet<string> => new Set(tongues.flatMap(of));
   return {
     byFirst,
-    actWords: [...byFirst.values()].flatMap((phrases) =>
-      phrases.flatMap(({ words, says }) => (says.is === 'act' && words.length === 1 ? words : [])),
+    slipWords: slipWordsOf(byFirst, tongues),
+    unsaidByLetters: new Map(
+      [...byFirst.values()].flatMap((phrases) =>
+        phrases.flatMap(({ words: [word = ''], says }) =>
+          says.is === 'denial' || says.is === 'hedge' || says.is === 'plan' ? [[lettersOf(word), word] as const] : [],
+        ),
+      ),
     ),
     light: all(({ said }) => listed(said.light)),
     asksFirst: tongues.flatMap(({ said }) => listed(said.asksFirst).map((phrase) => phrase.split(' '))),
@@ -83,9 +98,33 @@ export function saidTableOf(tongues: readonly Typed[]): SaidTable {
     fromPot: all(({ said }) => listed(said.fromPot)),
     marks: new Map(tongues.flatMap(({ said }) => Object.entries(said.marks))),
     heardAs: new Map(tongues.flatMap(({ said }) => Object.entries(said.heardAs))),
-    ranges: all(({ said }) => listed(said.ranges)),
+    lists: listTableOf(tongues.map(({ lists }) => lists)),
     joints: all(({ said }) => listed(said.joints)),
     pots: all(({ pots }) => withoutAccents(pots).split(' ')),
     cans: all(({ cans }) => withoutAccents(cans).split(' ')),
   };
+}
+
+/** Shorter ones are near to every other word. */
+const fewestLetters = 3;
+
+export const lettersOf = (word: string): string => [...word].sort().join('');
+
+function slipWordsOf(byFirst: SaidTable['byFirst'], tongues: readonly Typed[]): SaidTable['slipWords'] {
+  const ofActs = [...byFirst.values()].flatMap((phrases) =>
+    phrases.flatMap(({ words, says }) => (says.is === 'act' && words.length === 1 ? words : [])),
+  );
+  const ofThings = tongues.flatMap(({ methods, pots, cans, said }) =>
+    [...Object.values(methods).map(({ typed }) => typed), pots, cans, said.slips].flatMap((words) =>
+      withoutAccents(words).split(' '),
+    ),
+  );
+  const byLength = new Map<number, string[]>();
+  for (const word of new Set([...ofActs, ...ofThings])) {
+    if (word.length < fewestLetters) continue;
+    const all = byLength.get(word.length);
+    if (all === undefined) byLength.set(word.length, [word]);
+    else all.push(word);
+  }
+  return byLength;
 }

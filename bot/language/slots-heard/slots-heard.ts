@@ -1,20 +1,23 @@
 // A line in the speaker's own words and order, read by what stands anywhere in it: known things, figures, and words for acts. It
 // turns them into strict lines; what denies, doubts, plans or asks is never turned into any.
 
-import type { Hearing } from '../hearing.ts';
+import { known } from '../../../core/known.ts';
+import { type Alarm, alarmNamed } from '../../../core/session/session-commands.ts';
+import { actsJoint } from '../lines-apart.ts';
 import type { Misunderstood } from '../misread-line.ts';
 import type { LineContext, MisreadCode } from '../reading.ts';
-import { nearest } from '../suggestions.ts';
 import type { SaidAct } from '../tongues/said-words.ts';
-import type { Understands, Understood } from '../understood.ts';
+import { asTaps, type Understands, type Understood } from '../understood.ts';
+import { verbNamed } from '../verbs-typed.ts';
 import type { VocabularyName } from '../vocabulary.ts';
 import { actRows } from './act-rows.ts';
 import { type Clause, clausesOf } from './clause.ts';
 import { type Composed, composed } from './compose.ts';
 import { impliedActs } from './implied-act.ts';
 import { type Claimed, claimed } from './phrases.ts';
-import type { Piece } from './piece.ts';
+import { type Piece, wordOf } from './piece.ts';
 import { piecesOf } from './pieces.ts';
+import { slipsMended } from './slips-mended.ts';
 import type { Before } from './things.ts';
 import { isUnsaid } from './unsaid.ts';
 
@@ -30,9 +33,9 @@ const ofActs: ReadonlySet<VocabularyName> = new Set(['amend', 'set', 'help', 'fi
 const mayBeOtherwise = ({ failed: { failed: code, token }, verb }: Misunderstood): boolean =>
   (verb === undefined || !ofActs.has(verb.row.name)) &&
   (open.has(code) ||
-    // `flange 4`, a name with a space; `at 0.6 m/s`, no hour.
+    // `flange 4`, a name with a space; `at 0.6 m/s`, no hour; `90C, impeller-8`, no air.
     (code === 'ambiguous-number' && /^\p{L}/u.test(token?.text ?? '')) ||
-    (code === 'impossible' && /^\d+(?:\.\d+)?$/.test(token?.text ?? '')));
+    (code === 'impossible' && (/^\d+(?:\.\d+)?$/.test(token?.text ?? '') || token?.start === 0)));
 const open: ReadonlySet<MisreadCode> = new Set(['unknown-verb', 'left-over', 'incomplete', 'unit-missing']);
 
 export const slotsHeard: Understands = (line, context, strictly) => {
@@ -44,30 +47,22 @@ export const slotsHeard: Understands = (line, context, strictly) => {
 function heardIn(line: string, context: LineContext): Understood | undefined {
   const pieces = piecesOf(line, context);
   if (pieces === undefined || pieces.length > mostPieces) return undefined;
-  const { said } = context.hearing;
-  const { claims, phrases } = claimed(pieces, said);
-  const heard = heardOf(pieces, { claims, phrases }, context);
-  if (heard !== undefined || claims.some((claim) => claim?.is === 'act')) return heard;
-  const mended = slipsMended(pieces, claims, context.hearing);
-  const meant = mended === undefined ? undefined : heardOf(mended, claimed(mended, said), context);
-  return meant && { is: 'likely', lines: meant.is === 'sure' ? [meant.line] : meant.lines };
-}
-
-/** `bracket-8 is dyr`, `way batch 1 901 899`: an unknown word as the nearest act, or the one that sounds like it. */
-function slipsMended(
-  pieces: readonly Piece[],
-  claims: Claimed['claims'],
-  { said: { actWords, heardAs }, noSlips }: Hearing,
-): readonly Piece[] | undefined {
-  // Of words alone any may be a slip of any.
-  if (pieces.every(({ is }) => is === 'word' || is === 'place' || is === 'time')) return undefined;
-  for (const [at, piece] of pieces.entries()) {
-    if (piece.is !== 'word' || claims[at] !== undefined || noSlips.has(piece.word)) continue;
-    const sounded = at === 0 ? heardAs.get(piece.word) : undefined;
-    const [near] = sounded === undefined ? nearest(piece.word, actWords) : [sounded];
-    if (near !== undefined && piece.word.length > 2) return pieces.with(at, { ...piece, word: near });
+  const { hearing } = context;
+  const all = claimed(pieces, hearing.said);
+  const mended = slipsMended(line, pieces, all.claims, hearing).map((each) => ({
+    each,
+    pieces: piecesOf(each, context),
+  }));
+  const found: string[] = [];
+  for (const { pieces: meant } of mended) {
+    if (meant === undefined) continue;
+    const claims = claimed(meant, hearing.said);
+    // A slip of `not` denies.
+    if (isUnsaid(meant, claims, hearing.said)) return undefined;
+    const understood = heardOf(meant, claims, context);
+    if (understood !== undefined) found.push(...asTaps(understood).lines);
   }
-  return undefined;
+  return found.length > 0 ? { is: 'likely', lines: [...new Set(found)] } : heardOf(pieces, all, context);
 }
 
 function heardOf(pieces: readonly Piece[], { claims, phrases }: Claimed, context: LineContext): Understood | undefined {
@@ -84,7 +79,7 @@ function heardOf(pieces: readonly Piece[], { claims, phrases }: Claimed, context
   );
   if (isLost || isAlone) return undefined;
   const clauses = clausesOf(pieces, { claims, phrases }, said);
-  const heard = understoodAs(eachHeard(clauses, context));
+  const heard = understoodAs(clauses, eachHeard(clauses, context));
   return unknown > mostUnknown && (heard?.is !== 'likely' || heard.lines.length > 1) ? undefined : heard;
 }
 
@@ -94,6 +89,18 @@ export function onlyAsksOrDenies(line: string, context: LineContext): boolean {
   return line.endsWith('?') || isUnsaid(pieces, claimed(pieces, context.hearing.said), context.hearing.said);
 }
 
+/** `wiped down`, `put down that it is dry`: words that call people say only how an act was done. Another cry is left as it is. */
+export function isPhrased(line: string, alarms: readonly Alarm[], context: LineContext): boolean {
+  const pieces = piecesOf(line, context) ?? [];
+  const { phrases } = claimed(pieces, context.hearing.said);
+  const calls = pieces.flatMap((piece, at) => {
+    const alarm = alarmNamed(verbNamed(wordOf(piece) ?? '', context.hearing)?.row.name);
+    return alarm === undefined ? [] : [{ at, alarm }];
+  });
+  const isInPhrase = (at: number): boolean => phrases.some(({ from, to }) => to - from > 1 && from < at && at < to);
+  return calls.length > 0 && calls.every(({ at, alarm }) => alarms.includes(alarm) && isInPhrase(at));
+}
+
 function eachHeard(clauses: readonly Clause[], context: LineContext): readonly (readonly Composed[])[] {
   let before: Before | undefined;
   return clauses.map((clause) => {
@@ -101,16 +108,48 @@ function eachHeard(clauses: readonly Clause[], context: LineContext): readonly (
     const said = madeOf(clause.acts);
     const made = said.length > 0 ? said : madeOf(impliedActs(clause, context));
     const [first] = made;
-    if (first !== undefined) before = { parts: first.parts, ...(first.batch !== undefined && { batch: first.batch }) };
+    const isSprayed =
+      clause.acts.some((act) => act === 'spray off' || act === 'spray on') || before?.isSprayed === true;
+    if (first !== undefined)
+      before = { parts: first.parts, ...known({ batch: first.batch }), ...(isSprayed && { isSprayed }) };
     return made;
   });
 }
 
-function understoodAs(heard: readonly (readonly Composed[])[]): Understood | undefined {
-  const lines = heard.flatMap((made) => made.flatMap((each) => each.lines));
-  const [line, ...others] = lines;
-  if (line === undefined) return undefined;
-  const isSure = heard.every((made) => made.length === 1 && made[0]?.isSure === true);
-  if (!isSure) return { is: 'likely', lines };
-  return others.length === 0 ? { is: 'sure', line } : { is: 'several', lines };
+/** Three are shown. */
+const mostWays = 3;
+
+/** What each clause may mean, put together: all at once where all is sure, else a tap for all that was said, in each way. */
+function understoodAs(clauses: readonly Clause[], heard: readonly (readonly Composed[])[]): Understood | undefined {
+  const made = heard.filter(({ length }) => length > 0);
+  const isSure = made.length === heard.length && made.every((one) => one.length === 1 && one[0]?.isSure === true);
+  const each = made.map((one) => one.flatMap(({ ways }) => ways));
+  const all = together(each);
+  const [first] = all;
+  if (first === undefined) return undefined;
+  const [line, ...others] = first;
+  if (isSure && line !== undefined) return others.length === 0 ? { is: 'sure', line } : { is: 'several', lines: first };
+  const alone = each.length > 1 && all.length < mostWays ? each.map(([way = []]) => way) : [];
+  const untaken = clauses.flatMap((clause, i) =>
+    heard[i]?.length === 0 && saysSomething(clause) ? [typedIn(clause)] : [],
+  );
+  return {
+    is: 'likely',
+    lines: [...all, ...alone].map((lines) => lines.join(actsJoint)),
+    ...(untaken.length > 0 && { untaken }),
+  };
 }
+
+/** Every way of the first with every way of the next; the likeliest of each first. */
+function together(each: readonly (readonly (readonly string[])[])[]): readonly (readonly string[])[] {
+  return each.reduce<readonly (readonly string[])[]>(
+    (all, ways) =>
+      all.length === 0 ? ways : all.flatMap((one) => ways.map((way) => [...one, ...way])).slice(0, mostWays),
+    [],
+  );
+}
+
+const saysSomething = ({ claims }: Clause): boolean =>
+  claims.some((claim) => claim?.is !== 'filler' && claim?.is !== 'light' && claim?.is !== 'pronoun');
+
+const typedIn = ({ pieces }: Clause): string => pieces.map(({ typed }) => typed).join(' ');

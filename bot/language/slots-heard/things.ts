@@ -1,18 +1,26 @@
 // To what an act was done, from what its clause names, in full or by half, and from what is live.
 
 import type { PartName } from '../../../core/ids.ts';
+import { inNaturalOrder } from '../../../core/natural-order.ts';
 import type { LiveNow } from '../live-now.ts';
+import { manyMeant } from '../parts-said/many-said.ts';
+import { partsKnown } from '../parts-said/parts-known.ts';
 import type { ActRow } from './act-rows.ts';
+import type { ManyIn } from './many-in.ts';
 import type { Piece } from './piece.ts';
 
 /** What a clause before it named: `film on 9 is 12um, release it`. */
-export type Before = Pick<Things, 'parts' | 'batch'>;
+export type Before = Pick<Things, 'parts' | 'batch'> & { readonly isSprayed?: true };
 
 export interface Heard {
   readonly row: ActRow;
   readonly pieces: readonly Piece[];
   readonly live: LiveNow;
   readonly before: Before | undefined;
+  /** `all of them`, `both`. */
+  readonly many: ManyIn | undefined;
+  /** The parts that the speaker's last act named. */
+  readonly namedLast: () => readonly PartName[];
   /** `it`, `them`. */
   readonly isNamedBefore: boolean;
   /** Bare numbers that named a thing. */
@@ -20,14 +28,15 @@ export interface Heard {
 }
 
 export interface Things {
-  readonly options: readonly string[];
+  /** What may be meant; of one choice each has a line of its own. */
+  readonly choices: readonly (readonly string[])[];
   readonly parts: readonly PartName[];
   readonly batch?: number;
   readonly isAssumed: boolean;
-  /** The options are no choice: each of them is meant. */
-  readonly isEach?: true;
   /** The line names none: it is whatever is live. */
   readonly isUnnamed?: true;
+  /** The clause names none: it is what was named before. */
+  readonly isBefore?: true;
 }
 
 export function thingsOf(heard: Heard): Things | undefined {
@@ -41,7 +50,7 @@ export function thingsOf(heard: Heard): Things | undefined {
     case 'nothing': {
       const batch = heard.pieces.find((piece) => piece.is === 'batch');
       const isTaken = heard.row.takes?.includes('batch') === true && batch !== undefined;
-      return { options: [isTaken ? String(batch.number) : ''], parts: [], isAssumed: false, isUnnamed: true };
+      return { choices: [[isTaken ? String(batch.number) : '']], parts: [], isAssumed: false, isUnnamed: true };
     }
     default: {
       const never: never = heard.row.on;
@@ -52,29 +61,39 @@ export function thingsOf(heard: Heard): Things | undefined {
 
 /** By name; by a word or a number that several may have, those to which it can be done; else whatever it can be done to alone. */
 function partsOf(heard: Heard): Things | undefined {
-  const { pieces, row, live, before } = heard;
-  const fits = (name: PartName): boolean =>
-    row.parts === undefined ||
-    live.parts.some((part) => part.name === name && row.parts?.includes(part.phase) === true);
-  const named = pieces.flatMap((piece) => (piece.is === 'parts' ? piece.names : []));
+  const { pieces, row, live, before, many, used } = heard;
+  const phases = new Map(live.parts.map(({ name, phase }) => [name, phase]));
+  const fits = (name: PartName): boolean => {
+    const phase = phases.get(name);
+    return row.parts === undefined || (phase !== undefined && row.parts.includes(phase));
+  };
+  const named = [...new Set(pieces.flatMap((piece) => (piece.is === 'parts' ? piece.names : [])))];
+  if (many?.piece !== undefined && named.length === 0) used.add(many.piece);
   const batch = row.takes?.includes('batch') === true ? coatBatch(heard, named.length === 0) : undefined;
-  const told = (options: readonly (readonly PartName[])[], isAssumed = false): Things => ({
-    options: options.map((names) => [...names, batch?.text ?? ''].filter((text) => text !== '').join(' ')),
-    parts: options.length === 1 ? (options[0] ?? []) : [],
+  const told = (choices: readonly (readonly PartName[])[], isAssumed = false): Things => ({
+    choices: choices.map((names) =>
+      row.isOfOne === true && names.length > 1
+        ? names
+        : [[...names, batch?.text ?? ''].filter((text) => text !== '').join(' ')],
+    ),
+    parts: choices.length === 1 ? (choices[0] ?? []) : [],
     ...(batch?.number !== undefined && { batch: batch.number }),
     isAssumed: isAssumed || batch?.isAssumed === true,
   });
-  const each = [...new Set(named)];
-  if (each.length > 1 && row.isOfOne === true)
-    return { ...told(each.map((name) => [name])), parts: each, isEach: true };
-  if (each.length > 0) return told([each]);
-  const among = pieces.find((piece) => piece.is === 'one-of') ?? numberedPart(heard, fits);
-  if (among !== undefined) {
-    const fitting = among.names.filter(fits);
-    const chosen = fitting.length === 0 ? among.names : fitting;
+  if (named.length > 0) return told([named]);
+  const among = pieces.find((piece) => piece.is === 'one-of');
+  if (many !== undefined || among?.isSome === true) {
+    const all = (among?.names ?? live.parts.map(({ name }) => name)).filter(fits).toSorted(inNaturalOrder);
+    const meant = manyMeant(many ?? { many: 'all' }, all, heard.namedLast());
+    if (meant.length > 0) return told(meant.slice(0, 3), true);
+  }
+  const either = among ?? numberedPart(heard, fits);
+  if (either !== undefined) {
+    const fitting = either.names.filter(fits);
+    const chosen = fitting.length === 0 ? either.names : fitting;
     return told(chosen.slice(0, 3).map((name) => [name]));
   }
-  if (before !== undefined && before.parts.length > 0) return told([before.parts]);
+  if (before !== undefined && before.parts.length > 0) return { ...told([before.parts]), isBefore: true };
   const only = live.parts.filter(({ name }) => row.parts !== undefined && fits(name));
   if (row.thingMayLack === true && !only.some(({ phase }) => phase === 'curing'))
     return { ...told([[]]), isUnnamed: true };
@@ -90,17 +109,21 @@ function partsOf(heard: Heard): Things | undefined {
   };
 }
 
-/** Those that have this number. */
-export function partsNumbered(piece: Piece, live: LiveNow): readonly PartName[] {
-  if (piece.is !== 'number' || piece.isDegrees || !/^\d{1,4}$/.test(piece.text)) return [];
-  const ends = new RegExp(`(?<!\\d)0*${piece.value}$`);
-  return live.parts.map(({ name }) => name).filter((name) => ends.test(name));
+/** Those that have this number, or this serial. */
+export function partsNumbered(piece: Piece, { parts }: LiveNow): readonly PartName[] {
+  if (piece.is !== 'number' || piece.isDegrees || !/^\d{1,6}$/.test(piece.text)) return [];
+  const numbered = partsKnown(parts.map(({ name }) => name)).numbers.get(piece.value) ?? [];
+  if (numbered.length > 0 || piece.text.length < fewestOfSerial) return numbered;
+  return parts.flatMap(({ name, serial }) => (serial === piece.text ? [name] : []));
 }
+
+/** Shorter ones are met with as figures of other things. */
+const fewestOfSerial = 4;
 
 /** `the 8`, `8 dry`: a number that a part has. */
 function numberedPart({ pieces, live, used }: Heard, fits: (name: PartName) => boolean) {
   for (const piece of pieces) {
-    const names = partsNumbered(piece, live);
+    const names = used.has(piece) ? [] : partsNumbered(piece, live);
     if (names.some(fits) || names.length === 1) {
       used.add(piece);
       return { names };
@@ -110,12 +133,12 @@ function numberedPart({ pieces, live, used }: Heard, fits: (name: PartName) => b
 }
 
 /** Of a coat: as it was said, a bare number behind the part, or the only pot in use. */
-function coatBatch({ pieces, live, used, before }: Heard, isPartUnnamed: boolean) {
+function coatBatch({ pieces, live, used, before, many }: Heard, isPartUnnamed: boolean) {
   const said = pieces.find((piece) => piece.is === 'batch');
   if (said !== undefined) return { text: String(said.number), number: said.number, isAssumed: false };
-  const numbers = pieces.filter((piece) => piece.is === 'number');
+  const numbers = pieces.filter((piece) => piece.is === 'number').filter((piece) => !used.has(piece));
   const bare = numbers
-    .slice(isPartUnnamed ? 1 : 0)
+    .slice(isPartUnnamed && many === undefined ? 1 : 0)
     .find(({ text }) => live.batches.some(({ number }) => text === String(number)));
   if (bare !== undefined) {
     used.add(bare);
@@ -128,9 +151,9 @@ function coatBatch({ pieces, live, used, before }: Heard, isPartUnnamed: boolean
 }
 
 function batchOf(heard: Heard): Things | undefined {
-  const { pieces, row, live, before, used } = heard;
+  const { pieces, row, live, before, used, many } = heard;
   const told = (numbers: readonly number[]): Things => ({
-    options: numbers.map(String),
+    choices: numbers.map((number) => [String(number)]),
     parts: [],
     ...(numbers.length === 1 && numbers[0] !== undefined && { batch: numbers[0] }),
     isAssumed: false,
@@ -145,14 +168,25 @@ function batchOf(heard: Heard): Things | undefined {
     used.add(first);
     return told([bare.number]);
   }
+  if (many !== undefined && fitting.length > 1) return eachOf(fitting, many);
   if (before?.batch !== undefined) return told([before.batch]);
   return fitting.length === 0
     ? undefined
     : { ...told(fitting.slice(0, 3).map(({ number }) => number)), isUnnamed: true };
 }
 
-function canOf({ pieces, live, used, row }: Heard): Things | undefined {
-  const told = (numbers: readonly number[]): Things => ({ options: numbers.map(String), parts: [], isAssumed: false });
+/** `both cans`, where there are so many. */
+function eachOf(all: readonly { readonly number: number }[], { count = all.length }: ManyIn): Things | undefined {
+  const choices = count === all.length ? [all.map(({ number }) => String(number))] : [];
+  return choices.length === 0 ? undefined : { choices, parts: [], isAssumed: true };
+}
+
+function canOf({ pieces, live, used, row, many }: Heard): Things | undefined {
+  const told = (numbers: readonly number[]): Things => ({
+    choices: numbers.map((number) => [String(number)]),
+    parts: [],
+    isAssumed: false,
+  });
   const said = pieces.find((piece) => piece.is === 'can');
   if (said !== undefined) return told([said.number]);
   const bare = pieces.find(
@@ -162,6 +196,7 @@ function canOf({ pieces, live, used, row }: Heard): Things | undefined {
     used.add(bare);
     return told([bare.value]);
   }
+  if (many !== undefined && live.cans.length > 1) return eachOf(live.cans, many);
   const open = live.cans.filter(({ isLidOff }) => isLidOff);
   return row.on === 'can' && open.length === 1 && open[0] !== undefined
     ? { ...told([open[0].number]), isUnnamed: true }

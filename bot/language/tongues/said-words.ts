@@ -17,8 +17,21 @@ export const saidActs = [
     'cure',
     'out',
   ] as const),
+  ...(['prep blasting', 'prep sanding', 'prep wiping', 'prep grease-off'] as const),
   ...(['temp', 'wet', 'film', 'release', 'hold', 'prep', 'surface', 'air', 'fan on', 'fan off', 'fan no'] as const),
-  ...(['supplied yes', 'supplied no', 'spray on', 'spray off', 'flush', 'flush gun', 'rags', 'close', 'ack'] as const),
+  ...([
+    'supplied yes',
+    'supplied no',
+    'spray on',
+    'spray off',
+    'flush',
+    'flush gun',
+    'flush brush',
+    'flush roller',
+    'rags',
+    'close',
+    'ack',
+  ] as const),
 ] as const;
 export type SaidAct = (typeof saidActs)[number];
 
@@ -51,12 +64,12 @@ export interface SaidWords {
   readonly articles: string;
   /** In front of a pot only: what was taken from it. */
   readonly fromPot: string;
+  /** Words besides acts and ways that a thumb slips on, where what it meant can still be told. */
+  readonly slips: string;
   /** Words that dictation hears in place of an act's. */
   readonly heardAs: Readonly<Record<string, string>>;
   /** Marks that are dictated by their names. */
   readonly marks: Readonly<Record<string, string>>;
-  /** Between the first and the last of a row: `1 to 3`. */
-  readonly ranges: string;
-  /** Between the pieces of a list, and between two acts. */
+  /** Between two acts. */
   readonly joints: string;
 }

@@ -15,6 +15,7 @@ import type { SaidOtherwise } from './english/said-otherwise.ts';
 import type { SettingWords } from './english/settings.ts';
 import type { UnitSpellings } from './english/units.ts';
 import type { TermId } from './glossary.ts';
+import type { ListWords } from './list-words.ts';
 import type { Profile } from './profile.ts';
 import type { QuestionsTyped } from './questions-typed.ts';
 import type { SaidWords } from './said-words.ts';
@@ -62,17 +63,6 @@ export interface Typed {
   readonly printedIn?: Readonly<Partial<Record<Profile['locale'], Readonly<Record<string, string>>>>>;
   /** The same on the lines of one verb. */
   readonly offeredOn: Readonly<Partial<Record<VocabularyName, Readonly<Record<string, string>>>>>;
-}
-
-/** How several parts are told, lower case and without accents. */
-export interface ListWords {
-  /** What makes a name that of several; the longest that fits is taken off. */
-  readonly plurals: readonly string[];
-  readonly and: readonly string[];
-  /** Between the ends of a stretch. */
-  readonly to: readonly string[];
-  /** Before a number, and no number itself. */
-  readonly articles: readonly string[];
 }
 
 /** What sends the clock of practice on, in patterns of lower case without accents. */

@@ -48,6 +48,8 @@ export const withoutOpening = (typed: string): string => typed.trim().replace(op
 /** The line as the reader takes it: one space between words, keyboard characters where there is one for the purpose. */
 export function cleanLine(typed: string): string {
   let line = beyondKeyboard.test(typed) ? fromPhone(typed) : typed;
+  // `in the oven @90`
+  if (line.includes('@')) line = line.replace(/(?<=^|\s)@\s?(?=\d)/g, 'at ');
   if (line.includes(':')) line = line.replace(pictureNames, '$1');
   line = line.trim();
   if (mayOpen.test(line)) line = line.replace(opening, '');

@@ -18,9 +18,13 @@ export const englishMethods: Readonly<Record<Method, MethodWords>> = {
     typed: 'flow flowed flowing flowcoat flow-coat flowcoated pour poured',
     way: 'Flow: pour once; catch, filter and reuse what drains.',
   },
-  dip: { name: 'dip', typed: 'dip dipped dipping', way: 'Dip: once, and slowly.' },
+  dip: { name: 'dip', typed: 'dip dipped dipping dunked dunk immersed', way: 'Dip: once, and slowly.' },
   brush: { name: 'brush', typed: 'brush brushed brushing', way: 'Brush: slow and light, or it bubbles.' },
-  roller: { name: 'roller', typed: 'roller roll rolled rolling', way: 'Roller: slow and light, or it bubbles.' },
+  roller: {
+    name: 'roller',
+    typed: 'roller roll rolled rolling rollered',
+    way: 'Roller: slow and light, or it bubbles.',
+  },
   spray: {
     name: 'spray',
     typed: 'spray sprayed spraying hvlp',

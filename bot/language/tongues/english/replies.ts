@@ -156,6 +156,7 @@ export const englishReplies = {
   whichAct: (acts: number): string => (acts === 1 ? 'Is this it?' : 'Which of these?'),
   /** Of a line said in other words. */
   takenAs: (line: string) => `Taken as: ${line}`,
+  untaken: (typed: string) => `No tap says “${typed}”: say it by itself.`,
   lineMeant: (line: string) => `${line}?`,
   nothingRecorded: 'Nothing is recorded.',
   movedUnderThumb: (pressed: string, before: string) =>

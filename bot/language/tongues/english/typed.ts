@@ -5,6 +5,7 @@ import { englishCalm } from './calm.ts';
 import { englishCries } from './cries.ts';
 import { englishHelpGroups } from './help-topics.ts';
 import { englishMeanings } from './lexicon.ts';
+import { englishLists } from './lists.ts';
 import { englishMethods } from './methods.ts';
 import { englishNumbers } from './numbers.ts';
 import { englishPracticeTyped } from './practice.ts';
@@ -53,12 +54,7 @@ export const englishTyped: Typed = {
   numbers: englishNumbers,
   settings: englishSettings.names,
   languages: { en: 'english, ingles' },
-  lists: {
-    plurals: ['s', 'es'],
-    and: ['and', '&', '+', 'plus'],
-    to: ['to', 'thru', 'through', 'till', 'until'],
-    articles: ['the', 'number', 'no', 'nr', '#'],
-  },
+  lists: englishLists,
   cries: { ...englishCries, ...englishCalm },
   said: englishSaid,
   saidOtherwise: englishSaidOtherwise,

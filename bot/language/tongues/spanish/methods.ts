@@ -17,20 +17,20 @@ export const spanishMethods: Readonly<Record<Method, SpanishMethodWords>> = {
   },
   dip: {
     name: 'inmersión',
-    typed: 'inmersion sumergir sumergida sumergido banada banado',
+    typed: 'inmersion sumergir sumergida sumergido sumergidas sumergidos banada banado banadas banados remojada',
     way: 'Inmersión: una sola vez y despacio.',
   },
   brush: {
     name: 'brocha',
-    typed: 'brocha brochas pincel pinceles',
+    typed: 'brocha brochas pincel pinceles brochazo',
     way: 'Brocha: despacio y suave, o salen burbujas.',
   },
-  roller: { name: 'rodillo', typed: 'rodillo rodillos', way: 'Rodillo: despacio y suave, o salen burbujas.' },
+  roller: { name: 'rodillo', typed: 'rodillo rodillos rodillazo', way: 'Rodillo: despacio y suave, o salen burbujas.' },
   spray: {
     name: 'pistola',
     nameInAmerica: 'aspersión',
     typed:
-      'pistola pistolas rociar rociada rociado aspersion airless atomizar atomizada pulverizar pulverizada pulverizado sopletear sopleteo sopletea sopletee sopletie sopletio sopleteamos sopletearon sopleteando sopleteada sopleteado sopleteadas sopleteados',
+      'pistola pistolas rociar rociada rociado aspersion airless atomizar atomizada pulverizar pulverizada pulverizado sopletear sopleteo sopletea sopletee sopletie sopletio sopleteamos sopletearon sopleteando sopleteada sopleteado pistolear pistolee pistoleamos pistoleada pistoleado sopleteadas sopleteados',
     way: 'Pistola: pasadas ligeras e iguales, cada una sobre la mitad de la anterior.',
     finish: 'Con pistola es normal algo de piel de naranja fina o de moteado.',
   },

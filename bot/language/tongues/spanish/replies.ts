@@ -148,6 +148,7 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     notRead: 'No se entiende',
     whichAct: (acts) => (acts === 1 ? '¿Es esto?' : '¿Cuál de estas?'),
     takenAs: (line) => `Entendido como: ${line}`,
+    untaken: (typed) => `Ningún botón dice «${typed}»: dígalo aparte.`,
     lineMeant: (line) => (line.startsWith('ya ') ? `¿${line.slice(3)}, ya hecho?` : `¿${line}?`),
     nothingRecorded: 'No se ha anotado nada.',
     movedUnderThumb: (pressed, before) =>

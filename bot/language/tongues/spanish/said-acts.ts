@@ -4,55 +4,27 @@
 import type { SaidWords } from '../said-words.ts';
 import { formsOf, saidOf } from './conjugated.ts';
 
-const begun = [
-  ...formsOf('empezar', { stressed: 'empiez' }),
-  ...formsOf('comenzar', { stressed: 'comienz' }),
-  ...formsOf('arrancar'),
-  ...formsOf('iniciar'),
-];
-const ended = [...formsOf('terminar'), ...formsOf('acabar'), ...formsOf('dejar'), ...formsOf('parar')];
-const put = [
-  ...formsOf('echar'),
-  ...formsOf('poner', { past: 'pus', participle: 'puest', first: 'pongo' }),
-  ...['pon', 'ponga', 'pongan'],
-  ...formsOf('meter'),
-  ...formsOf('dar', { past: 'd', first: 'doy' }),
-  ...['le di', 'le dimos', 'di', 'dio', 'dimos', 'dieron'],
-];
-const taken = [
-  ...formsOf('sacar'),
-  ...formsOf('quitar'),
-  ...formsOf('retirar'),
-  ...['salio', 'sale', 'salieron', 'salen', 'saliendo', 'salido'],
-];
-const on = [...formsOf('prender'), ...formsOf('encender', { stressed: 'enciend' }), ...formsOf('arrancar'), ...put];
-const off = [...formsOf('apagar'), ...formsOf('parar'), ...formsOf('detener', { past: 'detuv' })];
-const made = [...formsOf('hacer', { past: 'hic', participle: 'hech', first: 'hago' }), 'hizo', ...formsOf('preparar')];
-const thrown = [...formsOf('tirar'), ...formsOf('botar'), ...formsOf('vaciar')];
-const washed = [...formsOf('lavar'), ...formsOf('limpiar'), ...formsOf('enjuagar')];
-const put_away = [
-  ...formsOf('guardar'),
-  ...formsOf('recoger', { first: 'recojo' }),
-  ...formsOf('tirar'),
-  ...formsOf('meter'),
-];
-const fans = ['extractor', 'extraccion', 'ventilador', 'abanico', 'campana'];
-const runs = [
-  'andando',
-  'jalando',
-  'funcionando',
-  'encendido',
-  'encendida',
-  'prendido',
-  'prendida',
-  'en marcha',
-  'puesto',
-];
-const stands = ['apagado', 'apagada', 'parado', 'parada'];
-const pots = ['mezcla', 'olla', 'tanda'];
-const stirrers = ['agitador', 'batidora', 'mezclador'];
-const isOf = (whats: readonly string[], how: readonly string[]): string => saidOf(whats, ...how);
-const all = (...phrases: readonly string[]): string => phrases.join(', ');
+import {
+  all,
+  begun,
+  brushes,
+  ended,
+  fans,
+  isOf,
+  made,
+  off,
+  on,
+  outside,
+  pots,
+  put,
+  put_away,
+  runs,
+  stands,
+  stirrers,
+  taken,
+  thrown,
+  washed,
+} from './said-roots.ts';
 
 export const spanishActs: SaidWords['acts'] = {
   mix: all(
@@ -107,6 +79,7 @@ export const spanishActs: SaidWords['acts'] = {
       ...['resto', 'sobrante', 'sobro', 'sobra', 'lo que sobro', 'lo que quedo', 'lo que quedaba', 'lo que sobraba'],
     ),
     saidOf(formsOf('vaciar'), ''),
+    'vacio, vacia, vacios, ya vacio, ya vacia, he tirado, tirado a residuos, tirado al bidon de residuos, los he tirado, lo he tirado, a residuos, a la basura, lo tire, los tire, la tire',
     saidOf([...formsOf('acabar'), ...formsOf('terminar'), ...formsOf('gastar')], ...pots),
     'ya no queda mezcla',
   ),
@@ -134,6 +107,15 @@ export const spanishActs: SaidWords['acts'] = {
   ),
   prestir: all(
     saidOf(formsOf('menear'), ''),
+    saidOf(
+      ['di', 'dimos', 'dio', 'dieron', 'he dado', 'dado'],
+      'vueltas',
+      'vuelta',
+      'una meneada',
+      'meneada',
+      'movida',
+    ),
+    saidOf(formsOf('mover', { stressed: 'muev' }), 'lata', 'bote'),
     saidOf(formsOf('sacudir'), ''),
     saidOf(formsOf('agitar'), 'parte a', 'lata', 'bote'),
   ),
@@ -144,9 +126,25 @@ export const spanishActs: SaidWords['acts'] = {
     saidOf(formsOf('barnizar'), ''),
     saidOf(put, 'capa', 'mano', 'pasada', 'primera', 'primera capa', 'primera mano', 'pintura', 'recubrimiento'),
     saidOf(
-      ['llevan', 'lleva', 'tiene', 'tienen'],
-      ...['capa', 'mano', 'su capa', 'su mano', 'primera capa', 'primera mano'],
+      ['llevan', 'lleva', 'tiene', 'tienen', 'trae', 'traen', 'pegado', 'pegue', 'pegamos', 'he pegado'],
+      ...['capa', 'mano', 'su capa', 'su mano', 'primera capa', 'primera mano', 'pasada', 'manita'],
     ),
+    saidOf(
+      ['di', 'dimos', 'dio', 'dieron', 'dado', 'dada', 'dados', 'dadas', 'lleva', 'llevan', 'trae', 'traen'],
+      'brocha',
+      'rodillo',
+      'a brocha',
+      'a rodillo',
+      'con brocha',
+      'con rodillo',
+      'con roller',
+      'brochazo',
+      'de brocha',
+      'de rodillo',
+    ),
+    saidOf(formsOf('embarnizar'), ''),
+    saidOf(formsOf('rodillar'), ''),
+    saidOf(formsOf('brochear'), ''),
   ),
   'touch-up': saidOf(formsOf('retocar'), ''),
   dry: all(
@@ -154,7 +152,7 @@ export const spanishActs: SaidWords['acts'] = {
       formsOf('secar').filter((form) => form !== 'secado'),
       '',
     ),
-    'seca, seco, secas, secos, seca al tacto, seco al tacto, secas al tacto, ya no pega, ya no pegan, ya no mancha, no mancha, oreada, oreado, oreadas, oreo, oreados',
+    'ya no pringa, no pringa, ya no pringan, ya no se pega, ya no se pegan, no se pega, ya no agarra, ya no esta pegajosa, ya no esta pegajoso, ya no ensucia, ya no tizna, ya no deja huella, no deja huella, ya seco, ya secaron, seca, seco, secas, secos, seca al tacto, seco al tacto, secas al tacto, ya no pega, ya no pegan, ya no mancha, no mancha, oreada, oreado, oreadas, oreo, oreados',
   ),
   'cure oven': all(
     saidOf(
@@ -182,14 +180,14 @@ export const spanishActs: SaidWords['acts'] = {
   ),
   out: all(
     saidOf(taken, 'del horno', 'de horno', 'horno', 'de curado'),
-    saidOf([...formsOf('sacar'), ...formsOf('retirar'), 'salio', 'sale', 'salieron', 'salen'], ''),
-    'fuera del horno, afuera del horno, ya salio, fuera',
+    saidOf(outside, ''),
+    'fuera del horno, afuera del horno, fuera de horno, fuera, afuera',
   ),
   temp: all(
-    'sonda marca, sonda da, sonda dice, sonda, termometro marca, pirometro marca, termopar marca, pistola laser marca',
+    'en pieza, en la pieza, medidos en pieza, medidos en la pieza, medido en la pieza, sonda da en, sonda marca, sonda da, sonda dice, sonda, termometro marca, pirometro marca, termopar marca, pistola laser marca',
     'temperatura de pieza, temperatura pieza, temperatura de la pieza, temperatura',
   ),
-  wet: 'espesor humedo, pelicula humeda, galga, peine, en humedo, eph, humedo, humeda',
+  wet: 'mojado, mils mojado, espesor humedo, pelicula humeda, galga, peine, en humedo, eph, humedo, humeda',
   film: 'espesor seco, espesor, espesores, eps, pelicula seca, en seco, medidor de espesor, micras',
   release: all(
     saidOf(formsOf('liberar'), ''),
@@ -204,16 +202,22 @@ export const spanishActs: SaidWords['acts'] = {
     saidOf([...put, ...formsOf('dejar')], 'cuarentena', 'en cuarentena', 'en espera', 'retencion', 'en retencion'),
     'en cuarentena, cuarentena, en retencion, retencion',
   ),
-  prep: all(
-    saidOf(formsOf('lijar'), ''),
+  prep: 'preparada, preparadas, preparado, preparados, prepare, preparamos',
+  'prep blasting': all(
     saidOf(formsOf('granallar'), ''),
     saidOf(formsOf('chorrear'), ''),
     saidOf(formsOf('arenar'), ''),
     saidOf(formsOf('sandblastear'), ''),
-    saidOf(formsOf('desengrasar'), ''),
+    'sandblast, sandblasting, chorro de arena',
   ),
+  'prep sanding': saidOf(formsOf('lijar'), ''),
+  'prep wiping': all(
+    saidOf([...formsOf('pasar'), 'paso', 'pase', 'di', 'dimos'], 'trapo', 'trapito', 'panuelo'),
+    'trapeada, trapeado, trapeadas, limpia con trapo, limpias con trapo',
+  ),
+  'prep grease-off': all(saidOf(formsOf('desengrasar'), ''), 'sin grasa, libre de grasa, libres de grasa'),
   surface: 'superficie, sustrato, acero, chapa, lamina, metal, temperatura de superficie, temperatura del acero',
-  air: 'aire, clima, ambiente, higrometro marca, higrometro, en el taller, en taller, en cabina, en la cabina, aqui, aqui hace, hace aqui, aqui adentro, aqui dentro, estamos a, temperatura ambiente, hace, tenemos',
+  air: 'aire, clima, ambiente, higrometro marca, higrometro, en el taller, en taller, en cabina, en la cabina, aqui, aqui hace, hace aqui, aqui adentro, aqui dentro, en la nave, en nave, en la sala, en sala, en el shop, en shop, en la planta, traemos, traemos de aire, estamos a, estamos en, temperatura ambiente, hace, tenemos',
   'fan on': all(saidOf(on, ...fans), isOf(fans, runs)),
   'fan off': all(saidOf(off, ...fans), isOf(fans, stands)),
   'supplied yes': all(
@@ -241,7 +245,25 @@ export const spanishActs: SaidWords['acts'] = {
     'de sopletear',
     'de rociar',
     'de aplicar',
+    'de pistolear',
+    'de pulverizar',
+    'de atomizar',
   ),
+  'flush brush': all(
+    saidOf(washed, ...brushes),
+    isOf(brushes, [
+      'lavada',
+      'limpia',
+      'enjuagada',
+      'lavado',
+      'limpio',
+      'ya limpia',
+      'ya lavada',
+      'lavadas',
+      'limpias',
+    ]),
+  ),
+  'flush roller': all(saidOf(washed, 'rodillo'), isOf(['rodillo'], ['lavado', 'limpio', 'enjuagado'])),
   flush: saidOf(washed, ''),
   'flush gun': all(
     saidOf(washed, 'pistola', 'manguera', 'equipo'),
@@ -249,6 +271,10 @@ export const spanishActs: SaidWords['acts'] = {
   ),
   rags: all(
     saidOf(put_away, 'trapos', 'estopa', 'trapo'),
+    isOf(
+      ['trapos'],
+      ['en bidon', 'en el bidon', 'en bote', 'en la lata', 'al bidon', 'ya en bidon', 'recogidos', 'metidos'],
+    ),
     'trapos guardados, trapos al bote, trapos en el bote, trapos tirados',
   ),
   close: saidOf([...formsOf('cerrar', { stressed: 'cierr' }), ...ended], 'sesion', 'charla', 'platica'),

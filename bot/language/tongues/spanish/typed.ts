@@ -7,6 +7,7 @@ import { spanishCries } from './cries.ts';
 import { spanishHelpGroups } from './help-topics.ts';
 import { printedInAmerica } from './in-america.ts';
 import { spanishMeanings } from './lexicon.ts';
+import { spanishLists } from './lists.ts';
 import { spanishMethods } from './methods.ts';
 import { spanishNumbers } from './numbers.ts';
 import { spanishPracticeTyped } from './practice.ts';
@@ -85,12 +86,7 @@ export const spanishTyped: Typed = {
   numbers: spanishNumbers,
   settings,
   languages: { es: 'spanish, espanol, castellano' },
-  lists: {
-    plurals: ['s', 'es'],
-    and: ['y', 'e', '&', '+', 'mas'],
-    to: ['a', 'al', 'hasta', 'hasta el', 'hasta la', 'a la'],
-    articles: ['el', 'la', 'los', 'las', 'del', 'de la', 'numero', 'num', 'no'],
-  },
+  lists: spanishLists,
   cries: { ...spanishCries, ...spanishCalm },
   said: spanishSaid,
   saidOtherwise: spanishSaidOtherwise,

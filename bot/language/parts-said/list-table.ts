@@ -1,0 +1,55 @@
+// The words by which several parts are told, of the tongues that are heard together.
+
+import type { ListWords } from '../tongues/list-words.ts';
+import { withoutAccents } from '../typed/without-accents.ts';
+
+type Phrases = readonly (readonly string[])[];
+
+export interface ListTable {
+  /** The longest first. */
+  readonly plurals: readonly string[];
+  readonly and: Phrases;
+  readonly to: Phrases;
+  readonly articles: Phrases;
+  readonly articlesOfMany: ReadonlySet<string>;
+  readonly of: Phrases;
+  readonly serials: ReadonlySet<string>;
+  readonly jobs: ReadonlySet<string>;
+  /** A word to the others that mean the same thing. */
+  readonly nouns: ReadonlyMap<string, readonly string[]>;
+  readonly sameFor: { readonly before: Phrases; readonly behind: Phrases };
+}
+
+export function listTableOf(tongues: readonly ListWords[]): ListTable {
+  const all = (of: (words: ListWords) => readonly string[]): readonly string[] => [...new Set(tongues.flatMap(of))];
+  const phrases = (each: readonly string[]): Phrases => each.map((phrase) => withoutAccents(phrase).split(' '));
+  const listed = (words: string): readonly string[] => words.split(', ');
+  return {
+    plurals: all(({ plurals }) => plurals).toSorted((one, other) => other.length - one.length),
+    and: phrases(all(({ and }) => and)),
+    to: phrases(all(({ to }) => to)),
+    articles: phrases(all(({ articles }) => articles)),
+    articlesOfMany: new Set(all(({ articlesOfMany }) => articlesOfMany)),
+    of: phrases(all(({ of }) => of)),
+    serials: new Set(all(({ serials }) => serials)),
+    jobs: new Set(all(({ jobs }) => jobs)),
+    nouns: nounsOf(tongues),
+    sameFor: {
+      before: phrases(all(({ sameFor }) => listed(sameFor.before))),
+      behind: phrases(all(({ sameFor }) => listed(sameFor.behind))),
+    },
+  };
+}
+
+function nounsOf(tongues: readonly ListWords[]): ListTable['nouns'] {
+  const alike = new Map<string, Set<string>>();
+  for (const { nouns } of tongues) {
+    for (const [thing, words] of Object.entries(nouns)) {
+      alike.set(thing, new Set([thing, ...(alike.get(thing) ?? []), ...words.split(' ')]));
+    }
+  }
+  const pairs = [...alike.values()].flatMap((words) =>
+    [...words].map((word) => [word, [...words].filter((other) => other !== word)] as const),
+  );
+  return new Map(pairs);
+}

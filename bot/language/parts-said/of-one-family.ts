@@ -1,0 +1,42 @@
+// Numbers without a name: `1, 2 y 3`, `7-9`, `the 7 and the 8`. At least two of them joined, each the number of one part alone, or all of
+// one family.
+
+import type { PartName } from '../../../core/ids.ts';
+import { isMark } from '../as-said/marks.ts';
+import { withoutAccents } from '../typed/without-accents.ts';
+import { articlesFrom, numbersListed, wholeAt } from './numbers-listed.ts';
+import type { PartsAt, PartsInLine } from './parts-in-line.ts';
+
+export function numbersOfOneFamily(line: PartsInLine, token: number, at: number): PartsAt | undefined {
+  const { all } = line.atoms;
+  const { lists } = line.context.hearing.said;
+  const from = articlesFrom(all, at, lists, false);
+  const isDecimal = all[from]?.ends === undefined && all[from + 1]?.text === ',' && all[from + 2]?.ends !== undefined;
+  if (wholeAt(all, from) === undefined || isDecimal || isOfAnother(line, token)) return undefined;
+  const told = numbersListed(all, { at: from, isPlural: false }, lists);
+  const to = told && all[told.to - 1]?.ends;
+  if (told === undefined || told.numbers.length < 2 || to === undefined) return undefined;
+  const [first, ...behind] = told.numbers;
+  // `las 2, la 7 y la 8`: the first says how many.
+  const isCount = behind.length === first && all[from]?.gap.startsWith(',') === true && from > 0;
+  const numbers = isCount ? behind : told.numbers;
+  const each = numbers.map((number) => line.known.numbers.get(number) ?? []);
+  const isOnlyOne = each.every(({ length }) => length === 1);
+  const names = isOnlyOne ? each.flat() : ofOneFamily(numbers, line);
+  if (names === undefined) return undefined;
+  return { names, is: 'named', isSure: told.isSure && !isCount && (isOnlyOne || told.isStretch), to };
+}
+
+/** `batch 1 and 2` */
+function isOfAnother({ tokens, context }: PartsInLine, token: number): boolean {
+  const before = tokens[token - 1];
+  return before !== undefined && isMark(withoutAccents(before.text.toLowerCase()), context);
+}
+
+function ofOneFamily(numbers: readonly number[], { known }: PartsInLine): readonly PartName[] | undefined {
+  const found = [...known.families.values()].flatMap((family) => {
+    const named = numbers.map((number) => family.get(number) ?? []);
+    return named.every(({ length }) => length === 1) ? [named.flat()] : [];
+  });
+  return found.length === 1 ? found[0] : undefined;
+}

@@ -1,0 +1,40 @@
+// Whether a clause says its parts by one word for many, and how many they are.
+
+import type { ListTable } from '../parts-said/list-table.ts';
+import type { ManySaid } from '../parts-said/many-said.ts';
+import type { Clause } from './clause.ts';
+import { type Piece, wordOf } from './piece.ts';
+
+export interface ManyIn extends ManySaid {
+  /** The number that says how many. */
+  readonly piece?: Piece;
+}
+
+/** More than a rack holds is no count. */
+const mostCounted = 60;
+
+export function manyIn({ pieces, claims }: Pick<Clause, 'pieces' | 'claims'>, lists: ListTable): ManyIn | undefined {
+  const counts = (piece: Piece | undefined): piece is Extract<Piece, { is: 'number' }> =>
+    piece?.is === 'number' && !piece.isDegrees && /^\d{1,2}$/.test(piece.text) && piece.value <= mostCounted;
+  for (const [at, claim] of claims.entries()) {
+    if (claim?.is !== 'many') continue;
+    const { many } = claim;
+    if (many === 'both') return { many, count: 2 };
+    const last = lastOf(claims, at);
+    // `all of the 3`, `las otras 2`; `los 3 restantes`.
+    const behind = claims[last + 1]?.is === 'light' || claims[last + 1]?.is === 'filler' ? last + 2 : last + 1;
+    const counted = [pieces[last + 1], pieces[behind], pieces[at - 1]].find(counts);
+    if (counted !== undefined && counted.value > 1) return { many, count: counted.value, piece: counted };
+    if (many !== 'last') return { many };
+  }
+  // `las 2`
+  const at = pieces.findIndex((piece, i) => counts(piece) && lists.articlesOfMany.has(wordOf(pieces[i - 1]) ?? ''));
+  const piece = pieces[at];
+  return counts(piece) && piece.value > 1 ? { many: 'all', count: piece.value, piece } : undefined;
+}
+
+function lastOf(claims: Clause['claims'], at: number): number {
+  let last = at;
+  while (claims[last + 1] === claims[at]) last += 1;
+  return last;
+}

@@ -1,0 +1,27 @@
+// How several parts are told by tongue, in lower case and without accents.
+
+/** Many parts by one word: all to which an act can be done, two of them, those that are left, the last so many. */
+export const manies = ['all', 'both', 'rest', 'last'] as const;
+export type Many = (typeof manies)[number];
+
+export interface ListWords {
+  /** What makes a name that of several; the longest that fits is taken off. */
+  readonly plurals: readonly string[];
+  readonly and: readonly string[];
+  /** Between the ends of a stretch. */
+  readonly to: readonly string[];
+  /** Before a number, and no number itself. */
+  readonly articles: readonly string[];
+  /** Before a number they say how many, not which: `las dos`. */
+  readonly articlesOfMany: readonly string[];
+  /** Between what a thing is and what it is of: `carcasa de la bomba`. */
+  readonly of: readonly string[];
+  /** Before the serial, and before the job, that a part is booked under. */
+  readonly serials: readonly string[];
+  readonly jobs: readonly string[];
+  readonly many: Readonly<Record<Many, string>>;
+  /** What the things that crews coat are called, by the word that names may have for them: so a part is found in either tongue. */
+  readonly nouns: Readonly<Record<string, string>>;
+  /** The latest act with its figures, of other parts: what stands before them, and what stands behind. */
+  readonly sameFor: { readonly before: string; readonly behind: string };
+}

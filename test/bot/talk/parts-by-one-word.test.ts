@@ -1,0 +1,127 @@
+// Many parts by one word, the same for others, and several acts in one line: what is sure is recorded, the rest is one tap that says all that it
+// does. Through the whole bot, on a clock of its own. All figures are invented.
+
+import { describe, expect, it, onTestFinished } from 'vitest';
+import { sessionTalk, sprayCrew } from '../cards/session-talk.ts';
+
+const spanish = { ...sprayCrew, people: sprayCrew.people.map((person) => ({ ...person, language: 'es' as const })) };
+
+async function talkBehind(lines: readonly string[], crew: typeof sprayCrew = sprayCrew) {
+  const talk = sessionTalk(':memory:', crew);
+  onTestFinished(talk.close);
+  for (const line of lines) await talk.say(line);
+  return talk;
+}
+
+const parts = [1, 2, 3, 4].map((n) => `part impeller-${n} job 87`);
+const weighed = ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1201g 1198g', ...parts, 'part pump-housing-3 job 90'];
+const coated = [...weighed, 'coat impeller-1 impeller-2 1 brush already', 'wait 20m'];
+
+describe('many parts by one word', () => {
+  it.each([
+    ['they are all dry', sprayCrew, 'Impeller-1, impeller-2: dry to the touch'],
+    ['both are dry', sprayCrew, 'Impeller-1, impeller-2: dry to the touch'],
+    ['the impellers are dry', sprayCrew, 'Impeller-1, impeller-2: dry to the touch'],
+    ['ya están secas todas', spanish, 'Impeller-1 e impeller-2: película seca al tacto'],
+    ['las dos secas', spanish, 'Impeller-1 e impeller-2: película seca al tacto'],
+  ] as const)(
+    'given two that are wet, when "%s" is said, then one tap names them, and nothing is recorded',
+    async (said, crew, label) => {
+      const talk = await talkBehind(coated, crew);
+      const answer = await talk.say(said);
+      expect(answer.recorded).toBe(false);
+      expect(answer.card.actions.map((action) => [action.label, action.line])).toEqual([
+        [label, 'dry impeller-1 impeller-2'],
+      ]);
+      expect((await talk.say(`tap ${answer.card.actions[0]?.id}`)).recorded).toBe(true);
+    },
+  );
+
+  it('given a word for those that are left, then it is what can be done now', async () => {
+    const talk = await talkBehind(coated);
+    const { card } = await talk.say('coated the rest of job 87 with the brush from batch 1');
+    expect(card.actions.map(({ line }) => line)).toEqual(['coat impeller-3 impeller-4 1 brush']);
+  });
+
+  it('given a figure of several by one word, then one tap says it of each', async () => {
+    const talk = await talkBehind(coated);
+    const { card, recorded } = await talk.say('wet film on both is 60 um');
+    expect(recorded).toBe(false);
+    expect(card.actions[0]?.line).toBe('wet impeller-1 60 um; wet impeller-2 60 um');
+  });
+});
+
+describe('the same for others', () => {
+  const first = [...weighed, 'prep impeller-1 wiping'];
+
+  it.each([
+    ['same for 2 and 4', sprayCrew],
+    ['ditto impeller-2, impeller-4', sprayCrew],
+    ['2 and 4 too', sprayCrew],
+    ['lo mismo con la 2 y la 4', spanish],
+    ['la 2 y la 4 igual', spanish],
+  ] as const)('given "%s", then the latest act is recorded of them', async (said, crew) => {
+    const talk = await talkBehind(first, crew);
+    const { recorded, card } = await talk.say(said);
+    expect(recorded).toBe(true);
+    expect(card.lines.join(' ')).toMatch(/impeller-2 impeller-4 (?:wiping|trapo)/);
+  });
+
+  it('given the rest, then it is a tap that names them', async () => {
+    const talk = await talkBehind(first);
+    const { recorded, card } = await talk.say('same for the rest of job 87');
+    expect(recorded).toBe(false);
+    expect(card.actions.map(({ line }) => line)).toEqual(['prep impeller-2 impeller-3 impeller-4 wiping']);
+  });
+
+  it.each([
+    ['it was long ago', ['wait 11m'], 'same for 2'],
+    ['a number that two parts have', [], 'same for 3'],
+  ] as const)('given %s, then nothing is recorded at once', async (_, between, said) => {
+    const talk = await talkBehind([...first, ...between]);
+    expect((await talk.say(said)).recorded).toBe(false);
+  });
+});
+
+describe('several acts in one line', () => {
+  it('given all of them sure, then each is recorded', async () => {
+    const talk = await talkBehind(coated);
+    const { recorded, card } = await talk.say('1 is dry, 4 is wiped down');
+    expect([recorded, card.title]).toEqual([true, expect.stringMatching(/impeller-1.*impeller-4/)]);
+  });
+
+  it('given one that is not sure, then one tap does all, and nothing is recorded before', async () => {
+    const talk = await talkBehind(coated);
+    const { recorded, card } = await talk.say('impeller-1 is dry and impeller-4 wiped down zzz');
+    expect(recorded).toBe(false);
+    expect(card.actions[0]).toMatchObject({
+      label: 'Impeller-1: dry to the touch; impeller-4: prepared wiped',
+      line: 'dry impeller-1; prep impeller-4 wiping',
+    });
+    expect(card.actions.slice(1).map(({ line }) => line)).toEqual(['dry impeller-1', 'prep impeller-4 wiping']);
+  });
+
+  it('given one that nobody can make out, then the card says which was left out', async () => {
+    const talk = await talkBehind(coated);
+    const { card } = await talk.say('impeller-1 is dry, released batch 7');
+    expect(card.actions.map(({ line }) => line)).toEqual(['dry impeller-1']);
+    expect(card.lines.join(' ')).toContain('released batch 7');
+  });
+
+  it('given one that lacks how it was done, then the card says that it was left out', async () => {
+    const talk = await talkBehind(coated);
+    const { card } = await talk.say('impeller-1 is dry and put a coat on impeller-4');
+    expect(card.lines.join(' ')).toContain('coat impeller-4');
+  });
+
+  it('given acts parted by a semicolon, then each is said', async () => {
+    const talk = await talkBehind(coated);
+    expect((await talk.say('dry impeller-1; dry impeller-2')).recorded).toBe(true);
+  });
+
+  it('given a lid that goes on behind gas, then no pot is covered', async () => {
+    const talk = await talkBehind([...weighed, 'open A lot A42 2.5kg gas'], spanish);
+    const { card } = await talk.say('le eché argón a la lata 2 y la tapé');
+    expect(card.title).not.toMatch(/Mezcla/);
+  });
+});
