@@ -51,6 +51,7 @@ const asksForMore: readonly Unclear['code'][] = [
   'which-sheet',
   'no-such-sheet',
   'new-part',
+  'parts-in',
   'far-reading',
 ];
 

@@ -19,6 +19,7 @@ import type { SheetUnclear } from './products/sheet-objections.ts';
 import type { SessionObjection, SessionUnclear } from './session/session-objections.ts';
 import type { StepObjection } from './steps/step-objection.ts';
 import type { Celsius, EpochMs, Grams, Minutes } from './units.ts';
+import type { NamedPart } from './verbs/said.ts';
 
 export type Objection =
   | MaterialObjection
@@ -95,6 +96,8 @@ export type Unclear =
       readonly code: 'new-part';
       readonly unknown: readonly { readonly part: PartName; readonly near: readonly PartName[] }[];
     }
+  /** What would be booked, and which of it is known already. */
+  | { readonly code: 'parts-in'; readonly fresh: readonly NamedPart[]; readonly known: readonly NamedPart[] }
   /** Figures outside what is usual. */
   | { readonly code: 'far-reading'; readonly from: 'usual'; readonly figures: readonly FarFigure[] }
   | { readonly code: 'no-densities'; readonly sheet: SheetId }

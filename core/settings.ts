@@ -49,6 +49,8 @@ export const settingRows = {
   job: { kind: 'surface-limits', leastRole: 'lead', each: 'job' },
   /** The crew says how its surfaces are prepared. The first of which it does puts it on by itself. */
   prep: { kind: 'switch', leastRole: 'lead', usual: { on: false } },
+  /** A coat, or the preparation before it, may name parts that nobody has: then nobody is asked whether they are new. */
+  'new-parts': { kind: 'switch', leastRole: 'lead', usual: { on: false } },
   /** From the shop's permit; the ledger warns near it. One a length of time. */
   'voc-limit': { kind: 'quota', leastRole: 'lead', each: 'per' },
   /** When the day's card comes. */

@@ -19,6 +19,9 @@ export function actMeant(telling: Telling, { line, acts }: Meant): string | unde
 
 function newAct(telling: Telling, { command, at = telling.now }: ActMeant): string | undefined {
   const { now, words, figures } = telling;
+  if (command.verb === 'part' && command.more !== undefined) {
+    return words.parts.in.book([command.part, ...command.more.map(({ part }) => part)], figures);
+  }
   const events = wouldLeave(telling, command, at);
   const alike = events.filter(({ body }) => body.type === events[0]?.body.type);
   const acts = alike.flatMap(({ streams: [stream], body }) =>

@@ -58,7 +58,7 @@ export function judgedCard(telling: Telling, batch: Batch, { before, shop }: Rec
 /** With an amendment go the holds that followed from it. */
 function undoneLines(telling: Telling, before: Shop, seqs: readonly number[]): readonly string[] {
   const undone = entriesIn(before).filter(({ seq }) => seqs.includes(seq));
-  const acts = undone.map((entry) => telling.words.undo.act(entry, telling.figures));
+  const acts = telling.words.undo.acts(undone, telling.figures);
   return undone.length === 0 ? [] : [telling.words.replies.undoneActs(acts)];
 }
 

@@ -107,7 +107,11 @@ function partLines(telling: Telling, day: DayRecord): readonly string[] {
 function preparedLines({ words, figures }: Telling, { prepared }: DayRecord): readonly string[] {
   const told = prepared.map(({ fact, stream }) => ({ part: nameIn(stream), said: words.fact(fact, figures) }));
   return [...new Set(told.map(({ said }) => said))].map((said) =>
-    words.parts.detail(figures.list(told.filter((each) => each.said === said).map(({ part }) => part)), [said]),
+    words.parts.detail(
+      told.filter((each) => each.said === said).map(({ part }) => part),
+      [said],
+      figures,
+    ),
   );
 }
 

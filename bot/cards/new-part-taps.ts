@@ -3,13 +3,13 @@
 import type { Command, CommandOf } from '../../core/commands.ts';
 import type { PartName } from '../../core/ids.ts';
 import type { Unclear } from '../../core/objections.ts';
-import type { FewParts } from '../language/tongues/english/parts.ts';
+import { type FewParts, type NamingVerb, namingVerbs } from '../language/tongues/english/new-parts.ts';
 import type { CardAction } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { inPlaceOf } from './did-you-mean-part.ts';
 
 /** The acts that may name a new part. */
-type Naming = CommandOf<'coat' | 'prep' | 'surface'>;
+type Naming = CommandOf<NamingVerb>;
 
 const mostNamed = 3;
 
@@ -27,6 +27,8 @@ export function newPartTaps(
     label: actOn(telling, changed),
     line: line(changed),
   }));
+  const some = someNear(command, unknown);
+  const partly = some === undefined ? [] : [{ id: 'part-1', label: someTold(telling, some), line: line(some.command) }];
   const names = unknown.map(({ part }) => part);
   const asNew = {
     id: 'new-part',
@@ -37,15 +39,42 @@ export function newPartTaps(
   const [name = ''] = names;
   const place: Command[] =
     command.verb === 'surface' ? [{ verb: 'surface', place: name, celsius: command.celsius }] : [];
-  return [...known, asNew, ...place.map((changed) => ({ id: 'place', label: meant.place(name), line: line(changed) }))];
+  return [
+    ...known,
+    ...partly,
+    asNew,
+    ...place.map((changed) => ({ id: 'place', label: meant.place(name), line: line(changed) })),
+  ];
 }
 
 function isNaming(command: Command): command is Naming {
-  return command.verb === 'coat' || command.verb === 'prep' || command.verb === 'surface';
+  return namingVerbs.some((verb) => verb === command.verb);
 }
 
+type Unknown = Extract<Unclear, { code: 'new-part' }>['unknown'];
+
+interface SomeNear {
+  readonly command: Naming;
+  readonly pairs: readonly (readonly [typed: PartName, near: PartName])[];
+  readonly others: number;
+}
+
+/** Of several some of which are like a known one: those as meant so, the others new. */
+function someNear(command: Naming, unknown: Unknown): SomeNear | undefined {
+  const pairs = unknown.flatMap(({ part, near: [nearest] }) =>
+    nearest === undefined ? [] : [[part, nearest] as const],
+  );
+  const isSome = pairs.length > 0 && pairs.length < unknown.length;
+  if (!isSome || new Set(pairs.map(([, near]) => near)).size < pairs.length) return undefined;
+  const meant = pairs.reduce<Naming>((changed, [typed, near]) => named(changed, typed, near), command);
+  return { command: { ...meant, asNew: true }, pairs, others: unknown.length - pairs.length };
+}
+
+const someTold = ({ words, figures }: Telling, { pairs, others }: SomeNear): string =>
+  words.parts.meant.someNear(pairs.slice(0, mostNamed), others, figures);
+
 /** One unknown name may be any of those near it; several are meant together, each as its nearest. */
-function nearOnes(command: Naming, unknown: Extract<Unclear, { code: 'new-part' }>['unknown']): readonly Naming[] {
+function nearOnes(command: Naming, unknown: Unknown): readonly Naming[] {
   const [one, ...others] = unknown;
   if (one === undefined) return [];
   const sets =
@@ -71,6 +100,16 @@ function actOn(telling: Telling, command: Naming): string {
       return meant.prep(fewOf(command.parts), telling.figures);
     case 'surface':
       return meant.surface(command.part ?? '');
+    case 'dry':
+    case 'cure':
+    case 'hold':
+      return `${telling.words.buttons.meant} ${meant.few(fewOf(command.parts), telling.figures)}`;
+    case 'temp':
+    case 'wet':
+    case 'film':
+    case 'adhesion':
+    case 'rub':
+      return `${telling.words.buttons.meant} ${command.part ?? ''}`;
   }
 }
 

@@ -7,6 +7,7 @@ import type { Outcome, Request } from '../../core/execute.ts';
 import { defaultPlace } from '../../core/ids.ts';
 import type { Objection, ObjectionCode, Unclear } from '../../core/objections.ts';
 import { sprayLaws } from '../../core/session/figure-sources.ts';
+import type { FaultyLine } from '../language/reading.ts';
 import { alarmTaps } from './alarms-over.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { lineOf, type Telling, tap, undoLine } from './card-context.ts';
@@ -17,6 +18,7 @@ import { farTaps } from './far-taps.ts';
 import { insteadTaps, ventilationCaution } from './instead.ts';
 import { materialMeant } from './material-taps.ts';
 import { newPartTaps } from './new-part-taps.ts';
+import { partsInCard } from './parts-in-card.ts';
 import { humidityLines } from './place-cards.ts';
 import { sheetTaps, withSheet } from './sheet-taps.ts';
 import { loadsMeant } from './which-load.ts';
@@ -102,8 +104,15 @@ function happenedTap(telling: Telling, request: Request): CardAction {
   return tap(telling, 'happened', line);
 }
 
-export function unclearCard(telling: Telling, request: Request, unclear: Unclear): Card {
+/** `unread`: rows of what was said that nobody could read. */
+export function unclearCard(
+  telling: Telling,
+  request: Request,
+  unclear: Unclear,
+  unread: readonly FaultyLine[] = [],
+): Card {
   const { replies } = telling.words;
+  if (unclear.code === 'parts-in') return partsInCard(telling, unclear, unread, lineSaid(telling, request));
   const isClear = ['may-not-settle', 'may-not-permit', 'may-not-judge'].includes(unclear.code);
   return makeCard(isClear ? replies.notYours : replies.notClear, 'warn', {
     lines: [telling.words.unclear(unclear, telling.figures), replies.nothingRecorded],
@@ -111,13 +120,16 @@ export function unclearCard(telling: Telling, request: Request, unclear: Unclear
   });
 }
 
+/** Another command said as this one was: what has happened keeps the time at which it was said, whenever its tap is pressed. */
+function lineSaid(telling: Telling, { at, now, stance }: Request): (changed: Command) => string {
+  const isTimed = at < now || stance.is === 'happened';
+  return (command) => lineOf(telling, { command, stance, ...(isTimed ? { at } : {}) });
+}
+
 /** The same line with each thing that could be meant. */
 function meantTaps(telling: Telling, request: Request, unclear: Unclear): readonly CardAction[] {
-  const { command, stance } = request;
-  // What has happened keeps the time at which it was said, whenever the tap is pressed.
-  const isTimed = request.at < request.now || stance.is === 'happened';
-  const line = (changed: Command) =>
-    lineOf(telling, { command: changed, stance, ...(isTimed ? { at: request.at } : {}) });
+  const { command } = request;
+  const line = lineSaid(telling, request);
   const meant = (id: string, name: string | number, changed: Command): CardAction => ({
     ...{ id, label: `${telling.words.buttons.meant} ${name}`, line: line(changed), bare: [String(name)] },
   });
@@ -170,7 +182,12 @@ function takeBackTap(
   { entry: named, acts, rests }: Extract<Unclear, { code: 'undo-asks' }>,
 ): readonly CardAction[] {
   const label = telling.words.undo.takeBack(
-    telling.figures.list(acts.map(({ entry }) => telling.words.undo.act(entry, telling.figures))),
+    telling.figures.list(
+      telling.words.undo.acts(
+        acts.map(({ entry }) => entry),
+        telling.figures,
+      ),
+    ),
   );
   const shown = rests.length === 0 ? {} : { despite: Math.max(...rests.map(({ entry }) => entry.seq)) };
   return [{ id: 'undo', label, line: undoLine(telling, { entry: named, ...shown }), bare: ['yes'] }];

@@ -50,7 +50,7 @@ export function partCard(
   });
 }
 
-export function coatedCard(telling: Telling, status: PartNow, isNew: boolean): Card {
+export function coatedCard(telling: Telling, status: PartNow): Card {
   const { replies } = telling.words;
   const { part } = status;
   const coat = part.coats.at(-1);
@@ -58,7 +58,6 @@ export function coatedCard(telling: Telling, status: PartNow, isNew: boolean): C
   const { parts } = telling.words;
   const lines = [
     replies.flashing,
-    ...(isNew ? [replies.newPart(part.name)] : []),
     ...surfaceOfCoat(telling, part),
     ...finishLines(telling, coat.method),
     ...briefsOffLines(telling, [coat.entry]),

@@ -3,7 +3,7 @@
 import type { Command } from '../../core/commands.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
 import type { EventBody, Fact, FactOf } from '../../core/history.ts';
-import { type Noun, nameIn, nounOf, numberIn } from '../../core/ids.ts';
+import { type Noun, nameIn, nounOf, numberIn, type PartName } from '../../core/ids.ts';
 import type { Part } from '../../core/part/part.ts';
 import type { Session } from '../../core/session/session.ts';
 import { type BatchNow, type CanNow, type PartNow, statusOf } from '../../core/status.ts';
@@ -82,9 +82,9 @@ export const onPart =
     if (others.length === 0) return first;
     return {
       ...first,
-      title: cards.map((card) => card.title).join(', '),
+      title: sharedTitle(telling, cards, parts),
       facts: latestCure(cards)?.facts ?? first.facts,
-      lines: sharedLines(cards, parts),
+      lines: sharedLines(telling, cards, parts),
       actions: merged(cards),
     };
   };
@@ -102,13 +102,51 @@ function latestCure(cards: readonly Card[]): Card | undefined {
   return cards.filter((card) => doneAt(card) !== '').toSorted((a, b) => (doneAt(a) < doneAt(b) ? 1 : -1))[0];
 }
 
+/** One after the other; of many, where they say the same of each, once of all. */
+function sharedTitle(telling: Telling, cards: readonly Card[], parts: readonly Part[]): string {
+  const titles = cards.map(({ title }) => title);
+  const whole = titles[0] && ofAll(telling, titles[0], titles, parts);
+  return titles.length > mostTitles && whole !== undefined ? whole : titles.join(', ');
+}
+
+const mostTitles = 3;
+
+/** What is said of each under its own name, said of all. */
+function ofAll(
+  { words, figures }: Telling,
+  first: string,
+  each: readonly (string | undefined)[],
+  parts: readonly Part[],
+): string | undefined {
+  const names = parts.map(({ name }) => name);
+  const without = (text: string | undefined, i: number): string | undefined => text && put(text, names[i] ?? '', '*');
+  const isSame = each.every((text, i) => text !== undefined && without(text, i) === without(first, 0));
+  return isSame ? put(first, names[0] ?? '', words.parts.in.named(names, figures)) : undefined;
+}
+
+/** In the place of a name, and of nothing that only begins or ends like it. */
+const put = (text: string, name: PartName, instead: string): string =>
+  text.replaceAll(new RegExp(`(?<![\\p{L}\\d_-])${name.replaceAll('.', '\\.')}(?![\\p{L}\\d_-])`, 'gu'), () => instead);
+
 /** What holds for all is said once; what holds for one says for which. */
-function sharedLines(cards: readonly Card[], parts: readonly Part[]): readonly string[] {
+function sharedLines(telling: Telling, cards: readonly Card[], parts: readonly Part[]): readonly string[] {
   const lines = cards.flatMap((card, i) => {
     const name = parts[i]?.name ?? '';
-    return card.lines.map((line) =>
-      cards.every((other) => other.lines.includes(line)) || line.includes(name) ? line : `${name}: ${line}`,
-    );
+    return card.lines.map((line, at) => {
+      if (cards.every((other) => other.lines.includes(line))) return line;
+      if (!line.includes(name)) return `${name}: ${line}`;
+      const [first] = cards;
+      const whole =
+        first?.lines[at] === undefined
+          ? undefined
+          : ofAll(
+              telling,
+              first.lines[at],
+              cards.map((other) => other.lines[at]),
+              parts,
+            );
+      return whole ?? line;
+    });
   });
   return [...new Set(lines)];
 }

@@ -62,9 +62,18 @@ export function recordedCard(telling: Telling, request: Request, outcome: Record
     tone: despite.length > 0 ? 'warn' : card.tone,
     facts: [...card.facts, ...notedFacts(telling, outcome, card.facts)],
     hazards: [...card.hazards, ...ownHazards(telling, request)],
-    lines: [...despite, ...card.lines, ...late],
+    lines: [...despite, ...card.lines, ...newParts(telling, request, outcome), ...late],
     next: nextRings(telling, outcome),
   };
+}
+
+/** Named by the act itself, and by nobody before. */
+function newParts(telling: Telling, { command }: Request, outcome: Recorded): readonly string[] {
+  const { verb } = command;
+  // A reading of its steel says no more of it, and what booked it says all.
+  if (verb === 'part' || verb === 'surface') return [];
+  const fresh = touchedParts(outcome).flatMap(({ name }) => (outcome.before.parts.has(name) ? [] : [name]));
+  return fresh.length === 0 ? [] : [telling.words.replies.newParts(fresh, telling.figures)];
 }
 
 /** A crew that briefs is told the hazards of its other work with the work itself. */
@@ -117,9 +126,14 @@ const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
   gel: onBatch((telling, pot) => overCard(telling, pot, 'gelled')),
   empty: onBatch(emptiedReply),
   judge: onBatch((telling, { batch }, { outcome }) => judgedCard(telling, batch, outcome)),
-  part: ({ telling, command, outcome }) => notedCard(telling, touchedParts(outcome), unreadOf(command)),
+  part: ({ telling, command, outcome }) => {
+    const card = notedCard(telling, touchedParts(outcome), unreadOf(command));
+    const [first] = outcome.envelopes;
+    const isMany = command.more !== undefined && first !== undefined;
+    return isMany ? { ...card, actions: [...card.actions, undoTap(telling, first.seq)] } : card;
+  },
   prep: onPart(preparedCard),
-  coat: onPart((telling, part, { outcome }) => coatedCard(telling, part, !outcome.before.parts.has(part.part.name))),
+  coat: onPart(coatedCard),
   dry: onPart(dryCard),
   cure: onPart((telling, part, { command }) =>
     withOvenAir(

@@ -4,7 +4,7 @@ import { dewPointOf } from '../../core/calc/air.ts';
 import { heatProperties } from '../../core/calc/metals.ts';
 import { coatClimate } from '../../core/coat/coat-climate.ts';
 import type { CommandOf } from '../../core/commands.ts';
-import { defaultPlace, type PartName, type PlaceName } from '../../core/ids.ts';
+import { defaultPlace, type PlaceName } from '../../core/ids.ts';
 import { keysOf } from '../../core/own-key.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import type { PartStatus } from '../../core/part/part-status.ts';
@@ -14,7 +14,6 @@ import { patchTold } from '../../core/patch-test.ts';
 import { batchOf, byName, liveParts } from '../../core/shop.ts';
 import { type PartNow, statusOf } from '../../core/status.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
-import type { DetailAsked } from '../language/tongues/english/parts.ts';
 import { limitsBroken, spreadOver } from './air-facts.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
@@ -22,6 +21,7 @@ import { clockFacts } from './clock-text.ts';
 import { partInHand } from './example-here.ts';
 import { factsOf } from './facts.ts';
 import { nextTaps } from './next-taps.ts';
+import { detailLines } from './part-details.ts';
 import type { Act } from './recorded-act.ts';
 import { removalQuestion, toRemoveLines, wipingLines } from './surface-asked.ts';
 
@@ -44,8 +44,7 @@ export function notedCard(telling: Telling, parts: readonly Part[], unread: read
     facts: only ? detailFacts(telling, first.details) : [],
     lines: [
       ...(unread.length === 0 ? [] : [words.unread(unread, keysOf(heatProperties), telling.figures)]),
-      ...parts.map((part) => words.detail(part.name, knownOf(telling, part.details))),
-      ...missingLines(telling, parts),
+      ...detailLines(telling, parts),
       ...toRemoveLines(telling, parts),
     ],
     actions: only ? nextTaps(telling, statusOf.part(telling, first).next()) : [],
@@ -56,40 +55,6 @@ function detailFacts(telling: Telling, details: PartDetails): readonly CardFact[
   const { wallMillimetres, areaSquareMetres, highestCelsius } = details;
   const figures = { 'part-wall': wallMillimetres, 'part-area': areaSquareMetres, 'part-bears': highestCelsius };
   return factsOf(telling, figures);
-}
-
-function knownOf(telling: Telling, details: PartDetails): readonly string[] {
-  const { serial, job, customer, metal, wallMillimetres, areaSquareMetres, highestCelsius } = details;
-  const label = telling.words.records.details;
-  return [
-    serial === undefined ? '' : `${label.serial} ${serial}`,
-    job === undefined ? '' : `${label.job} ${job}`,
-    customer ?? '',
-    metal === undefined ? '' : telling.words.names.metal(metal),
-    wallMillimetres === undefined ? '' : telling.figures.wall(wallMillimetres),
-    areaSquareMetres === undefined ? '' : telling.figures.area(areaSquareMetres),
-    highestCelsius === undefined ? '' : telling.words.parts.bears(highestCelsius, telling.figures),
-  ].filter((text) => text !== '');
-}
-
-/** What the plan, the heat-up and the oven would need, with the parts that lack it. */
-function missingLines(telling: Telling, parts: readonly Part[]): readonly string[] {
-  const { unknownDetails } = telling.words.parts;
-  const lacking = (has: (details: PartDetails) => unknown) =>
-    parts.filter(({ details }) => has(details) === undefined).map(({ name }) => name);
-  const byParts = new Map<string, { readonly names: readonly PartName[]; readonly what: DetailAsked[] }>();
-  const wants: readonly (readonly [DetailAsked, (details: PartDetails) => unknown])[] = [
-    ['metal', ({ metal }) => metal],
-    ['wall', ({ wallMillimetres }) => wallMillimetres],
-    ['area', ({ areaSquareMetres }) => areaSquareMetres],
-    ['bears', ({ highestCelsius }) => highestCelsius],
-  ];
-  for (const [what, has] of wants) {
-    const names = lacking(has);
-    const known = byParts.get(names.join()) ?? { names, what: [] };
-    if (names.length > 0) byParts.set(names.join(), { names, what: [...known.what, what] });
-  }
-  return [...byParts.values()].map(({ names, what }) => unknownDetails(names, what, telling.figures));
 }
 
 export function surfaceFacts(telling: Telling, { part, phase, clocks }: PartStatus): readonly CardFact[] {

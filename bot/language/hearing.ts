@@ -3,6 +3,7 @@
 import { type SettingName, settingNames } from '../../core/settings.ts';
 import { type CryTable, cryTableOf } from './cry-words.ts';
 import { type HelpGroup, helpGroups } from './help-groups.ts';
+import { type PartColumn, partColumns } from './parts-in/part-column-names.ts';
 import { type SaidTable, saidTableOf } from './slots-heard/said-table.ts';
 import type { TimesTyped, Typed } from './tongues/typed.ts';
 import { type Spellings, spellingsOf } from './typed/units-typed.ts';
@@ -42,6 +43,8 @@ export interface Hearing {
   /** `pot 1`, with the number. */
   readonly potNumbered: RegExp;
   readonly canNumbered: RegExp;
+  /** Heads of a table of parts, and which detail stands under each. */
+  readonly columns: ReadonlyMap<string, PartColumn>;
   /** How acts are said in other words. */
   readonly said: SaidTable;
   /** All that there are, heard together: what a name may be does not hang on who speaks. */
@@ -57,14 +60,8 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
   return {
     tongues,
     verbs,
-    firstOfTwo: new Set(
-      [...verbs.keys()].flatMap((word) => (word.includes(' ') ? [word.slice(0, word.indexOf(' '))] : [])),
-    ),
-    firstOfMore: new Set(
-      [...verbs.keys()]
-        .map((word) => word.split(' '))
-        .flatMap(([first = '', ...more]) => (more.length > 1 ? [first] : [])),
-    ),
+    firstOfTwo: firstWords(verbs, 2),
+    firstOfMore: firstWords(verbs, 3),
     rows: rowsOf(tongues),
     meanings: new Map(tongues.flatMap(meaningsOf)),
     wordsOf: new Map(
@@ -108,6 +105,7 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     ),
     potNumbered: numberAfter(said(({ pots }) => pots)),
     canNumbered: numberAfter(said(({ cans }) => cans)),
+    columns: columnsOf(tongues),
     said: saidTableOf(tongues),
     get every() {
       return all ?? this;
@@ -115,6 +113,20 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     cries: all?.cries ?? cryTableOf(tongues, verbs),
   };
 }
+
+const firstWords = (verbs: VerbTable, atLeast: number): ReadonlySet<string> =>
+  new Set(
+    [...verbs.keys()]
+      .map((word) => word.split(' '))
+      .flatMap(([first = '', ...more]) => (more.length + 1 >= atLeast ? [first] : [])),
+  );
+
+const columnsOf = (tongues: readonly Typed[]): Hearing['columns'] =>
+  new Map(
+    tongues.flatMap(({ partsIn }) =>
+      partColumns.flatMap((column) => partsIn.columns[column].split(', ').map((head) => [head, column] as const)),
+    ),
+  );
 
 /** The number that stands beside one of these words, and is no amount. */
 const numberAfter = (words: readonly string[]): RegExp =>

@@ -6,7 +6,8 @@ import { alarmNamed } from '../../core/session/session-commands.ts';
 import { understood } from './further-readings.ts';
 import { linesApart } from './lines-apart.ts';
 import { offersAlarm, whichActOf } from './misread-line.ts';
-import { partLines, readPartList } from './part-list.ts';
+import { partsTyped } from './parts-in/parts-typed.ts';
+import { readParts } from './parts-in/read-parts.ts';
 import type { LineContext, Misread, Reading } from './reading.ts';
 import { answerInstead } from './said-of-last/answer-instead.ts';
 import { isPhrased, onlyAsksOrDenies } from './slots-heard/slots-heard.ts';
@@ -14,7 +15,8 @@ import { cameTo, misreadAs, readMade, readSingle } from './strict-line.ts';
 import type { StrictReading, Unread } from './understood.ts';
 
 export function readLine(text: string, context: LineContext): Reading {
-  if (partLines(text, context.hearing) !== undefined) return readStrictly(text, context);
+  const parts = partsIn(text, context);
+  if (parts !== undefined) return parts;
   const came = cameTo(text, context);
   if (came.kind === 'unread') return readFurther(came, context) ?? withoutHarm(misreadAs(came, context), context);
   const asked = came.kind === 'command' ? answerInstead(came, context, (line) => readMade(line, context)) : undefined;
@@ -23,10 +25,19 @@ export function readLine(text: string, context: LineContext): Reading {
 
 /** Verb first, and nothing guessed. */
 export function readStrictly(text: string, context: LineContext): Reading {
-  const list = partLines(text, context.hearing);
-  return list === undefined
-    ? readSingle(text, context)
-    : readPartList(list, (line) => readSingle(line, context), context.hearing);
+  return partsIn(text, context) ?? readSingle(text, context);
+}
+
+/** Many parts in one message; `undefined` where it is none. */
+function partsIn(text: string, context: LineContext): Reading | undefined {
+  const typed = partsTyped(text, context.hearing);
+  return typed && readParts(typed, (line) => readSingle(line, context), context);
+}
+
+/** A line that was made of another: a list of parts too, where a card's tap would have said it. */
+function readOwn(line: string, context: LineContext): StrictReading {
+  const parts = partsIn(line, context);
+  return parts?.kind === 'command' ? parts : readMade(line, context);
 }
 
 /** Nobody says an act in more. */
@@ -36,7 +47,7 @@ const longestSaid = 300;
 function readFurther(unread: Unread, context: LineContext): Reading | undefined {
   const { line } = unread.read;
   if (line.length > longestSaid || mayCall(unread, context)) return undefined;
-  const strictly = (each: string): StrictReading => (each === line ? unread : readMade(each, context));
+  const strictly = (each: string): StrictReading => (each === line ? unread : readOwn(each, context));
   const found = understood(line, context, strictly);
   if (found === undefined) return undefined;
   if (found.is === 'sure') {

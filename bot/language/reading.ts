@@ -58,6 +58,8 @@ export type Reading =
       readonly line: string;
       /** The strict line that it was taken as, where it was said in other words. */
       readonly takenAs?: string;
+      /** Rows of a list of parts that are left out. */
+      readonly unread?: readonly FaultyLine[];
     }
   | { readonly kind: 'question'; readonly question: Question; readonly line: string; readonly takenAs?: string }
   /** Several acts in one line, each as a strict line: said one after the other. */
@@ -97,6 +99,10 @@ export const misreadCodes = [
   'no-alone',
   /** It may mean what is offered: a tap each, worded as what it does. */
   'which-act',
+  /** More parts than one message takes. */
+  'too-many-parts',
+  /** A list of parts no row of which could be read. */
+  'no-row-read',
 ] as const;
 export type MisreadCode = (typeof misreadCodes)[number];
 
@@ -155,13 +161,20 @@ export interface ActMeant {
   readonly stance: Stance;
 }
 
-export interface FaultyLine {
+export interface FaultyLine extends LineFault {
   /** From 1. */
   readonly number: number;
   readonly line: string;
-  readonly code: MisreadCode;
+}
+
+/** Why it is none, and the piece of it that says so. */
+export interface LineFault {
+  readonly code: MisreadCode | RowFault;
   readonly token: string;
 }
+
+/** Why a row of a list of parts is none, besides what a line of its own would be misread for. */
+export type RowFault = 'no-name' | 'named-twice' | 'digits-alone' | 'column-not-taken';
 
 /** What a reader hands back instead of a command; the line's frame adds example and suggestions. */
 export interface Fault extends Failed<MisreadCode> {

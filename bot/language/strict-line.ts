@@ -16,7 +16,7 @@ import { gasesSaid } from './gases-said.ts';
 import { isCried, isOnlySpokenOf, onlySpokenOf, orCried } from './heard-cry.ts';
 import { insideSaid } from './inside-said.ts';
 import { longestLine, misreadOf, type Read, tooLong, unknownVerb } from './misread-line.ts';
-import { partLines } from './part-list.ts';
+import { partsTyped } from './parts-in/parts-typed.ts';
 import type { Fault, LineContext, Reading } from './reading.ts';
 import { type How, isHappenedWord } from './time-and-permission.ts';
 import { saidTimeFrom } from './times/said-time.ts';
@@ -68,7 +68,7 @@ export function cameTo(
 export function misreadAs({ read }: Unread, context: LineContext): Misreading {
   // What one line may have meant is never a pasted list.
   const reads = (each: string): boolean =>
-    partLines(each, context.hearing) === undefined && !isFailed(withoutAsking(readCleaned(cleanLine(each), context)));
+    partsTyped(each, context.hearing) === undefined && !isFailed(withoutAsking(readCleaned(cleanLine(each), context)));
   return { kind: 'misread', misread: misreadOf(read, context, reads), line: read.line };
 }
 

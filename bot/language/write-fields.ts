@@ -7,6 +7,7 @@ import type { Hearing } from './hearing.ts';
 import { writeName } from './people-typed.ts';
 import { writeRingKey } from './ring-key.ts';
 import { isoLocal } from './times/wall-clock.ts';
+import { writeParts } from './write-names.ts';
 import { writeAir, writeAmount, writeFilms, written } from './write-quantities.ts';
 
 /** The crew whose reader takes the line back. */
@@ -47,8 +48,9 @@ function piecesOf(
       return 'air' in command ? writeAir(command.air) : [];
     case 'amount':
       return 'amount' in command ? [writeAmount(command.amount)] : [];
-    case 'part':
     case 'parts':
+      return writeParts(list.map(String));
+    case 'part':
     case 'sheet':
     case 'day':
       return list.map(String);

@@ -3,7 +3,7 @@
 
 import { z } from 'zod';
 import type { Hearing } from '../language/hearing.ts';
-import { partLines } from '../language/part-list.ts';
+import { partsTyped } from '../language/parts-in/parts-typed.ts';
 import { warn } from '../messages/privately.ts';
 import type { Answer } from '../talk/answer.ts';
 import { answered } from './answering.ts';
@@ -85,7 +85,7 @@ const noteOf = ({ where, message }: TypedLine): string =>
 
 /** A pasted list of parts is one act; nothing typed asks for help. */
 function linesOf(text: string, hearing: Hearing): readonly string[] {
-  if (partLines(text, hearing) !== undefined) return [text];
+  if (partsTyped(text, hearing) !== undefined) return [text];
   const lines = text
     .split(/\r?\n/)
     .map((line) => line.trim())

@@ -30,6 +30,8 @@ export interface Answer {
   /** Of an objection: the act, as a line. */
   readonly actLine?: string;
   readonly card: Card;
+  /** Lines of its taps that are too long for a button, by the tap's id. */
+  readonly kept?: Readonly<Record<string, string>>;
   /** Of what was recorded: its line, and its first entry. */
   readonly saidAct?: { readonly line: string; readonly entry: number };
   /** Of a bell: all that ring in the same breath for the same, as one; by their numbered keys, its own among them. */

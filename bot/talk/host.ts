@@ -6,6 +6,7 @@ import type { Command } from '../../core/commands.ts';
 import { type Crew, type CrewFile, personIn } from '../../core/crew/crew.ts';
 import type { Request } from '../../core/execute.ts';
 import { type PersonName, partStream, type StreamId } from '../../core/ids.ts';
+import { known } from '../../core/known.ts';
 import type { Log, Store } from '../../core/ports.ts';
 import type { Shop } from '../../core/shop.ts';
 import { oursAlone, Unforeseen } from '../../core/unforeseen.ts';
@@ -25,6 +26,7 @@ import { type Answer, answerFrom, makeAnswer } from './answer.ts';
 import { answerQuestion, type Questioned } from './answer-question.ts';
 import type { Delivery } from './front-end.ts';
 import { lineWithPart, withBatchOf, withSessionOf } from './in-thread.ts';
+import { lineKept } from './kept-lines.ts';
 import { createLastCards } from './last-cards.ts';
 import { lastSaid } from './last-said.ts';
 import { hearingOf, lineContext } from './line-context.ts';
@@ -33,7 +35,7 @@ import { lineBroke, restsOnUnread, storeFailed } from './not-recorded.ts';
 import type { Pressed } from './pressed.ts';
 import { oneAnswer } from './several-answers.ts';
 import { answering, type ToldNow, tellingOf } from './telling.ts';
-import { wordOutcome } from './word-outcome.ts';
+import { type SaidAs, wordOutcome } from './word-outcome.ts';
 
 export interface HostDeps extends Omit<Questioned, 'lastCards'> {
   readonly store: Store;
@@ -105,11 +107,12 @@ async function handle(
 ): Promise<Answer | undefined> {
   const { executor, clock, log, crewFile, tongues } = deps;
   const { id = randomUUID() } = given;
-  const delivery = { ...given, id };
   const now = clock.now();
   const told = { tongues, now, before: cards };
   const heard: { meant?: Meant; crew?: Crew } = {};
+  let delivery = { ...given, id };
   try {
+    delivery = { ...delivery, text: await lineKept(deps, given.text) };
     const said = await executor.execute(
       { id, now },
       (shop) => {
@@ -119,8 +122,8 @@ async function handle(
       },
       (request, outcome) => {
         const by = withoutTeller(delivery, request.command);
-        const takenAs = saidAs ?? (heard.meant?.is === 'act' ? heard.meant.takenAs : undefined);
-        return JSON.stringify(wordOutcome(told, by, request, outcome, takenAs));
+        const as = heard.meant?.is === 'act' ? heard.meant.as : {};
+        return JSON.stringify(wordOutcome(told, by, request, outcome, { ...as, ...known({ takenAs: saidAs }) }));
       },
     );
     if (said === undefined) return heard.meant?.is === 'words' ? await heard.meant.answer() : undefined;
@@ -140,7 +143,7 @@ async function handle(
 
 /** An act, or what is answered without one. */
 type Meant =
-  | { readonly is: 'act'; readonly request: Request; readonly takenAs: string | undefined }
+  | { readonly is: 'act'; readonly request: Request; readonly as: SaidAs }
   | { readonly is: 'words'; readonly answer: () => Answer | undefined | Promise<Answer | undefined> };
 
 function meaningOf(
@@ -160,8 +163,9 @@ function meaningOf(
     return { is: 'words', answer: () => askedBack(told, delivery, pressed, command, shop) };
   }
   const { id, as: by } = withoutTeller(delivery, command);
-  const { takenAs } = reading;
-  return { is: 'act', request: { id, by, now, command, at: reading.at ?? at, stance }, takenAs };
+  const { takenAs, unread } = reading;
+  const as = known({ takenAs, unread });
+  return { is: 'act', request: { id, by, now, command, at: reading.at ?? at, stance }, as };
 }
 
 /** With the offer to lead whoever is new. */

@@ -5,6 +5,7 @@ import { ownLatest } from '../../core/corrections/undo.ts';
 import { personIn } from '../../core/crew/crew.ts';
 import { ringsOpen } from '../../core/crew/crew-decide.ts';
 import type { PersonName, StreamId } from '../../core/ids.ts';
+import { ownValue } from '../../core/own-key.ts';
 import type { Shop } from '../../core/shop.ts';
 import type { EpochMs } from '../../core/units.ts';
 import { wouldLeave } from '../../core/would-leave.ts';
@@ -84,7 +85,7 @@ const isAnswered = ({ about = [] }: Answer, later: readonly Answer[]): boolean =
  * What is asked on a card: by its fields, by what a line lacks, by taps that say what answers them; the rest is only offered. A
  * bell asks for what its first tap says.
  */
-function openOn({ kind, card }: Answer): readonly Open[] {
+function openOn({ kind, card, kept = {} }: Answer): readonly Open[] {
   const fields = new Set(card.fields.map(({ id }) => id));
   const isAsked = (line: string, i: number): boolean => {
     const own = fieldsOf(line);
@@ -92,7 +93,9 @@ function openOn({ kind, card }: Answer): readonly Open[] {
     return own.length > 0 && isOpen;
   };
   return [
-    ...card.actions.map(({ line, label, bare = [] }, i) => ({ line, label, bare, isAsked: isAsked(line, i) })),
+    ...card.actions.map(({ id, line, label, bare = [] }, i) => ({
+      ...{ line: ownValue(kept, id) ?? line, label, bare, isAsked: isAsked(line, i) },
+    })),
     ...(card.asksFor === undefined ? [] : [{ line: card.asksFor, label: '', bare: [], isAsked: true }]),
   ];
 }

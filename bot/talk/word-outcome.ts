@@ -11,21 +11,27 @@ import { withLead } from '../cards/guide-card.ts';
 import { objectionCard, unclearCard } from '../cards/objection-cards.ts';
 import { recordedCard } from '../cards/reply-cards.ts';
 import { withTakenAs } from '../cards/taken-as.ts';
+import type { FaultyLine } from '../language/reading.ts';
 import type { Answer } from './answer.ts';
 import type { Delivery } from './front-end.ts';
+import { withLinesKept } from './kept-lines.ts';
 import { subjectsNamed, subjectsOf } from './message-subject.ts';
 import { answering, type ToldNow, tellingOf } from './telling.ts';
 
-/**
- * Words an outcome inside the write path, so that the same delivery gets the same answer for ever. `takenAs`: the strict line
- * of one that was said in other words.
- */
+export interface SaidAs {
+  /** The strict line of one that was said in other words. */
+  readonly takenAs?: string;
+  /** Rows of a list that nobody could read. */
+  readonly unread?: readonly FaultyLine[];
+}
+
+/** Words an outcome inside the write path, so that the same delivery gets the same answer for ever. */
 export function wordOutcome(
   told: ToldNow,
   delivery: Delivery,
   request: Request,
   outcome: Outcome,
-  takenAs?: string,
+  { takenAs, unread }: SaidAs = {},
 ): Answer {
   const { shop } = outcome;
   const taken = (telling: Telling, card: Card): Card =>
@@ -55,9 +61,10 @@ export function wordOutcome(
     }
     case 'unclear': {
       const telling = tellingOf(told, shop, delivery.as);
-      const card = withLinesShown(telling, taken(telling, unclearCard(telling, request, outcome.unclear)));
+      const whole = withLinesShown(telling, taken(telling, unclearCard(telling, request, outcome.unclear, unread)));
       const { code } = outcome.unclear;
-      return answering(told, delivery, shop, { kind: 'misread', code, recorded: false, card });
+      const kept = withLinesKept(request.id, whole);
+      return answering(told, delivery, shop, { kind: 'misread', code, recorded: false, ...kept });
     }
   }
 }

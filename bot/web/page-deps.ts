@@ -1,6 +1,7 @@
 // All that the page asks of the program: nobody in here knows a noun or the store.
 
 import type { Clock, Log } from '../../core/ports.ts';
+import type { Hearing } from '../language/hearing.ts';
 import type { Words } from '../language/tongues/tongues.ts';
 import type { PaperTray } from '../records/paper-tray.ts';
 import type { Host } from '../talk/host.ts';
@@ -21,6 +22,8 @@ export interface PageDeps {
   /** For whoever is not known yet. */
   readonly words: Words;
   readonly language: string;
+  /** All that may be typed, whoever types it. */
+  readonly hearing: Hearing;
   readonly clock: Clock;
   readonly log: Log;
   readonly secret: string;

@@ -22,8 +22,8 @@ export interface Page {
   readonly stop: () => Promise<void>;
 }
 
-/** Far more than a form holds. */
-const mostBytes = 16 * 1024;
+/** More than a list of parts takes, each of its commas and ends of lines written in three. */
+const mostBytes = 128 * 1024;
 
 /** Fails where the port is taken. Port 0 takes any that is free. */
 export async function openPage(deps: PageDeps, port: number): Promise<Page> {

@@ -6,11 +6,15 @@ import { type EpochMs, epochMs } from '../../core/units.ts';
 import { fillLine } from '../language/line-fields.ts';
 import type { Delivery } from '../talk/front-end.ts';
 
+const longestLine = 500;
+/** Two hundred parts with all that is known of each. */
+const longestList = 32_000;
+
 const Form = z.object({
   token: z.string().max(200),
   /** Drawn by the page, or by its script for each line. */
   form: z.string().min(1).max(80),
-  line: z.string().max(500),
+  line: z.string().refine((line) => line.length <= (line.includes('\n') ? longestList : longestLine)),
   /** Whose page it was typed on. */
   as: z.string().max(40),
   /** Of a tap: what its button says, and where on the page it stood. */
@@ -48,7 +52,8 @@ const atOnceMs = 30_000;
  * the wireless counts from when it was typed.
  */
 export function deliveryOf(form: SayForm, name: string, now: EpochMs): Delivery & { readonly id: string } {
-  const text = fillLine(form.line, form.fields);
+  // A list has no fields, and its lines stay apart.
+  const text = form.line.includes('\n') ? form.line : fillLine(form.line, form.fields);
   const digest = createHash('sha256')
     .update(JSON.stringify([name, form.form, text]))
     .digest('hex')

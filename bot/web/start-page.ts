@@ -38,6 +38,7 @@ export async function startPage(start: PageStart): Promise<Page | Failed<string>
   const needs: PageDeps = {
     ...parts,
     words,
+    hearing: tongues.every,
     language,
     lan: flags.lan,
     publicUrls,

@@ -10,6 +10,7 @@ import { talkHtml } from './html/talk-html.ts';
 import type { PageDeps } from './page-deps.ts';
 import type { PageContext, PageEnv, Session } from './page-env.ts';
 import { boardFor, peopleOf, viewerOf } from './page-viewer.ts';
+import { withParts } from './parts-form.ts';
 import { type RateLimit, rateLimit } from './rate-limit.ts';
 import { deliveryOf, readSayForm } from './say-form.ts';
 import { startSession } from './session.ts';
@@ -64,7 +65,7 @@ async function say(deps: PageDeps, lines: RateLimit, c: PageContext) {
   const session = c.get('session');
   const viewer = await viewerOf(deps, session);
   const { page } = (viewer ?? deps).words;
-  const form = readSayForm(await c.req.parseBody());
+  const form = readSayForm(await withParts(await c.req.parseBody(), deps.hearing));
   if (form === undefined) return refuse(deps, c, 400, page.tooLong);
   if (viewer === undefined || !isOwnPost(c, deps, session, form.token)) return refuse(deps, c, 403, page.badForm);
   if (form.as !== viewer.name) return refuse(deps, c, 409, page.otherPerson(form.as));

@@ -30,7 +30,7 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
   const isReady = ({ weighing, thickened }: Batch) => weighing !== undefined && !thickened;
   const batch = findBatch(shop, said.command.batch, isReady, said.at);
   if (isFailed(batch)) return unclear(batch.failed);
-  const asked = askedAsNew(shop, parts, asNew);
+  const asked = askedAsNew(shop, { names: parts, asNew, mayName: true });
   if (asked !== undefined) return asked;
   const named = namedIn(shop, said, said.command.appliedBy === undefined ? [] : [said.command.appliedBy]);
   if (named.is === 'stranger') return named.decision;

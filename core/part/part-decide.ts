@@ -2,7 +2,7 @@
 // fall together.
 
 import { asItStoodAt } from '../as-it-stands.ts';
-import type { CommandOf } from '../commands.ts';
+import { type CommandOf, verbRows } from '../commands.ts';
 import { accepted, type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { crewStream, type PartName, partStream } from '../ids.ts';
@@ -11,17 +11,26 @@ import { judge, type Rule } from '../rules.ts';
 import { airLog, batchOf, livePartNames, type Shop } from '../shop.ts';
 import { lackingStep } from '../steps/step-rules.ts';
 import type { EpochMs } from '../units.ts';
-import type { CureWay } from '../verbs/said.ts';
+import type { CureWay, NamedPart } from '../verbs/said.ts';
 import { failedBy, holdForReadings, type Reading, unlifted } from './failed-readings.ts';
 import { holdAfter } from './holding.ts';
+import { askedAsNew } from './new-part.ts';
 import { foldPart, type Part } from './part.ts';
 import { heatNotKnown } from './part-heat.ts';
 import { type CureCase, cureRules, dryRules, type PartCase, releaseRules } from './part-rules.ts';
 
-/** The first of which it is told what it bears is filed under the crew too, which from then on notes it of its parts. */
-export function decidePart({ crew }: Shop, said: Said<CommandOf<'part'>>): Decision {
-  const { part, details, more = [] } = said.command;
-  const named = [{ part, details }, ...more];
+/**
+ * Of several some of which are known, what would be new is shown first: those that are known stay as they are. The first of which it
+ * is told what it bears is filed under the crew too, which from then on notes it of its parts.
+ */
+export function decidePart({ crew, parts }: Shop, said: Said<CommandOf<'part'>>): Decision {
+  const { part, details, unread, more = [], isAsked = false } = said.command;
+  const named: readonly NamedPart[] = [{ part, details, ...known({ unread }) }, ...more];
+  const fresh = named.filter((each) => !parts.has(each.part));
+  const isMixed = fresh.length > 0 && fresh.length < named.length;
+  if (isAsked || isMixed) {
+    return unclear({ code: 'parts-in', fresh, known: named.filter((each) => parts.has(each.part)) });
+  }
   const first =
     crew.heatNotedAt === undefined ? named.findIndex(({ details }) => details.highestCelsius !== undefined) : -1;
   return accepted(
@@ -112,9 +121,14 @@ export function onParts<More extends object>(
   body: EventBody,
   more?: (part: Part) => More,
 ): Decision {
+  const { command } = said;
+  const mayBeNew = verbRows[command.verb].fields.asNew !== undefined;
+  const asNew = 'asNew' in command && command.asNew === true;
+  const asked = mayBeNew ? askedAsNew(shop, { names, asNew }) : undefined;
+  if (asked !== undefined) return asked;
   const cases: (PartCase & More)[] = [];
   for (const name of names) {
-    const part = partAsOf(shop, name, said.at);
+    const part = partAsOf(shop, name, said.at) ?? (asNew ? foldPart(name, []) : undefined);
     if (part === undefined) return unclear({ code: 'no-such-part', part: name, live: livePartNames(shop) });
     const batch = batchOf(shop, part);
     const situation: PartCase = { part, sheet: batch?.sheet, air: airLog(shop, batch?.place), at: said.at };

@@ -26,7 +26,13 @@ export function decidePrep(shop: Shop, said: Said<CommandOf<'prep'>>): Decision 
   });
   // The first of all puts the keeping of them on: filed under the crew too.
   const isFirst = lastSaid(shop.crew, 'prep') === undefined;
-  return onNew(shop, said, { parts, asNew }, { type: 'SurfacePrepared', ...of }, isFirst ? [crewStream] : []);
+  return onNew(
+    shop,
+    said,
+    { names: parts, asNew, mayName: true },
+    { type: 'SurfacePrepared', ...of },
+    isFirst ? [crewStream] : [],
+  );
 }
 
 /** As the sheet has it that most likely counts. */
@@ -37,20 +43,20 @@ function patchAtHand(shop: Shop) {
 
 export function decidePartSurface(shop: Shop, said: Said<CommandOf<'surface'>>, part: PartName): Decision {
   const { asNew = false, celsius } = said.command;
-  return onNew(shop, said, { parts: [part], asNew }, { type: 'SurfaceRead', celsius });
+  return onNew(shop, said, { names: [part], asNew }, { type: 'SurfaceRead', celsius });
 }
 
 function onNew(
   shop: Shop,
   said: Said,
-  { parts, asNew }: { readonly parts: readonly PartName[]; readonly asNew: boolean },
+  named: Parameters<typeof askedAsNew>[1],
   body: EventBody,
   firstUnder: readonly StreamId[] = [],
 ): Decision {
-  const asked = askedAsNew(shop, parts, asNew);
+  const asked = askedAsNew(shop, named);
   if (asked !== undefined) return asked;
   return accepted(
-    ...parts.map((name, i): NewEvent => {
+    ...named.names.map((name, i): NewEvent => {
       return { streams: [partStream(name), ...(i === 0 ? firstUnder : [])], happenedAt: said.at, body };
     }),
   );

@@ -54,8 +54,10 @@ export const partVerbs = {
       { orNone: true },
     ),
     unread: unasked<readonly string[]>('own-way'),
-    /** The others of a pasted list. */
+    /** The others of a row or a list. */
     more: unasked<readonly NamedPart[]>('own-way'),
+    /** Told in another way than a line of its own: what would be booked is shown first. */
+    isAsked: unasked<true>('own-way'),
   }),
   prep: verb(
     {
@@ -103,9 +105,10 @@ export const partVerbs = {
     },
     { leaves: { type: 'CoatApplied' } },
   ),
-  dry: verb({ parts: several }, { leaves: { type: 'FilmDry' }, plain: true }),
+  dry: verb({ asNew: newPart, parts: several }, { leaves: { type: 'FilmDry' }, plain: true }),
   cure: verb(
     {
+      asNew: newPart,
       parts: several,
       way: kind<CureWay>()(
         'way',
@@ -120,7 +123,11 @@ export const partVerbs = {
     },
   ),
   temp: verb(
-    { part: part('part'), celsius: temperature('part-temperature', { required: true, amend: true }, steel) },
+    {
+      asNew: newPart,
+      part: part('part'),
+      celsius: temperature('part-temperature', { required: true, amend: true }, steel),
+    },
     { leaves: { type: 'PartTemperatureRead' } },
   ),
   /** The oven's door. */
@@ -128,14 +135,14 @@ export const partVerbs = {
   /** Out of the oven, or taken from its curing place. */
   out: verb({ parts: orTheLoad }, { leaves: { type: 'CureEnded' }, plain: true }),
   wet: verb(
-    { part: one, wetFilmMicrometres: films('wet-film', { required: true }) },
+    { asNew: newPart, part: one, wetFilmMicrometres: films('wet-film', { required: true }) },
     {
       leaves: { type: 'FilmRead', state: 'wet' },
       amends: { filmMicrometres: { slot: 'wet-film', fact: 'micrometres' } },
     },
   ),
   film: verb(
-    { part: one, dryFilmMicrometres: films('dry-film', { required: true }) },
+    { asNew: newPart, part: one, dryFilmMicrometres: films('dry-film', { required: true }) },
     {
       leaves: { type: 'FilmRead', state: 'dry' },
       amends: { filmMicrometres: { slot: 'dry-film', fact: 'micrometres' } },
@@ -143,11 +150,13 @@ export const partVerbs = {
   ),
   /** Cross-cut, as the gauge's scale has it; of the part, or of a witness coupon that went with it. */
   adhesion: verb({
+    asNew: newPart,
     part: one,
     rating: choice('rating', adhesionRatings, { required: true, offered: ['5B', '4B', '3B'] }),
     coupon,
   }),
   rub: verb({
+    asNew: newPart,
     part: one,
     doubleRubs: count('rubs', { required: true }, { highest: 1_000 }),
     result: choice('rub-result', rubResults, { required: true }),
@@ -155,7 +164,7 @@ export const partVerbs = {
   }),
   release: verb({ parts: several }, { leaves: { type: 'PartReleased' }, plain: true, decision: true }),
   hold: verb(
-    { parts: several, why: ownWords('reason', { required: true }) },
+    { asNew: newPart, parts: several, why: ownWords('reason', { required: true }) },
     { leaves: { type: 'PartHeld' }, endsInWords: true },
   ),
 };

@@ -172,6 +172,7 @@ function roomActs(shop: Shop): readonly Say[] {
     (draw) => ({ verb: 'night', lowestCelsius: celsius(oneOf(draw, [16, 14, 20])) }),
     () => ({ verb: 'ok' }),
     (draw) => ({ verb: 'part', part: partName(draw), details: someDetails(draw) }),
+    (draw) => ({ ...severalIn(draw), ...(draw(3) === 0 && { isAsked: true }) }),
     (draw) => ({
       verb: 'set',
       setting: oneOf(draw, [
@@ -186,6 +187,16 @@ function roomActs(shop: Shop): readonly Say[] {
     }),
   ];
 }
+
+/** Some of them may be there already. */
+const severalIn = (draw: Draw): Command => {
+  const [part, ...more] = oneOf<readonly string[]>(draw, [
+    ['impeller-7', 'impeller-8'],
+    ['valve-4', 'lid-1'],
+    ['rail-2', 'valve-4'],
+  ]);
+  return { verb: 'part', part: part ?? '', details: {}, more: more.map((each) => ({ part: each, details: {} })) };
+};
 
 /** Six names: near enough for slips, few enough to come back. */
 const partName = (draw: Draw) => oneOf(draw, ['impeller-7', 'impeller-8', 'impelle-7', 'rail-2', 'lid-1', 'valve-4']);

@@ -35,6 +35,7 @@ const unclearCodes = {
   'no-such-part': 0,
   'which-part': 0,
   'new-part': 0,
+  'parts-in': 0,
   'no-such-sheet': 0,
   'sheet-faulty': 0,
   'which-sheet': 0,

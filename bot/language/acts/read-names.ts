@@ -7,9 +7,10 @@ import type { Hearing } from '../hearing.ts';
 import { partNamed, placeNamed } from '../names-typed.ts';
 import type { Fault, LineContext } from '../reading.ts';
 import { isPlaceWord } from '../trade-words.ts';
+import type { Token } from '../typed/token.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { commasApart } from './commas-apart.ts';
-import { partsOfRange } from './part-ranges.ts';
+import { isTooLong, mostParts, partsOfRange } from './part-ranges.ts';
 import type { NameToken } from './sort-pieces.ts';
 
 export function wordOf(token: NameToken): string {
@@ -28,16 +29,24 @@ export function partsFrom(words: readonly NameToken[], context: LineContext): re
       parts.push(...range.filter((name) => !parts.includes(name)));
       continue;
     }
+    if (!known && isTooLong(word)) return tooMany(token);
     const part = known ? word : partNamed(word, context.hearing);
     if (part === undefined || (parts.length > 0 && !known && !/\d/.test(word))) return leftOver(token);
     if (!parts.includes(part)) parts.push(part);
   }
   // `capa final impulsor-7`: before a part that is known, a plain word is none.
+  if (parts.length > mostParts && apart[0] !== undefined) return tooMany(apart[0]);
   const [first, second] = apart;
   const isStray = second !== undefined && parts.length > 1 && !isNamed(parts[0] ?? '', context);
   if (isStray && first !== undefined) return leftOver(first);
   return parts.length === 0 ? { failed: 'incomplete', needs: ['parts'] } : parts;
 }
+
+const tooMany = ({ text, start, end }: Token): Fault => ({
+  failed: 'too-many-parts',
+  token: { text, start, end },
+  limits: { lowest: 1, highest: mostParts, unit: '' },
+});
 
 const isNamed = (part: PartName, context: LineContext): boolean => context.parts.includes(part) || /\d/.test(part);
 

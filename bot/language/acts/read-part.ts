@@ -1,5 +1,6 @@
-// `part impeller-7 serial 4411 job 88 customer x cast-iron 12mm 0.8m2 max 120C`: a part and what is known of it.
-// What follows a label is taken as typed; a metal needs no label. No fields are read off it: it is one value of many.
+// `part impeller-7 serial 4411 job 88 customer x cast-iron 12mm 0.8m2 max 120C`: a part and what is known of it, or a row of parts
+// and what is known of all. What follows a label is taken as typed; a metal needs no label. No fields are read off it: it is one
+// value of many.
 
 import type { CommandOf } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
@@ -16,8 +17,9 @@ import { type Token, wordIn } from '../typed/token.ts';
 import { inch } from '../typed/units-typed.ts';
 import { isIgnoredOn } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
-import { onePartFrom, wordOf } from './read-names.ts';
-import { type SortedPieces, sortPieces } from './sort-pieces.ts';
+import { rangesJoined } from './part-ranges.ts';
+import { partsFrom, wordOf } from './read-names.ts';
+import { type NameToken, type SortedPieces, sortPieces } from './sort-pieces.ts';
 
 type Label = Extract<Slot, 'serial' | 'job' | 'customer' | 'metal'>;
 
@@ -30,8 +32,9 @@ const labels: ReadonlyMap<string, Label> = new Map([
 
 type Labelled = { -readonly [Name in Label]?: string };
 
-export function readPart(act: ActLine): CommandOf<'part'> | Fault {
-  const apart = labelsApart(act.tokens);
+export function readPart(typed: ActLine): CommandOf<'part'> | Fault {
+  const act = { ...typed, tokens: rangesJoined(typed.tokens, typed.context) };
+  const apart = labelsApart(act);
   if (isFailed(apart)) return apart;
   const strange = strangersApart(apart.rest, act.context);
   const gathered = sortPieces({
@@ -41,15 +44,19 @@ export function readPart(act: ActLine): CommandOf<'part'> | Fault {
   if (isFailed(gathered)) return gathered;
   const read = readingSaid(act.tokens);
   if (read !== undefined) return { ...leftOver(read), tries: [`temp ${act.line.replace(/^\S+ /, '')}`] };
-  const metals = gathered.words.slice(1).filter((token) => isMetalWord(wordOf(token)));
+  const metals = gathered.words.filter((token) => isMetalWord(wordOf(token)));
   const others = gathered.words.filter((token) => !metals.includes(token));
-  const part = onePartFrom(others, act.context.hearing);
-  if (part === undefined) return { failed: 'incomplete', needs: ['part'] };
-  if (typeof part !== 'string') return part;
+  if (others.length === 0) return { failed: 'incomplete', needs: ['part'] };
+  const parts = partsFrom(others, act.context);
+  if (isFailed(parts)) return parts;
+  const [part = '', ...more] = parts;
   const metal = metalNamed(metals.map(wordOf));
   const [stray] = metals;
   if (stray !== undefined && (metal === undefined || apart.labelled.metal !== undefined)) return leftOver(stray);
   const details = { ...apart.labelled, ...known({ metal }), ...measures(gathered) };
+  const [only] = others;
+  const isNone = act.verb.several === true && more.length === 0 && !/\d/.test(part);
+  if (isNone && only !== undefined && Object.keys(details).length === 0) return leftOver(only);
   const [first] = strange.words;
   // With nothing known beside it, it may be a name of two words.
   if (first !== undefined && Object.keys(details).length === 0) return leftOver(first);
@@ -59,9 +66,29 @@ export function readPart(act: ActLine): CommandOf<'part'> | Fault {
     tongues.some(({ numbers }) => isNumberWord(text.toLowerCase(), numbers.spoken)),
   );
   if (spoken !== undefined) return leftOver(spoken);
+  // One serial is of one part.
+  const serial = act.tokens.find((token) => labels.get(wordIn(token)) === 'serial');
+  if (more.length > 0 && serial !== undefined && details.serial !== undefined) return leftOver(serial);
   const unread = strange.words.map(({ text }) => text);
-  return { verb: 'part', part, details, ...(unread.length > 0 && { unread }) };
+  return {
+    ...{ verb: 'part', part, details, ...(unread.length > 0 && { unread }) },
+    ...(more.length > 0 && { more: more.map((each) => ({ part: each, details })) }),
+    ...(more.length > 0 && !isOneList(others, act) && { isAsked: true }),
+  };
 }
+
+/** A row, names apart by commas, or all under the same letters: else the second of two names may have been no part. */
+function isOneList(names: readonly NameToken[], { line, tokens }: ActLine): boolean {
+  const [first] = names;
+  return names.every((name, i) => {
+    const before = names[i - 1];
+    if (before === undefined || (first !== undefined && lettersOf(name) === lettersOf(first))) return true;
+    const between = tokens.filter(({ start }) => start >= before.end && start < name.start);
+    return line.slice(before.end, name.start).includes(',') || between.some((token) => wordIn(token) === 'and');
+  });
+}
+
+const lettersOf = (name: NameToken): string => wordOf(name).replaceAll(/[\d.]+/g, '');
 
 /**
  * `zamak`, `wo 88`: plain words that mean nothing here, each with the bare number behind it, do not cost the rest of the line. The
@@ -111,13 +138,15 @@ function measures({ figures }: SortedPieces): PartDetails {
   });
 }
 
-function labelsApart(tokens: readonly Token[]): { labelled: Labelled; rest: readonly Token[] } | Fault {
+function labelsApart({ tokens, verb }: ActLine): { labelled: Labelled; rest: readonly Token[] } | Fault {
   const labelled: Labelled = {};
   const rest: Token[] = [];
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i];
     if (token === undefined) continue;
-    const label = token.kind === 'word' && rest.length > 0 ? labels.get(token.word) : undefined;
+    // `parts in job 88 rail-1..rail-4`; alone it may be what a part is called.
+    const mayLabel = rest.length > 0 || verb.several === true || i + 2 < tokens.length;
+    const label = token.kind === 'word' && mayLabel ? labels.get(token.word) : undefined;
     if (label === undefined) {
       rest.push(token);
       continue;

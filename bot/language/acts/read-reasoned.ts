@@ -42,7 +42,7 @@ export function readDiscard(act: ActLine): ActRead | Fault {
 }
 
 export function readHold(typed: ActLine): ActRead | Fault {
-  const act = { ...typed, tokens: rangesJoined(typed.tokens.flatMap(commasApart), typed.context.hearing) };
+  const act = { ...typed, tokens: rangesJoined(typed.tokens.flatMap(commasApart), typed.context) };
   const held = partsHeld(act);
   return isFailed(held) ? held : withReason('hold', act, held);
 }
@@ -61,10 +61,15 @@ function withReason(verb: 'discard' | 'hold', act: ActLine, named: Named): ActRe
 function partsHeld(act: ActLine): Named | Fault {
   const parts: PartName[] = [];
   let at: EpochMs | undefined;
+  let asNew = false;
   let i = 0;
   for (; i < act.tokens.length; i++) {
     const token = act.tokens[i];
     if (token === undefined || token.kind === 'quoted') break;
+    if (parts.length === 0 && wordIn(token) === 'new') {
+      asNew = true;
+      continue;
+    }
     const time = saidTimeFrom(act.tokens, i, act.context);
     if (time !== undefined) {
       if (isFailed(time)) return time;
@@ -89,7 +94,7 @@ function partsHeld(act: ActLine): Named | Fault {
     if (!parts.includes(part)) parts.push(part);
   }
   if (parts.length === 0) return lacking('parts');
-  return { said: { parts }, reasonFrom: i, ...known({ at }) };
+  return { said: { parts, ...(asNew && { asNew }) }, reasonFrom: i, ...known({ at }) };
 }
 
 /** `and` between two parts, `for` before the reason (in Spanish the `por` that is `by` elsewhere), `part` before the first. */

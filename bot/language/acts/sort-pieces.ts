@@ -38,7 +38,7 @@ interface Filling {
 }
 
 export function sortPieces(typed: ActLine): SortedPieces | Fault {
-  const act = { ...typed, tokens: rangesJoined(typed.tokens, typed.context.hearing) };
+  const act = { ...typed, tokens: rangesJoined(typed.tokens, typed.context) };
   const taken = slotsTakenBy(act.verb.row);
   const filled: Filling = { figures: new Map(), words: [], numberNext: false, placeNext: false };
   for (let i = 0; i < act.tokens.length; i++) {

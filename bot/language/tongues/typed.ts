@@ -6,6 +6,7 @@ import type { SettingName } from '../../../core/settings.ts';
 import type { AskedStep } from '../../../core/steps/step-rows.ts';
 import type { PlainVerb } from '../../../core/verbs/plain.ts';
 import type { HelpGroup } from '../help-groups.ts';
+import type { PartColumn } from '../parts-in/part-column-names.ts';
 import type { Slot } from '../slots.ts';
 import type { VocabularyName } from '../vocabulary.ts';
 import type { CryWords } from './english/cries.ts';
@@ -39,6 +40,7 @@ export interface Typed {
   /** This tongue by its code, as people name it in any, without accents. */
   readonly languages: Readonly<Record<string, string>>;
   readonly lists: ListWords;
+  readonly partsIn: PartsInWords;
   readonly cries: CryWords;
   /** How acts are said where no verb begins the line. */
   readonly said: SaidWords;
@@ -119,6 +121,8 @@ export interface SaidByVerb {
   readonly psychrometer?: true;
   /** `job 88 asks dust 2`. */
   readonly setting?: SettingName;
+  /** `parts in rail-1..rail-12`: a plain word alone behind it is no part's name. */
+  readonly several?: true;
 }
 
 /** Words that begin a line and say more than their verb alone. */
@@ -126,6 +130,12 @@ export interface Opening extends SaidByVerb {
   readonly words: string;
   readonly verb: VocabularyName;
   readonly printed?: string;
+}
+
+/** How parts come in, told many at once. */
+export interface PartsInWords {
+  /** What stands at the head of a table's columns; phrases parted by commas, without accents. */
+  readonly columns: Readonly<Record<PartColumn, string>>;
 }
 
 export interface TimesTyped {

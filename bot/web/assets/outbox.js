@@ -123,7 +123,7 @@ export function openOutbox({ list, me, onShown, onAnswer, onRefused, onGone }) {
     li.className = `unsent ${line.state}`;
     const words = document.createElement('p');
     words.className = 'said';
-    words.append(Object.assign(document.createElement('span'), { textContent: line.shown }));
+    words.append(Object.assign(document.createElement('span'), { textContent: inShort(line.shown) }));
     const state = document.createElement('p');
     state.className = 'unsent-state';
     const typed = new Date(line.typedAt).toTimeString().slice(0, 5);
@@ -146,6 +146,12 @@ export function openOutbox({ list, me, onShown, onAnswer, onRefused, onGone }) {
     send,
     holds: (shown) => known.some((one) => one.shown === shown && one.state === 'waits'),
   };
+}
+
+/** Of a list its first line, and how many more there are. */
+function inShort(shown) {
+  const [first, ...more] = shown.split('\n');
+  return more.length === 0 ? shown : `${first} (+${more.length})`;
 }
 
 /** One tab after the other; a tab that is closed gives up its turn. */

@@ -4,6 +4,7 @@
 import { prepareBell, ring } from './bell.js';
 import { keepConnected } from './connection.js';
 import { openOutbox } from './outbox.js';
+import { takeLists } from './parts-list.js';
 import { watchThumb } from './thumb.js';
 
 const at = (selector) => document.querySelector(selector);
@@ -46,14 +47,14 @@ document.addEventListener('submit', (event) => {
   if (!form.matches('[data-say]')) return;
   event.preventDefault();
   const hidden = ['token', 'form', 'as'];
-  const fields = [...new FormData(form)].filter(([name]) => !hidden.includes(name));
+  const fields = [...new FormData(form)].filter(([name, value]) => !hidden.includes(name) && typeof value === 'string');
   const shown = lineOf(fields);
   if (form === composer) {
     form.reset();
   } else {
     // A wet thumb taps twice, and the page may have moved in between: the second tap is nobody's meaning, wherever it lands.
     // A form that was filled in was meant.
-    const filledIn = fields.some(([name]) => name.startsWith('field:'));
+    const filledIn = fields.some(([name]) => name.startsWith('field:') || name === 'list');
     if (outbox.holds(shown) || (!filledIn && root.classList.contains(justTapped))) return;
     root.classList.add(justTapped);
     setTimeout(() => root.classList.remove(justTapped), twiceMs);
@@ -62,6 +63,7 @@ document.addEventListener('submit', (event) => {
     form.querySelector('button').dataset.pending = shown;
     aboutToMove();
     form.closest('details.ask')?.removeAttribute('open');
+    if (form.elements.list !== undefined) form.reset();
     document.activeElement?.blur();
   }
   outbox.add({ as: composer.elements.as.value, fields, shown });
@@ -169,6 +171,7 @@ function showState(now) {
 }
 
 for (const post of [...posts.querySelectorAll('.mine:not([data-ring])')].slice(0, -1)) post.classList.add('past');
+takeLists({ line: composer.elements.line, form: at('.parts-in form') });
 root.classList.add('live');
 prepareBell(at('.bell'));
 keepConnected({

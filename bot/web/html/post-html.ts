@@ -20,11 +20,17 @@ export function postHtml(post: Post, viewer: Viewer): Html {
     return html`<li class="post others" id="post-${n}" data-n="${n}"><details><summary><span class="whose">${whose}</span> <time datetime="${answer.at}">${time}</time> ${mark(answer.card)} <b>${answer.card.title}</b></summary>${cardHtml(post, viewer)}</details></li>`;
   }
   const from = answer.as === viewer.name ? '' : `${answer.as}: `;
-  const line = said === null ? '' : html`<p class="said"><span>${from}${said}</span></p>`;
+  const line = said === null ? '' : html`<p class="said"><span>${from}${inShort(said, viewer)}</span></p>`;
   const ring = ringsFor(answer, viewer.name)
     ? html` data-ring="${answer.key ?? `said-${n}`}" data-tone="${answer.card.tone}"`
     : '';
   return html`<li class="post mine" id="post-${n}" data-n="${n}" data-delivery="${post.delivery ?? ''}"${ring}>${line}${cardHtml(post, viewer)}</li>`;
+}
+
+/** Of a list that was pasted its first line, and how many more there are. */
+function inShort(said: string, { words }: Viewer): string {
+  const [first = '', ...more] = said.split('\n');
+  return more.length === 0 ? said : `${first} ${words.page.more(String(more.length))}`;
 }
 
 function cardHtml({ n, answer }: Post, viewer: Viewer): Html {

@@ -22,6 +22,16 @@ interface Talk {
 const bellSign = html`<svg viewBox="0 0 24 24" aria-hidden="true"><path d="M4 18c2-2 2-5 2-8a6 6 0 0 1 12 0c0 3 0 6 2 8zM9 20h6l-3 3z"/><path class="strike" d="M3 3l18 18"/></svg>`;
 const boardSign = html`<svg viewBox="0 0 24 24" aria-hidden="true"><path d="M3 4h18v3H3zM3 10h12v3H3zM3 16h15v3H3z"/></svg>`;
 
+/** Many at once: a list is pasted, or a file is chosen. Without script both are posted as they are. */
+function partsHtml({ words, name, token, latest }: Viewer): Html {
+  const { partsForm } = words.page;
+  return html`<details class="ask parts-in" id="ask-parts-in"><summary>${partsForm.title}…</summary>
+<form method="post" action="/say" enctype="multipart/form-data" data-say><input type="hidden" name="token" value="${token}"><input type="hidden" name="form" value="p-${latest}"><input type="hidden" name="as" value="${name}"><input type="hidden" name="list" value="parts">
+<label for="parts-list"><span>${partsForm.paste}</span><textarea id="parts-list" name="line" rows="4" autocapitalize="none" spellcheck="false" placeholder="${partsForm.example}"></textarea></label>
+<label for="parts-file"><span>${partsForm.file}</span><input id="parts-file" name="file" type="file" accept=".csv,.tsv,.txt,text/csv,text/plain"></label>
+<button>${partsForm.show}</button></form></details>`;
+}
+
 export function talkHtml({ viewer, board, posts, conversation, notice, mayChange }: Talk): Html {
   const { words, name, token, latest } = viewer;
   const { page, replies } = words;
@@ -41,7 +51,7 @@ ${posts.length === 0 ? html`<div class="welcome"><p>${page.empty}</p><p class="c
 <ol class="posts" aria-live="polite" data-conversation="${conversation}" data-latest="${latest}">${posts.map((post) => postHtml(post, viewer))}</ol>
 <ol class="outbox" aria-live="polite" data-not-sent="${live.notSent}" data-sending="${live.sending}" data-refused="${live.refused}" data-take-back="${live.takeBack}" data-typed-by="${live.typedBy}"></ol></main>
 <footer class="thumb"><button type="button" class="newest" hidden>${live.unread}</button>
-<nav class="quick" aria-label="${page.moreTaps}"><details class="ask need" id="ask-need"><summary>${page.inNeed}</summary><div class="taps">${board.alarms.map((action, i) => tapHtml(action, `n${i}`, viewer))}</div></details>${board.quick.map((action, i) => tapHtml(action, `q${i}`, viewer))}</nav>
+<nav class="quick" aria-label="${page.moreTaps}"><details class="ask need" id="ask-need"><summary>${page.inNeed}</summary><div class="taps">${board.alarms.map((action, i) => tapHtml(action, `n${i}`, viewer))}</div></details>${board.quick.map((action, i) => tapHtml(action, `q${i}`, viewer))}${partsHtml(viewer)}</nav>
 <form class="composer" method="post" action="/say" data-say><input type="hidden" name="token" value="${token}"><input type="hidden" name="form" value="c-${latest}"><input type="hidden" name="as" value="${name}">
 <label class="unseen" for="line">${page.sayLabel}</label><input id="line" name="line" placeholder="${page.sayHint}" autocomplete="off" autocapitalize="none" spellcheck="false" enterkeyhint="send" maxlength="500" required><button>${page.say}</button></form></footer>`;
 }

@@ -24,7 +24,7 @@ describe('a name that is nearly a part’s', () => {
   ])('given "%s", then "%s" is one tap', async (typed, meant) => {
     await coated();
     const answer = await talk.say(typed);
-    expect(answer).toMatchObject({ kind: 'misread', code: 'no-such-part', recorded: false });
+    expect(answer).toMatchObject({ kind: 'misread', code: 'new-part', recorded: false });
     expect(Object.values(taps(answer))[0]).toBe(meant);
   });
 
@@ -36,9 +36,15 @@ describe('a name that is nearly a part’s', () => {
     expect(answer.card.title).toContain('impeller-7');
   });
 
-  it('given a name like none, then nothing is offered', async () => {
+  it('given a name like none, then only that it is new, and the act goes on from there', async () => {
     await coated();
-    expect(taps(await talk.say('dry bracket-12'))).toEqual({});
+    expect(taps(await talk.say('dry bracket-12'))).toEqual({ 'new-part': 'dry new bracket-12' });
+    expect(await talk.say('tap new-part')).toMatchObject({ kind: 'objection', code: 'not-coated', recorded: false });
+  });
+
+  it('given a decision on a name like none, then nothing is offered: nobody releases what was never there', async () => {
+    await coated();
+    expect(taps(await talk.say('release bracket-12'))).toEqual({});
   });
 });
 
@@ -53,6 +59,23 @@ describe('a name that nobody has used', () => {
     }
     for (const line of ['wait until 09:42', 'filter 1']) await talk.say(line);
   }
+
+  it('given many of which one is nearly known, then that one first, then that all are new', async () => {
+    await booked();
+    const answer = await talk.say('coat imp-1 x-1..x-39 1 brush');
+    expect(labels(answer)).toEqual([
+      ['imp-1 is impeller-1; 39 new', 'coat new impeller-1 x-1..x-39 1 brush'],
+      ['All 40 are new: coat them', 'coat new imp-1 x-1..x-39 1 brush'],
+    ]);
+  });
+
+  it('given the tap, then one card tells of all, and how many were new', async () => {
+    await booked();
+    await talk.say('coat x-1..x-40 1 brush');
+    const { card } = await talk.say('tap new-part');
+    expect(card.title).toBe('x-1 to x-40: coated (brush, batch 1)');
+    expect(card.lines.join(' ')).toContain('40 are new here, x-1 to x-40');
+  });
 
   it('given a coat, then the near ones come first, and each tap says what it does', async () => {
     await booked();

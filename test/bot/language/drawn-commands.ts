@@ -48,7 +48,22 @@ const part = fc
     fc.constantFrom('válvula-3', 'impeller', 'p/4', 'rail_2'),
   )
   .filter((name) => partNamed(name, shipped.every) === name);
-const parts = fc.uniqueArray(part, { minLength: 1, maxLength: 4 });
+/** Numbers that follow one another under the same letters, some with zeros in front. */
+const rowOfParts = fc
+  .record({
+    stem: fc.stringMatching(/^[a-z]{2,6}[-_]$/),
+    from: fc.integer({ min: 1, max: 120 }),
+    count: fc.integer({ min: 2, max: 40 }),
+    digits: fc.integer({ min: 1, max: 3 }),
+  })
+  .map(({ stem, from, count, digits }) =>
+    Array.from({ length: count }, (_, i) => `${stem}${String(from + i).padStart(digits, '0')}`),
+  )
+  .filter((names) => names.every((name) => partNamed(name, shipped.every) === name));
+const parts = fc.oneof(
+  { arbitrary: fc.uniqueArray(part, { minLength: 1, maxLength: 4 }), weight: 4 },
+  { arbitrary: rowOfParts, weight: 1 },
+);
 const place = fc
   .oneof(fc.stringMatching(/^[a-z]{2,9}(-[0-9])?$/), fc.constantFrom('room', 'booth', 'oven'))
   .filter((name) => placeNamed(name, shipped.every) === name);
@@ -166,6 +181,12 @@ export const drawnCommand: fc.Arbitrary<Command> = fc.oneof(
     .filter(
       ({ part: first, more = [] }) => new Set([first, ...more.map((each) => each.part)]).size === more.length + 1,
     ),
+  fc
+    .record({ verb: only('part'), row: rowOfParts, details })
+    .map(({ verb, row: [part = '', ...more], details: said }) => ({
+      ...{ verb, part, details: said },
+      more: more.map((each) => ({ part: each, details: said })),
+    })),
   ...drawnSession,
   ...partAndPeopleCommands({ only, part, parts, figure }),
   fc.record(

@@ -42,7 +42,13 @@ const anything = fc.oneof(
   fc.string({ unit: 'grapheme', maxLength: 60 }),
   lineOfPieces,
   namedOrPermitted,
-  fc.constantFrom('no', 'spray inside the tank', 'coat inside vessel'),
+  fc.constantFrom(
+    'no',
+    'spray inside the tank',
+    'coat inside vessel',
+    'parts in x-1..x-900',
+    'parts in job 88\n17\n18',
+  ),
   slipped,
 );
 

@@ -104,7 +104,7 @@ describe('a line from the page', () => {
 
   test('too long for a line, or too big for a form, is turned away', async () => {
     expect((await kari.say('Kari', 'x'.repeat(501))).status).toBe(400);
-    expect((await kari.say('Kari', 'now', { 'field:x': 'y'.repeat(20_000) })).status).toBe(413);
+    expect((await kari.say('Kari', 'now', { 'field:x': 'y'.repeat(200_000) })).status).toBe(413);
   });
 
   test('more lines than hands can type are held up, and say for how long', async () => {
@@ -147,4 +147,45 @@ describe('words that every object has', () => {
       expect((await kari.request('/')).status).toBe(200);
     },
   );
+});
+
+describe('many parts from the page', () => {
+  const table = 'Pieza;Serie;Área (m²)\nRiel 01;4411;0,2\nRiel 02;4412;0,2\n';
+
+  test('a list that was pasted is shown, and one tap books it', async () => {
+    const asked = await kari.say('Kari', 'rail-1\nrail-2, rail-3', { list: 'parts' });
+    expect(asked.body.html).toContain('3 parts to book in');
+    // What was pasted is not shown whole.
+    expect(asked.body.html).toContain('parts in and 2 more');
+    const line = /name="line" value="(part rail[^"]*)"/.exec(asked.body.html ?? '')?.[1] ?? '';
+    expect((await kari.say('Kari', line)).body.html).toContain('3 parts: noted');
+  });
+
+  test.each([
+    ['UTF-8', new TextEncoder().encode(table)],
+    ['Windows-1252', Buffer.from(table, 'latin1')],
+    ['UTF-16', Buffer.concat([Buffer.from([0xff, 0xfe]), Buffer.from(table, 'utf16le')])],
+  ])('without script: a file that was chosen is read, written in %s', async (_, bytes) => {
+    const form = new FormData();
+    const fields = { token: await kari.token(), form: 'p-0', as: 'Kari', list: 'parts', line: '' };
+    for (const [name, value] of Object.entries(fields)) form.set(name, value);
+    form.set('file', new Blob([new Uint8Array(bytes)], { type: 'text/csv' }), 'parts.csv');
+    const answer = await kari.request('/say', { method: 'POST', body: form });
+    expect(answer.status).toBe(303);
+    const page = await (await kari.request('/')).text();
+    expect(page).toContain('riel-01: serial 4411, 0.2 m²');
+  });
+
+  test('a list of two hundred with all that is known of each goes through, and so does its tap', async () => {
+    const rows = Array.from(
+      { length: 200 },
+      (_, i) => `bracket-${i + 1},SERIAL-${9000 - i * 7},Job 88,Stainless steel,6,0.2,120`,
+    );
+    const list = ['name,serial,job,material,thickness,area,max', ...rows].join('\n');
+    const asked = await kari.say('Kari', list, { list: 'parts' });
+    expect(asked.body.html).toContain('200 parts to book in');
+    const line =
+      /name="line" value="(as-asked [^"]*)"/.exec(asked.body.html ?? '')?.[1]?.replaceAll('&quot;', '"') ?? '';
+    expect((await kari.say('Kari', line)).body.html).toContain('200 parts: noted');
+  });
 });

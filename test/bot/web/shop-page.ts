@@ -92,6 +92,7 @@ export async function openShop({
         crew: crew.name,
         words: tongues.wordsIn(crew.language),
         language: crew.language,
+        hearing: tongues.every,
         clock,
         log: silentLog,
         secret,

@@ -139,6 +139,6 @@ describe('a batch, straight through', () => {
 
   it('given nobody has said a thing about a part, then an act on it is not clear', async () => {
     const shift = await given(weighed);
-    expect(await shift.when('10:00 dry impeller-7')).toEqual({ unclear: 'no-such-part' });
+    expect(await shift.when('10:00 dry impeller-7')).toEqual({ unclear: 'new-part' });
   });
 });

@@ -1,11 +1,11 @@
 // Misreads, in English: what was read, what is needed, an example.
 
 import type { SettingName } from '../../../../core/settings.ts';
-import type { Misread, MisreadCode, Need } from '../../reading.ts';
+import type { Misread, MisreadCode, Need, RowFault } from '../../reading.ts';
 import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
 
-const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
+const reasons: Readonly<Record<MisreadCode | RowFault, (token: string) => string>> = {
   'unknown-verb': (token) => `"${token}" was not understood`,
   'unit-missing': (token) =>
     /\d ?(?:oz|ounces?)$/i.test(token) ? `"${token}" may be a weight: of a liquid say fl oz` : `"${token}" has no unit`,
@@ -25,7 +25,16 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
     "nobody coats from inside by this: the employer's confined-space permit is asked for. From outside, name the part and say from-outside",
   'no-alone': () => 'what is it that is not so? Say no with it; what was recorded by mistake is taken back with undo',
   'which-act': () => 'one tap says it, and nothing is recorded before',
+  'no-row-read': () => 'no row of that list could be read',
+  'no-name': () => 'it names no part',
+  'named-twice': (token) => `${token} stands there twice`,
+  'column-not-taken': (token) => `nothing is booked of the column ${token}`,
+  'digits-alone': (token) => `digits alone are a batch or a can: put letters to it, such as p-${token}`,
+  'too-many-parts': (token) => `${token}: more parts than one message takes, send them in several`,
 };
+
+/** Of one piece, in half a line. */
+export const englishFault = (code: MisreadCode | RowFault, token: string): string => reasons[code](token);
 
 export function englishMisread(misread: Misread, example: string): readonly string[] {
   const lines = [`${reasons[misread.code](misread.token)}.`.replace(/^./, (first) => first.toUpperCase())];

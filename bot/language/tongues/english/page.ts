@@ -76,6 +76,14 @@ export const englishPage = {
   recorded: 'Recorded',
   /** All that it shows stands in the card's figures, too. */
   picture: (title: string) => `Drawn: ${title}`,
+  /** Where many parts are booked in at once. */
+  partsForm: {
+    title: 'Parts in',
+    paste: 'Paste a list or a table, or name a row',
+    example: 'job 88 steel 6mm rail-01..rail-40',
+    file: 'Or choose a file (CSV)',
+    show: 'Show what would be booked',
+  },
   moreTaps: 'More',
   say: 'Say',
   sayHint: 'stir 1, help …',

@@ -17,6 +17,8 @@ import type { Figures } from '../../figures.ts';
 import { englishAlarmPlaced } from './alarms.ts';
 import { englishExposure } from './exposure.ts';
 import { englishFirstShiftUnclear } from './first-shift.ts';
+import { englishNewParts } from './new-parts.ts';
+import { englishPartsIn, partsNamed } from './parts-in.ts';
 import { englishSurface } from './surface.ts';
 
 const stages: Readonly<Record<StageName, string>> = {
@@ -48,18 +50,6 @@ const details: Readonly<Record<DetailAsked, string>> = {
   bears: 'the heat it bears',
 };
 
-/** As many as a button has room for, and how many more there are. */
-export interface FewParts {
-  readonly shown: readonly PartName[];
-  readonly more: number;
-}
-
-const few = ({ shown, more }: FewParts, figures: Figures): string =>
-  more > 0 ? `${shown.join(', ')} and ${more} more` : figures.list(shown);
-const areMany = ({ shown, more }: FewParts): boolean => shown.length + more > 1;
-const newOnes = (parts: FewParts, figures: Figures): string =>
-  `New ${areMany(parts) ? 'parts' : 'part'} ${few(parts, figures)}`;
-
 const dryLies: Readonly<Record<DryToCome['lies'], string>> = {
   within: "Within the sheet's film",
   thinner: "Thinner than the sheet's film",
@@ -71,37 +61,26 @@ export const englishParts = {
   ...englishSurface,
   stages,
   several: (count: number) => `${count} parts: noted`,
-  detail: (part: PartName, known: readonly string[]) =>
-    `${part}: ${known.length === 0 ? 'nothing said of it yet' : known.join(', ')}`,
+  detail: (parts: readonly PartName[], known: readonly string[], figures: Figures) =>
+    `${partsNamed(parts, figures)}: ${known.length > 0 ? known.join(', ') : `nothing said of ${parts.length === 1 ? 'it' : 'them'} yet`}`,
   unread: (words: readonly string[], metals: readonly Metal[], figures: Figures) =>
     `Not read, and not noted: ${figures.list(words)}. Metals known here: ${figures.list(metals.map((metal) => metal.replaceAll('-', ' ')))}; any other stands behind the word metal.`,
   bears: (celsius: Celsius, figures: Figures) => `bears ${figures.temperature(celsius)}`,
   unknownDetails: (parts: readonly PartName[], what: readonly DetailAsked[], figures: Figures) =>
-    `Not known of ${figures.list(parts)}: ${figures.list(what.map((each) => details[each]))}.`,
+    `Not known of ${partsNamed(parts, figures)}: ${figures.list(what.map((each) => details[each]))}.`,
   prepared: (part: PartName, how: string) => `${part}: prepared${how === '' ? '' : `, ${how}`}`,
   noSurfaceLife: (sheets: readonly string[], figures: Figures) =>
     `${figures.list(sheets)} gives no life of a prepared surface: coat it soon, and ask what the job allows.`,
   surfaceLifeOf: (sheet: string) => `Its life is by the sheet of ${sheet}.`,
   surfaceRead: (part: string) => `${part}: surface`,
   surfaceNotRead: (parts: readonly PartName[], figures: Figures) =>
-    `Nobody has read the surface of ${figures.list(parts)}: its distance from the dew point is not known.`,
+    `Nobody has read the surface of ${partsNamed(parts, figures)}: its distance from the dew point is not known.`,
   surfaceOfPlace: (parts: string) => `Of ${parts} nobody has read the surface; that of the place stands in.`,
   readSurfaces: (part: string, figures: Figures) =>
     `Before each coat read the steel itself: surface ${part} ${figures.units === 'us' ? '66F' : '19C'}.`,
   spreadNeeds: 'Without the air of the room there is no dew point to compare it with.',
-  /** What a tap does, where a name was not known. */
-  meant: {
-    coat: (parts: FewParts, method: Method, batch: number | undefined, figures: Figures) =>
-      `Coat ${few(parts, figures)} (${batch === undefined ? '' : `batch ${batch}, `}${method})`,
-    prep: (parts: FewParts, figures: Figures) => `Prepared: ${few(parts, figures)}`,
-    surface: (part: string) => `Surface of ${part}`,
-    place: (name: string) => `${name} is a place: its steel`,
-    asNew: {
-      coat: (parts: FewParts, figures: Figures) => `${newOnes(parts, figures)}: coat ${areMany(parts) ? 'them' : 'it'}`,
-      prep: (parts: FewParts, figures: Figures) => `${newOnes(parts, figures)}: prepared`,
-      surface: (parts: FewParts, figures: Figures) => `${newOnes(parts, figures)}: its surface`,
-    },
-  },
+  in: englishPartsIn,
+  meant: englishNewParts,
   touchedUp: (part: string, method: Method, batch: number, pass: number) =>
     `${part}: pass ${pass} of the same coat (${method}, batch ${batch})`,
   noOpenTime: 'The sheet gives no open time: do not touch up.',

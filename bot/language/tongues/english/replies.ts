@@ -12,6 +12,7 @@ import { exampleIn } from '../../example-units.ts';
 import type { Figures } from '../../figures.ts';
 import { englishNames } from './names.ts';
 import { englishNotWritten } from './not-written.ts';
+import { partsNamed } from './parts-in.ts';
 import { englishLate, englishRingName } from './rings.ts';
 import { englishRuleSource } from './rule-sources.ts';
 
@@ -78,7 +79,10 @@ export const englishReplies = {
   emptied: (batch: number) => `Batch ${batch}: pot empty`,
   partNoted: (part: string) => `${part}: noted`,
   coated: (part: string, method: Method, batch: number) => `${part}: coated (${method}, batch ${batch})`,
-  newPart: (part: string) => `${part} is new here: nothing is known of its metal, wall or the heat it bears.`,
+  newParts: (parts: readonly PartName[], figures: Figures) =>
+    parts.length === 1
+      ? `${partsNamed(parts, figures)} is new here: nothing is known of its metal, wall or the heat it bears.`
+      : `${parts.length} are new here, ${partsNamed(parts, figures)}: nothing is known of their metal, wall or the heat they bear.`,
   flashing: 'Flash-off runs. Touch it when its least time is over, then say dry.',
   dry: (part: string) => `${part}: dry to the touch`,
   dryEarly: (at: EpochMs, figures: Figures) =>

@@ -25,6 +25,7 @@ const names: Readonly<Record<SettingName, SettingWords>> = {
   role: { label: 'Role', asked: 'who; crew, lead or supervisor' },
   sheet: { label: 'Sheet', asked: 'product sheet' },
   prep: { label: 'Surfaces are kept', asked: 'on or off', typed: 'surfaces, surface-prep' },
+  'new-parts': { label: 'Coats may name new parts', asked: 'on or off', typed: 'new parts, coats name' },
   job: { label: 'Surface by job', asked: 'which job, and the grade, profile, salts or dust that it asks for' },
   'air-limit': { label: 'Air serves for', asked: 'how long an air reading holds', typed: 'air limit' },
   'voc-limit': { label: 'VOC limit', typed: 'voc limit' },

@@ -8,6 +8,7 @@ import { englishMeanings } from './lexicon.ts';
 import { englishLists } from './lists.ts';
 import { englishMethods } from './methods.ts';
 import { englishNumbers } from './numbers.ts';
+import { englishPartsTyped } from './parts-typed.ts';
 import { englishPracticeTyped } from './practice.ts';
 import { englishQuestions } from './questions.ts';
 import { englishSaidOtherwise } from './said-otherwise.ts';
@@ -24,6 +25,12 @@ export const englishTyped: Typed = {
   verbs: englishVerbs,
   openings: [
     { words: 'touch-up', verb: 'coat', pass: 'same-coat' },
+    {
+      words: 'parts in, parts, new parts, part in, book in, booked in, booking in, book in parts, booked in parts',
+      verb: 'part',
+      several: true,
+      printed: 'parts in',
+    },
     { words: 'degreased', verb: 'prep', removed: ['grease'] },
     { words: 'sanded', verb: 'prep', prepWays: ['sanding'] },
     { words: 'wiped', verb: 'prep', prepWays: ['wiping'] },
@@ -55,6 +62,7 @@ export const englishTyped: Typed = {
   settings: englishSettings.names,
   languages: { en: 'english, ingles' },
   lists: englishLists,
+  partsIn: englishPartsTyped,
   cries: { ...englishCries, ...englishCalm },
   said: englishSaid,
   saidOtherwise: englishSaidOtherwise,

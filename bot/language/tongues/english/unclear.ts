@@ -6,6 +6,7 @@ import type { Figures } from '../../figures.ts';
 import { englishMaterialUnclear } from './material.ts';
 import { englishObjection } from './objections.ts';
 import { englishCrewUnclear } from './parts.ts';
+import { englishPartsIn } from './parts-in.ts';
 import { englishFar } from './readings.ts';
 import { englishSessionUnclear } from './session-objections.ts';
 import { faultsTold } from './sheet-problems.ts';
@@ -57,13 +58,18 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
     case 'which-part':
       return `Which part? Known: ${named(unclear.live, figures, 'none yet')}.`;
     case 'new-part': {
-      const names = figures.list(unclear.unknown.map(({ part }) => part));
+      const names = englishPartsIn.named(
+        unclear.unknown.map(({ part }) => part),
+        figures,
+      );
       const near = [...new Set(unclear.unknown.flatMap((each) => each.near))];
       const [are, what] = unclear.unknown.length > 1 ? ['are', 'Are they new parts?'] : ['is', 'Is it a new part?'];
       return near.length === 0
         ? `${names} ${are} not known here. ${what}`
         : `${names} ${are} not known here. Near: ${named(near, figures, '')}. Which is meant?`;
     }
+    case 'parts-in':
+      return englishPartsIn.asked(unclear.fresh.length);
     case 'no-such-sheet':
       return `There is no sheet ${unclear.sheet}. Sheets: ${named(unclear.known, figures, 'none')}.`;
     case 'sheet-faulty':

@@ -3,9 +3,11 @@
 import type { ActTold, UndoUnclear } from '../../../../core/corrections/undo-objections.ts';
 import type { Entry } from '../../../../core/history.ts';
 import type { AmendTarget } from '../../../../core/verbs/correction-verbs.ts';
+import { actsAlike } from '../../acts-alike.ts';
 import { doneTo } from '../../done-to.ts';
 import type { Figures } from '../../figures.ts';
 import { englishFact } from './facts.ts';
+import { partsNamed } from './parts-in.ts';
 
 /** With what it was done to, where the act itself does not say so. */
 function about(entry: Pick<Entry, 'stream' | 'fact'>): string {
@@ -30,6 +32,13 @@ export const englishUndo = {
   /** In half a line. */
   act: (entry: Pick<Entry, 'stream' | 'fact'>, figures: Figures): string =>
     `${about(entry)}${englishFact(entry.fact, figures)}`,
+  /** Several, each so; the same of several parts as one. */
+  acts: (entries: readonly Pick<Entry, 'stream' | 'fact'>[], figures: Figures): readonly string[] =>
+    actsAlike(
+      entries,
+      (entry) => englishUndo.act(entry, figures),
+      (parts) => partsNamed(parts, figures),
+    ),
   /** Why a correction stands that came of it. */
   asReason: 'undo',
   /** Of a tap. */
@@ -40,6 +49,18 @@ export const englishUndo = {
 
 const named = ({ entry, corrected }: ActTold, figures: Figures): string =>
   `${corrected ? 'the correction of ' : ''}${englishUndo.act(entry, figures)} (${figures.timeDown(entry.happenedAt)})`;
+
+/** The same of several parts, and at the same time, as one. */
+function namedAlike(acts: readonly ActTold[], figures: Figures): readonly string[] {
+  const times = [...new Set(acts.map(({ entry }) => entry.happenedAt))];
+  const isOne = times.length === 1 && acts.length > 1 && acts.every(({ corrected }) => !corrected);
+  if (!isOne) return acts.map((each) => named(each, figures));
+  const told = englishUndo.acts(
+    acts.map(({ entry }) => entry),
+    figures,
+  );
+  return told.map((act) => `${act} (${times.map((at) => figures.timeDown(at)).join('')})`);
+}
 
 function amendOf({ verb, batch, can, part, place }: AmendTarget): string {
   const what = [batch, can, part].find((each) => each !== undefined);
@@ -76,7 +97,7 @@ export function englishUndoUnclear(unclear: UndoUnclear, figures: Figures): stri
       return `Your last act is ${named(last, figures)}. ${what}. Correct it with amend instead.`;
     }
     case 'undo-asks': {
-      const acts = figures.list(unclear.acts.map((each) => named(each, figures)));
+      const acts = figures.list(namedAlike(unclear.acts, figures));
       const rests = figures.list(unclear.rests.map((each) => `${named(each, figures)} by ${each.entry.by}`));
       const resting = rests === '' ? '' : ` On it rests: ${rests}. What rests on it stays, and is judged anew.`;
       return `This would be taken back: ${acts}.${resting} Its clocks and bells go with it.`;

@@ -1,6 +1,6 @@
 // Misreads, in Spanish: what was read, what is needed, an example.
 
-import type { Misread, MisreadCode, Need } from '../../reading.ts';
+import type { Misread, MisreadCode, Need, RowFault } from '../../reading.ts';
 import { capital, decimals } from './names.ts';
 import { spanishSettings } from './settings.ts';
 import { spanishSlots } from './slots.ts';
@@ -9,7 +9,7 @@ import type { Spoken } from './spoken.ts';
 const isOunces = (token: string): boolean => /\d ?(?:oz|onzas?)$/i.test(token);
 const isBareDegree = (token: string): boolean => /\d ?(?:°|grados?)$/i.test(token);
 
-const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
+const reasons: Readonly<Record<MisreadCode | RowFault, (token: string) => string>> = {
   'unknown-verb': (token) => `no entendí «${token}»`,
   'unit-missing': (token) => {
     if (isOunces(token)) return `«${token}» puede ser de peso: de un líquido se dice onzas líquidas, fl oz`;
@@ -30,7 +30,15 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
     'dentro no se entra a pintar con esto: hace falta el permiso de la empresa para espacios confinados. Desde fuera, nombre la pieza y diga desde-fuera',
   'no-alone': () => '¿qué es lo que no? Dígalo con ello; lo anotado por error se quita con deshacer',
   'which-act': () => 'pulse y queda dicho; hasta entonces no se anota nada',
+  'no-row-read': () => 'no se pudo leer ninguna fila de esa lista',
+  'no-name': () => 'no nombra ninguna pieza',
+  'named-twice': (token) => `${token} está dos veces`,
+  'column-not-taken': (token) => `de la columna ${token} no se anota nada`,
+  'digits-alone': (token) => `solo cifras son una mezcla o una lata: póngale letras, como p-${token}`,
+  'too-many-parts': (token) => `${token}: son más piezas de las que caben en un mensaje, mándelas en varios`,
 };
+
+export const spanishFault = (code: MisreadCode | RowFault, token: string): string => reasons[code](token);
 
 export const spanishMisread =
   (say: Spoken) =>

@@ -83,6 +83,13 @@ export const spanishPage = (say: Spoken): typeof englishPage => ({
   kinds: { reply: '', objection: '', misread: '', reminder: 'Aviso', digest: 'El día', error: 'Error' },
   recorded: 'Anotado',
   picture: (title) => `Gráfico: ${title}`,
+  partsForm: {
+    title: 'Entrada de piezas',
+    paste: 'Pegue una lista o una tabla, o nombre una serie',
+    example: 'orden 88 acero 6mm riel-01..riel-40',
+    file: 'O elija un archivo (CSV)',
+    show: 'Ver qué se anotaría',
+  },
   moreTaps: 'Más',
   say: 'Anotar',
   sayHint: 'agitar 1, ayuda…',

@@ -5,7 +5,7 @@ import type { RubResult } from '../../../../core/grades.ts';
 import type { HeatUp } from '../../../../core/part/heat-up.ts';
 import type { LoadUnclear } from '../../../../core/part/part-objections.ts';
 import type { Figures } from '../../figures.ts';
-import type { englishParts, FewParts } from '../english/parts.ts';
+import type { englishParts } from '../english/parts.ts';
 import { spanishRoles } from './chat.ts';
 import { spanishExposure } from './exposure.ts';
 import { spanishDryToCome, spanishFilm } from './film.ts';
@@ -21,6 +21,8 @@ import {
   takeoverLine,
   taking,
 } from './names.ts';
+import { spanishNewParts } from './new-parts.ts';
+import { partsNamed, spanishPartsIn } from './parts-in.ts';
 import { spanishRingName } from './rings.ts';
 import type { Spoken } from './spoken.ts';
 import { spanishSurface, spanishSurfaceAsked, spanishSurfaceBreach, spanishSurfaceLimits } from './surface.ts';
@@ -41,12 +43,6 @@ export const spanishRubs: Readonly<Record<RubResult, string>> = {
 
 const details = { metal: 'metal', wall: 'pared', area: 'área', bears: 'calor que aguanta' };
 
-const few = ({ shown, more }: FewParts, figures: Figures): string =>
-  more > 0 ? `${shown.join(', ')} y ${more} más` : figures.list(shown);
-const areMany = ({ shown, more }: FewParts): boolean => shown.length + more > 1;
-const newOnes = (parts: FewParts, figures: Figures): string =>
-  `${areMany(parts) ? 'Piezas nuevas' : 'Pieza nueva'} ${few(parts, figures)}`;
-
 export const spanishParts = (say: Spoken): typeof englishParts => ({
   ...spanishSurface,
   limits: (limits, figures) => spanishSurfaceLimits(say, limits, figures),
@@ -59,35 +55,26 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
     full: 'resistencia completa',
   },
   several: (count) => `${count} piezas: anotadas`,
-  detail: (part, known) => `${part}: ${known.length === 0 ? 'aún no se ha dicho nada de ella' : known.join(', ')}`,
+  detail: (parts, known, figures) =>
+    `${partsNamed(parts, figures)}: ${known.length > 0 ? known.join(', ') : `aún no se ha dicho nada de ${parts.length === 1 ? 'ella' : 'ellas'}`}`,
   unread: (words, metals, figures) =>
     `Sin entender ni anotar: ${figures.list(words)}. Metales conocidos: ${figures.list(metals.map(spanishMetal))}; cualquier otro va detrás de la palabra material.`,
   bears: (celsius, figures) => `aguanta ${figures.temperature(celsius)}`,
   unknownDetails: (parts, what, figures) =>
-    `No se sabe de ${figures.list(parts)}: ${figures.list(what.map((each) => details[each]))}.`,
+    `No se sabe de ${partsNamed(parts, figures)}: ${figures.list(what.map((each) => details[each]))}.`,
   prepared: (part, how) => `${part}: superficie preparada${how === '' ? '' : `, ${how}`}`,
   noSurfaceLife: (sheets, figures) =>
     `${figures.list(sheets)} no ${sheets.length > 1 ? 'dicen' : 'dice'} cuánto dura una superficie preparada: aplique pronto, y pregunte qué admite el trabajo.`,
   surfaceLifeOf: (sheet) => `Lo que dura, según ${say.the('sheet')} de ${sheet}.`,
   surfaceRead: (part) => `${part}: temperatura del sustrato`,
   surfaceNotRead: (parts, figures) =>
-    `Falta leer la superficie de ${figures.list(parts)}: sin ella no se sabe el margen sobre el punto de rocío.`,
+    `Falta leer la superficie de ${partsNamed(parts, figures)}: sin ella no se sabe el margen sobre el punto de rocío.`,
   surfaceOfPlace: (part) => `De ${part} nadie ha leído la superficie; se toma la del lugar.`,
   readSurfaces: (part, figures) =>
     `Antes de cada capa, lea el propio sustrato: superficie ${part} ${figures.units === 'us' ? '66F' : '19C'}.`,
   spreadNeeds: 'Sin el aire de la sala no hay punto de rocío con que comparar.',
-  meant: {
-    coat: (parts, method, batch, figures) =>
-      `Capa en ${few(parts, figures)} (${batch === undefined ? '' : `mezcla ${batch}, `}${methodName(say, method)})`,
-    prep: (parts, figures) => `${areMany(parts) ? 'Preparadas' : 'Preparada'}: ${few(parts, figures)}`,
-    surface: (part) => `Superficie de ${part}`,
-    place: (name) => `${name} es un lugar: su sustrato`,
-    asNew: {
-      coat: (parts, figures) => `${newOnes(parts, figures)}: con su capa`,
-      prep: (parts, figures) => `${newOnes(parts, figures)}: ${areMany(parts) ? 'preparadas' : 'preparada'}`,
-      surface: (parts, figures) => `${newOnes(parts, figures)}: su superficie`,
-    },
-  },
+  in: spanishPartsIn,
+  meant: spanishNewParts(say),
   touchedUp: (part, method, batch, pass) =>
     `${part}: pasada ${pass} de la misma capa (${methodName(say, method)}, mezcla ${batch})`,
   noOpenTime: `${capital(say.the('sheet'))} no da tiempo abierto: no retoque.`,

@@ -17,6 +17,7 @@ import {
 } from './names.ts';
 import { spanishNotWritten } from './not-written.ts';
 import { spanishRuleSource } from './objections.ts';
+import { partsNamed } from './parts-in.ts';
 import { spanishLate, spanishRingName } from './rings.ts';
 import type { Spoken } from './spoken.ts';
 
@@ -89,7 +90,10 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     emptied: (batch) => `Mezcla ${batch}: vaciada`,
     partNoted: (part) => `${part}: datos anotados`,
     coated: (part, method, batch) => `${part}: capa aplicada (${methodName(say, method)}, mezcla ${batch})`,
-    newPart: (part) => `${part} es nueva aquí: no se sabe el metal, la pared ni el calor que aguanta.`,
+    newParts: (parts, figures) =>
+      parts.length === 1
+        ? `${partsNamed(parts, figures)} es nueva aquí: no se sabe el metal, la pared ni el calor que aguanta.`
+        : `${parts.length} son nuevas aquí, ${partsNamed(parts, figures)}: no se sabe el metal, la pared ni el calor que aguantan.`,
     flashing: 'Corre el oreo. Cumplido el mínimo, tóquela y anótela seca.',
     dry: (part) => `${part}: película seca al tacto`,
     dryEarly: (at, figures) => `El oreo mínimo dura hasta ${theTime(figures, at, 'up')}; el curado espera.`,

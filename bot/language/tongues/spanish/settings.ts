@@ -22,6 +22,11 @@ const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
   role: { label: 'Puesto', asked: `quién; operario, ${say.one('lead')} o supervisor` },
   sheet: { label: capital(say.one('sheet')), asked: say.one('sheet') },
   prep: { label: 'Se anota la preparación', asked: 'sí o no', typed: 'preparacion' },
+  'new-parts': {
+    label: 'Una capa puede nombrar piezas nuevas',
+    asked: 'sí o no',
+    typed: 'piezas-nuevas, piezas nuevas',
+  },
   job: {
     label: `Superficie por ${say.one('job')}`,
     asked: `${say.one('job')}, y el grado, ${say.one('profile')}, sales o polvo que pide`,

@@ -10,6 +10,7 @@ import { spanishMeanings } from './lexicon.ts';
 import { spanishLists } from './lists.ts';
 import { spanishMethods } from './methods.ts';
 import { spanishNumbers } from './numbers.ts';
+import { spanishPartsTyped } from './parts-typed.ts';
 import { spanishPracticeTyped } from './practice.ts';
 import { spanishQuestions } from './questions.ts';
 import { spanishSaidOtherwise } from './said-otherwise.ts';
@@ -34,6 +35,13 @@ const fan = (verbs: readonly string[], says: 'yes' | 'no'): readonly Opening[] =
 /** A touch-up, the oven and what is missing begin lines of their own. */
 const openings: readonly Opening[] = [
   { words: 'retocar, retocada, retocado, retoco, retoque', verb: 'coat', pass: 'same-coat', printed: 'retocar' },
+  {
+    words:
+      'piezas, piezas nuevas, nuevas piezas, entran piezas, llegan piezas, llegaron piezas, apunta piezas, apuntar piezas, anota piezas, anotar piezas, alta piezas',
+    verb: 'part',
+    several: true,
+    printed: 'piezas',
+  },
   ...fan(fanOff, 'no'),
   ...fan(fanOn, 'yes'),
   { words: 'psicrómetro', verb: 'air', psychrometer: true, printed: 'psicrómetro' },
@@ -87,6 +95,7 @@ export const spanishTyped: Typed = {
   settings,
   languages: { es: 'spanish, espanol, castellano' },
   lists: spanishLists,
+  partsIn: spanishPartsTyped,
   cries: { ...spanishCries, ...spanishCalm },
   said: spanishSaid,
   saidOtherwise: spanishSaidOtherwise,

@@ -8,6 +8,7 @@ import { spanishMaterialUnclear } from './material.ts';
 import { capital, mixExample, theTime, told } from './names.ts';
 import { spanishObjection } from './objections.ts';
 import { spanishCrewUnclear } from './parts.ts';
+import { spanishPartsIn } from './parts-in.ts';
 import { spanishFar } from './readings.ts';
 import { spanishSessionUnclear } from './session-objections.ts';
 import { spanishSheetProblem } from './sheet-problems.ts';
@@ -65,10 +66,9 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
     case 'which-part':
       return `¿Qué pieza? Conocidas: ${named(unclear.live, figures, 'ninguna todavía')}.`;
     case 'new-part': {
-      const names = named(
+      const names = spanishPartsIn.named(
         unclear.unknown.map(({ part }) => part),
         figures,
-        '',
       );
       const near = [...new Set(unclear.unknown.flatMap((each) => each.near))];
       const isOne = unclear.unknown.length === 1;
@@ -76,6 +76,8 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
       if (near.length > 0) return `${unknown} Nombres parecidos: ${named(near, figures, '')}. ¿Cuál es?`;
       return `${unknown} ${isOne ? '¿Es una pieza nueva?' : '¿Son piezas nuevas?'}`;
     }
+    case 'parts-in':
+      return spanishPartsIn.asked(unclear.fresh.length);
     case 'no-such-sheet':
       return `No hay ${say.one('sheet')} ${unclear.sheet}. Las que hay: ${named(unclear.known, figures, 'ninguna')}.`;
     case 'sheet-faulty':

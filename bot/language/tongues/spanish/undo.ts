@@ -3,11 +3,13 @@
 import type { ActTold, UndoUnclear } from '../../../../core/corrections/undo-objections.ts';
 import type { Entry } from '../../../../core/history.ts';
 import type { AmendTarget } from '../../../../core/verbs/correction-verbs.ts';
+import { actsAlike } from '../../acts-alike.ts';
 import { doneTo } from '../../done-to.ts';
 import type { Figures } from '../../figures.ts';
 import type { Words } from '../english/sentences.ts';
 import { spanishFact } from './facts.ts';
 import { spanishPlace } from './names.ts';
+import { partsNamed } from './parts-in.ts';
 import type { Spoken } from './spoken.ts';
 import { spanishVerbs } from './verbs.ts';
 
@@ -32,6 +34,7 @@ function about(entry: Pick<Entry, 'stream' | 'fact'>): string {
 
 export const spanishUndo = (say: Spoken): Words['undo'] => ({
   act: (entry, figures) => actTold(say, entry, figures),
+  acts: (entries, figures) => actsTold(say, entries, figures),
   asReason: 'deshacer',
   takeBack: (act) => `Anular: ${act}`,
   change: (is, was) => `Cambiar: ${is} en vez de ${was}`,
@@ -40,8 +43,28 @@ export const spanishUndo = (say: Spoken): Words['undo'] => ({
 const actTold = (say: Spoken, entry: Pick<Entry, 'stream' | 'fact'>, figures: Figures): string =>
   `${about(entry)}${spanishFact(say, entry.fact, figures)}`;
 
+const actsTold = (
+  say: Spoken,
+  entries: readonly Pick<Entry, 'stream' | 'fact'>[],
+  figures: Figures,
+): readonly string[] =>
+  actsAlike(
+    entries,
+    (entry) => actTold(say, entry, figures),
+    (parts) => partsNamed(parts, figures),
+  );
+
 const named = (say: Spoken, { entry, corrected }: ActTold, figures: Figures): string =>
   `${corrected ? 'la corrección de ' : ''}${actTold(say, entry, figures)} (${figures.timeDown(entry.happenedAt)})`;
+
+/** Lo mismo de varias piezas, y a la misma hora, de una vez. */
+function namedAlike(say: Spoken, acts: readonly ActTold[], figures: Figures): readonly string[] {
+  const times = [...new Set(acts.map(({ entry }) => entry.happenedAt))];
+  const isOne = times.length === 1 && acts.length > 1 && acts.every(({ corrected }) => !corrected);
+  if (!isOne) return acts.map((each) => named(say, each, figures));
+  const entries = acts.map(({ entry }) => entry);
+  return actsTold(say, entries, figures).map((act) => `${act} (${times.map((at) => figures.timeDown(at)).join('')})`);
+}
 
 function amendOf({ verb, batch, can, part, place }: AmendTarget): string {
   const what = [batch, can, part].find((each) => each !== undefined);
@@ -79,7 +102,7 @@ export function spanishUndoUnclear(say: Spoken, unclear: UndoUnclear, figures: F
     }
     case 'undo-asks': {
       // Each has commas of its own.
-      const acts = unclear.acts.map((each) => named(say, each, figures)).join('; ');
+      const acts = namedAlike(say, unclear.acts, figures).join('; ');
       const rests = unclear.rests.map((each) => `${named(say, each, figures)}, de ${each.entry.by}`).join('; ');
       const resting =
         rests === '' ? '' : ` En ello se apoya: ${rests}. Lo que se apoya en ello se queda, y se juzga de nuevo.`;

@@ -1,0 +1,16 @@
+// How English-speaking crews tell of parts that come in, many at once.
+
+import type { PartsInWords } from '../typed.ts';
+
+export const englishPartsTyped: PartsInWords = {
+  columns: {
+    name: 'name, part, part name, part no, part number, part id, id, item, item no, mark, piece, piece mark, tag, ref, reference',
+    serial: 'serial, serial no, serial number, s n, sn',
+    job: 'job, job no, job number, order, order no, work order, wo',
+    customer: 'customer, client',
+    metal: 'material, metal, substrate, alloy',
+    wall: 'thickness, wall, wall thickness, material thickness, thk, gauge',
+    area: 'area, surface, surface area, coated area',
+    highest: 'max, max temp, max temperature, max t, maximum temperature, temp max, highest temperature, bears, heat',
+  },
+};
