@@ -58,11 +58,11 @@ export const spanishPracticeVerbs = {
   practice: verbWords(
     'práctica, practica, practicar, quiero practicar, déjame practicar, déjeme practicar, empezar práctica, vamos a practicar',
     'práctica',
-    'empieza, empezar, please, on, la',
+    'empieza, empezar, by, please, on, la',
   ),
   'practice-off': verbWords(
     'práctica fuera, fuera práctica, terminar práctica, fin práctica, salir práctica, salir de la práctica, dejar práctica, práctica off, práctica terminada',
     'práctica fuera',
-    'of, de, la, please',
+    'of, de, la, by, please',
   ),
 };
