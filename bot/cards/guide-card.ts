@@ -17,18 +17,24 @@ import { sealedInStock } from './sealed-cards.ts';
 
 export function guideCard(telling: Telling, name: PersonName): Card {
   const { words } = telling;
-  const guidance = firstShiftStep(telling, name) ?? guideFor(telling, name);
+  const led = firstShiftStep(telling, name);
+  const guidance = led ?? guideFor(telling, name);
   const { doing, lasts, never } = guidance;
+  const step = guidance.of === undefined ? firstUpper(stepOf(telling, guidance)) : stepOf(telling, guidance);
   return makeCard(
     words.guide.title,
     guidance.weight === 'danger' ? 'stop' : guidance.weight === 'ends' ? 'warn' : 'plain',
     {
-      lines: [
-        `${guidance.of === undefined ? firstUpper(stepOf(telling, guidance)) : stepOf(telling, guidance)}.`,
-        lastingLine(telling, lasts),
-        words.guide.never(never, telling.figures),
-        ...whoseLines(telling, doing, name),
-      ],
+      // Whoever is led reads it under each answer, and in full.
+      lines:
+        led === undefined
+          ? [
+              `${step}.`,
+              lastingLine(telling, lasts),
+              words.guide.never(never, telling.figures),
+              ...whoseLines(telling, doing, name),
+            ]
+          : [],
       actions: tapsOf(telling, doing),
     },
   );

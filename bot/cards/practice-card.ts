@@ -61,7 +61,7 @@ export function practiceCard(
   const isThrough = card.leads !== undefined && isReadyToCountersign(telling, name);
   const onward = onwardTaps(telling, name);
   const waits = firstShiftStep(telling, name)?.doing.is === 'wait';
-  const filled = asks ? [] : filledTaps(telling, name);
+  const filled = filledTaps(telling, name);
   const own = card.actions.filter(isOffered).map((action) => ofPractice(telling, action));
   const first = waits ? [...onward, ...filled] : filled;
   const end = isThrough ? [tap(telling, 'practice-off', 'practice-off')] : [];

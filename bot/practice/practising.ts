@@ -15,6 +15,7 @@ import {
   practiceOverCard,
   practiceSaidCard,
 } from '../cards/practice-card.ts';
+import { misreadCodes } from '../language/reading.ts';
 import type { Tongues } from '../language/tongues/tongues.ts';
 import type { Wait } from '../language/wait-said.ts';
 import { type Answer, makeAnswer } from '../talk/answer.ts';
@@ -136,15 +137,20 @@ async function markedAnswer(
   const telling = shop.host.telling(await shop.look(), as);
   const { practice: words } = telling.words;
   const asks = answer !== undefined && answer.code !== null;
-  const ofShop = answer?.kind === 'misread' || (answer?.asked !== undefined && !explains.has(answer.asked.ask));
+  const first = [...rang.map(words.rangMeanwhile), ...(isOfShop(answer) ? [words.askedOfShop] : []), ...more];
   const card = worded?.(telling) ?? answer?.card ?? makeCard('', 'plain');
-  const first = [...rang.map(words.rangMeanwhile), ...(ofShop ? [words.askedOfShop] : []), ...more];
   practice.rang = [];
   practice.lastAt = clock.now();
   const marked = practiceCard(telling, card, { name: as, asks: worded === undefined && asks, more: first });
   const own = tellingOf({ tongues, now: clock.now() }, await shop.look(), as);
   const kind = answer?.kind === 'misread' || answer?.kind === 'error' ? answer.kind : 'reply';
   return answerOf(own, delivery, marked, { kind, code: answer?.code ?? null });
+}
+
+/** It may be the shop's that was asked about or named: there is no such thing here, or another. */
+function isOfShop(answer: Answer | undefined): boolean {
+  if (answer?.kind === 'misread') return !misreadCodes.some((code) => code === answer.code);
+  return answer?.asked !== undefined && !explains.has(answer.asked.ask);
 }
 
 /** What is true of any shop. */

@@ -107,6 +107,13 @@ describe('a first shift', () => {
     expect((await say('@ola: what now')).card.leadsOn?.filter((line) => /^(How|Why): /.test(line))).toHaveLength(2);
   });
 
+  it('given they ask what to do, then the step is told once', async () => {
+    const { say } = await talkAfter('@ola: first shift');
+    const { text } = await say('@ola: what now');
+    expect(text.match(/Read the air/g)).toHaveLength(1);
+    expect(text).toContain('A reading serves for 4 h.');
+  });
+
   it('given what the bot asks back, then its taps come first and the step stays', async () => {
     const { say } = await talkAfter('@ola: first shift', '@ola: air 24C 48%', '@ola: part rail-1', '@ola: mix 0.4kg');
     const asked = await say('@ola: open A lot 7731 5kg');

@@ -26,9 +26,16 @@ describe('what is typed in practice', () => {
 
   it('given a question about the shop, then it says that this is practice and how to leave', async () => {
     const { card } = await practiceTalk('@omar: mix 2.4kg 24C 48%', '@kari: practice on');
-    for (const line of ['what is running', 'who has batch 1', 'stop 1', 'day']) {
+    for (const line of ['now', 'who has batch 1', 'stop 1', 'day']) {
       expect((await card(`@kari: ${line}`)).lines[0]).toMatch(/^This is practice: .* practice off\.$/);
     }
+  });
+
+  it('given what is only not understood, then nothing is said of the shop', async () => {
+    const { card } = await practiceTalk('@kari: practice on');
+    const { lines, actions } = await card('@kari: I need a coffee');
+    expect(lines.join()).not.toContain('knows nothing of the shop');
+    expect(actions.map(({ id }) => id)).toContain('invented');
   });
 
   it('given what leaves a file, then none is written', async () => {

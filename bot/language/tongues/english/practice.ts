@@ -26,7 +26,7 @@ export const englishPractice = {
   wait: 'wait',
   invented: (line: string) => `Invented: ${line}`,
   lessonDone: 'that was the whole way, from sealed cans to parts in cure. Try more, or: practice off',
-  nothingRings: 'Nothing rings for you from here on.',
+  nothingRings: 'Nothing rings for you as things stand. To let time pass: wait 20m.',
   askedOfShop: 'This is practice: it knows nothing of the shop. For the shop’s record: practice off.',
   rangMeanwhile: (title: string) => `In the shop, for you: ${title}. Answer it on its own card, or: practice off.`,
   noPapers: 'no papers',

@@ -16,7 +16,7 @@ export const spanishPractice: typeof englishPractice = {
   wait: 'espera',
   invented: (line) => `Inventado: ${line}`,
   lessonDone: 'era todo el camino, de la lata cerrada a la pieza en curado. Pruebe más, o: práctica fuera',
-  nothingRings: 'A usted ya no le suena nada.',
+  nothingRings: 'Así como está, a usted no le suena nada. Para que pase el tiempo: espera 20m.',
   askedOfShop: 'Esto es la práctica: no sabe nada del taller. Para el registro del taller: práctica fuera.',
   rangMeanwhile: (title) => `En el taller, para usted: ${title}. Conteste en su propio aviso, o: práctica fuera.`,
   noPapers: 'sin papeles',
