@@ -7,10 +7,10 @@ import { openSqlitePostbox } from '../../core/store/sqlite-postbox.ts';
 import type { Flags } from '../config/config.ts';
 import { readCrewFiles } from '../config/crew-files.ts';
 import { paperTray } from '../records/paper-tray.ts';
-import { createSlackLog } from '../slack/slack-log.ts';
 import type { SlackSettings } from '../slack/slack-settings.ts';
 import { openConversation } from '../web/conversation.ts';
 import { complain, exitCodes, untilStopped } from './exit-codes.ts';
+import { stderrLog } from './log.ts';
 import { openRecord, packageFolder } from './open-record.ts';
 import { openPractisers } from './practisers-file.ts';
 import { clockFrom } from './run-clock.ts';
@@ -28,7 +28,7 @@ export async function runInSlack(settings: SlackSettings, flags: Flags): Promise
   const clock = clockFrom(undefined, flags.speed);
   const postbox = openSqlitePostbox(place?.file ?? ':memory:');
   const single = crews.length === 1;
-  const practisers = openPractisers(place?.folder, createSlackLog());
+  const practisers = openPractisers(place?.folder, stderrLog);
   const trayOf = (crew: CrewId) => paperTray(place?.folder, single ? undefined : crew);
 
   function pageBeside(): PageBeside {
