@@ -52,6 +52,7 @@ const asksForMore: readonly Unclear['code'][] = [
   'no-such-sheet',
   'new-part',
   'parts-in',
+  'new-place',
   'far-reading',
 ];
 

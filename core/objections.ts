@@ -10,7 +10,7 @@ import type { CrewUnclear } from './crew/crew-unclear.ts';
 import type { AlarmObjection } from './crew/open-alarms.ts';
 import type { FarFigure } from './far-figures.ts';
 import type { SeenOfPot } from './heat-care.ts';
-import type { BatchNumber, PartName, PersonName, SheetId } from './ids.ts';
+import type { BatchNumber, PartName, PersonName, PlaceName, SheetId } from './ids.ts';
 import type { Method } from './methods.ts';
 import type { HoldingCode } from './part/holding-codes.ts';
 import type { FailedReading } from './part/part-events.ts';
@@ -96,6 +96,8 @@ export type Unclear =
       readonly code: 'new-part';
       readonly unknown: readonly { readonly part: PartName; readonly near: readonly PartName[] }[];
     }
+  /** A place that nobody has named, with the known ones that it may be, nearest first. */
+  | { readonly code: 'new-place'; readonly place: PlaceName; readonly near: readonly PlaceName[] }
   /** What would be booked, and which of it is known already. */
   | { readonly code: 'parts-in'; readonly fresh: readonly NamedPart[]; readonly known: readonly NamedPart[] }
   /** Figures outside what is usual. */

@@ -38,7 +38,7 @@ export function newPartTaps(
   };
   const [name = ''] = names;
   const place: Command[] =
-    command.verb === 'surface' ? [{ verb: 'surface', place: name, celsius: command.celsius }] : [];
+    command.verb === 'surface' ? [{ verb: 'surface', asNew: true, place: name, celsius: command.celsius }] : [];
   return [
     ...known,
     ...partly,

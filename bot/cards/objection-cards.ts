@@ -18,6 +18,7 @@ import { farTaps } from './far-taps.ts';
 import { insteadTaps, ventilationCaution } from './instead.ts';
 import { materialMeant } from './material-taps.ts';
 import { newPartTaps } from './new-part-taps.ts';
+import { placeTaps } from './new-place-taps.ts';
 import { partsInCard } from './parts-in-card.ts';
 import { humidityLines } from './place-cards.ts';
 import { sheetTaps, withSheet } from './sheet-taps.ts';
@@ -140,6 +141,8 @@ function meantTaps(telling: Telling, request: Request, unclear: Unclear): readon
       return unclear.live.slice(0, 4).map((batch) => meant(`batch-${batch}`, batch, withBatch(command, batch)));
     case 'new-part':
       return newPartTaps(telling, command, unclear, line);
+    case 'new-place':
+      return placeTaps(telling, command, unclear, line);
     case 'no-such-part':
     case 'which-part':
       return partsMeant(command, unclear).map(({ part, command }, i) => meant(`part-${i + 1}`, part, command));

@@ -109,7 +109,11 @@ async function fill(parts: SlackParts, form: Form, { isLate, after }: Filling): 
   const pressed = async () => ({ label: carried.label, moved: await movedSince(parts, desk, carried, where) });
   const answer = await handle(parts, desk, { text, where, id, saidAt: form.saidAt, pressed });
   // Whether a part is new, or a decision still meant, is answered by a tap, which no field has.
-  const isForTap = answer?.code === 'new-part' || answer?.code === 'parts-in' || answer?.code === 'card-moved';
+  const isForTap =
+    answer?.code === 'new-part' ||
+    answer?.code === 'parts-in' ||
+    answer?.code === 'new-place' ||
+    answer?.code === 'card-moved';
   if (answer?.kind === 'misread' && !isForTap && !isLate()) {
     return { is: 'wrong', errors: faultOf(answer.card.lines, fields, form.values) };
   }

@@ -54,7 +54,7 @@ function judge(moment: Moment, by: PersonName, command: Command): Against {
 }
 
 /** Asked before it is recorded, and no reason against it. */
-const isForMore = ({ code }: Unclear): boolean => ['which-can', 'new-part', 'far-reading'].includes(code);
+const isForMore = ({ code }: Unclear): boolean => ['which-can', 'new-part', 'new-place', 'far-reading'].includes(code);
 
 const asked = (command: Command, by: PersonName, now: EpochMs) =>
   ({ command, by, now, at: now, stance: { is: 'asked' } }) as const;

@@ -7,13 +7,16 @@ import { type Failed, isFailed } from '../failed.ts';
 import type { EventBody } from '../history.ts';
 import { defaultPlace, placeStream } from '../ids.ts';
 import { known } from '../known.ts';
+import { askedAsPlace } from '../new-place.ts';
 import type { Unclear } from '../objections.ts';
 import { standing } from '../settled.ts';
 import type { Shop } from '../shop.ts';
 import type { Percent } from '../units.ts';
 import { unreadSince } from './place.ts';
 
-export function decideAir(_: Shop, { command, at }: Said<CommandOf<'air'>>): Decision {
+export function decideAir(shop: Shop, { command, at }: Said<CommandOf<'air'>>): Decision {
+  const asked = askedAsPlace(shop, command);
+  if (asked !== undefined) return asked;
   const humidity = humidityRead(command);
   if (isFailed(humidity)) return unclear(humidity.failed);
   const body: EventBody = { type: 'AirRead', ...command.air, ...known({ relativeHumidityPercent: humidity }) };
@@ -31,6 +34,8 @@ function humidityRead({ air, wetBulbCelsius }: CommandOf<'air'>): Percent | unde
 
 export function decideReading(shop: Shop, said: Said<CommandOf<'surface' | 'night'>>): Decision {
   const { command, at } = said;
+  const asked = askedAsPlace(shop, command);
+  if (asked !== undefined) return asked;
   const place = command.place ?? defaultPlace;
   return accepted({ streams: [placeStream(place)], happenedAt: at, body: bodyOf() });
 

@@ -29,6 +29,7 @@ export const placeVerbs = {
   ),
   air: verb(
     {
+      asNew: newPart,
       air: air({ required: true }),
       wetBulbCelsius: temperature('wet-bulb', { noted: true, behind: 'wet' }),
       place: place('place'),
@@ -53,7 +54,7 @@ export const placeVerbs = {
   ),
   /** The lowest temperature of the time nobody read, up to now. */
   night: verb(
-    { lowestCelsius: temperature('lowest-temperature', { required: true }), place: place('place') },
+    { asNew: newPart, lowestCelsius: temperature('lowest-temperature', { required: true }), place: place('place') },
     {
       leaves: { type: 'LowestRead' },
       amends: { celsius: { slot: 'lowest-temperature', fact: 'lowestCelsius' } },

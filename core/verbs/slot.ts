@@ -241,7 +241,7 @@ export const yesOrNo = <const N extends string, const O extends Options = Option
 /** There or not: `coupon`. */
 export const mark = <const N extends string>(name: N, printed: string): Field<true, N> =>
   row('choice', [{ name, ...word }], undefined, { words: new Map([[true, printed]]) });
-/** `new`: whichever of the names nobody knows is a new part. */
+/** `new`: whichever of the names nobody knows is a new part, or a new place. */
 export const newPart: Field<true, never> = row('new', [], undefined, { words: new Map([[true, 'new']]) });
 
 const liquidUnits = ['kg', 'lb', 'L', 'g', 'oz', 'mL', 'gal', 'fl oz'];

@@ -169,6 +169,7 @@ function roomActs(shop: Shop): readonly Say[] {
     (draw) => ({ verb: 'air', air: someAir(draw) }),
     (draw) => ({ verb: 'air', air: { relativeHumidityPercent: percent(40 + draw(30)) } }),
     (draw) => ({ verb: 'surface', celsius: celsius(oneOf(draw, [20, 22, 11])) }),
+    (draw) => ({ verb: 'air', air: someAir(draw), place: oneOf(draw, ['shed', 'hall', 'shet']) }),
     (draw) => ({ verb: 'night', lowestCelsius: celsius(oneOf(draw, [16, 14, 20])) }),
     () => ({ verb: 'ok' }),
     (draw) => ({ verb: 'part', part: partName(draw), details: someDetails(draw) }),

@@ -36,6 +36,7 @@ const unclearCodes = {
   'which-part': 0,
   'new-part': 0,
   'parts-in': 0,
+  'new-place': 0,
   'no-such-sheet': 0,
   'sheet-faulty': 0,
   'which-sheet': 0,

@@ -33,8 +33,8 @@ export function takeNames(
     said[name] = value;
     names = field.told === 'ring' ? names.slice(1) : [];
   }
-  // `new` is said of a part.
-  if (said.part === undefined && said.parts === undefined) delete said.asNew;
+  // `new` is said of a part or a place.
+  if (said.part === undefined && said.parts === undefined && said.place === undefined) delete said.asNew;
   const [stray] = names;
   if (stray === undefined) return undefined;
   // Where no name can stand, the word was meant as what is still to be chosen.

@@ -108,7 +108,7 @@ describe('a name that nobody has used', () => {
     await booked();
     expect(labels(await talk.say('surface tank-1 15C'))).toEqual([
       ['New part tank-1: its surface', 'surface new tank-1 15C'],
-      ['tank-1 is a place: its steel', 'surface 15C in tank-1'],
+      ['tank-1 is a place: its steel', 'surface new 15C in tank-1'],
     ]);
   });
 

@@ -4,6 +4,7 @@
 import type { Mask } from '../../../../core/session/mask.ts';
 import type { EmergencyField } from '../../../../core/session/session-commands.ts';
 import type { SolventUse } from '../../../../core/solvent-uses.ts';
+import { usualPlaces } from '../../../../core/usual-places.ts';
 
 const words = (spaced: string): ReadonlySet<string> => new Set(spaced.split(' '));
 
@@ -53,9 +54,7 @@ export const metalSpellings = saying(
   ['steel-galvanised galvanised galvanized', 'galvanised-steel'],
 );
 
-export const places = words(
-  'room shop workshop booth oven bay tent store storeroom yard outside outdoors hall tank dock cabinet floor area',
-);
+export const places = usualPlaces;
 /** People stand in them, and they are coated. */
 export const coatedPlaces = words('tank cabinet');
 /** Nobody sprays inside one by this. */

@@ -37,6 +37,7 @@ export const englishNewParts = {
   prep: (parts: FewParts, figures: Figures) => `Prepared: ${few(parts, figures)}`,
   surface: (part: string) => `Surface of ${part}`,
   place: (name: string) => `${name} is a place: its steel`,
+  newPlace: (place: string) => `New place ${place}`,
   few,
   /** Those that are like a known one, and how many are like none. */
   someNear: (pairs: readonly (readonly [PartName, PartName])[], others: number, figures: Figures) =>

@@ -68,6 +68,10 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
         ? `${names} ${are} not known here. ${what}`
         : `${names} ${are} not known here. Near: ${named(near, figures, '')}. Which is meant?`;
     }
+    case 'new-place':
+      return unclear.near.length === 0
+        ? `Nobody has named a place ${unclear.place} here. Is it a new one?`
+        : `Nobody has named a place ${unclear.place} here. Near: ${named(unclear.near, figures, '')}. Which is meant?`;
     case 'parts-in':
       return englishPartsIn.asked(unclear.fresh.length);
     case 'no-such-sheet':

@@ -2,7 +2,7 @@
 
 import type { Figures } from '../../figures.ts';
 import type { englishNewParts, FewParts } from '../english/new-parts.ts';
-import { methodName } from './names.ts';
+import { methodName, spanishPlace } from './names.ts';
 import type { Spoken } from './spoken.ts';
 
 const few = ({ shown, more }: FewParts, figures: Figures): string =>
@@ -24,6 +24,7 @@ export const spanishNewParts = (say: Spoken): typeof englishNewParts => ({
   prep: (parts, figures) => `${areMany(parts) ? 'Preparadas' : 'Preparada'}: ${few(parts, figures)}`,
   surface: (part) => `Superficie de ${part}`,
   place: (name) => `${name} es un lugar: su sustrato`,
+  newPlace: (place) => `Lugar nuevo: ${spanishPlace(place)}`,
   few,
   someNear: (pairs, others, figures) =>
     `${figures.list(pairs.map(([typed, near]) => `${typed} es ${near}`))}; ${others} ${others === 1 ? 'nueva' : 'nuevas'}`,

@@ -5,7 +5,7 @@ import type { SheetFault } from '../../../../core/products/sheet-fault.ts';
 import type { EpochMs } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
 import { spanishMaterialUnclear } from './material.ts';
-import { capital, mixExample, theTime, told } from './names.ts';
+import { capital, mixExample, spanishPlace, theTime, told } from './names.ts';
 import { spanishObjection } from './objections.ts';
 import { spanishCrewUnclear } from './parts.ts';
 import { spanishPartsIn } from './parts-in.ts';
@@ -75,6 +75,11 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
       const unknown = `${names}: ${isOne ? 'no consta aquí' : 'no constan aquí'}.`;
       if (near.length > 0) return `${unknown} Nombres parecidos: ${named(near, figures, '')}. ¿Cuál es?`;
       return `${unknown} ${isOne ? '¿Es una pieza nueva?' : '¿Son piezas nuevas?'}`;
+    }
+    case 'new-place': {
+      const unknown = `Aquí nadie ha nombrado un lugar ${spanishPlace(unclear.place)}.`;
+      if (unclear.near.length === 0) return `${unknown} ¿Es uno nuevo?`;
+      return `${unknown} Parecidos: ${named(unclear.near.map(spanishPlace), figures, '')}. ¿Cuál es?`;
     }
     case 'parts-in':
       return spanishPartsIn.asked(unclear.fresh.length);
