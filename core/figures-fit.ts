@@ -5,6 +5,7 @@ import type { Command, CommandOf, Verb } from './commands.ts';
 import { isFailed } from './failed.ts';
 import { farFigures } from './far-figures.ts';
 import type { BatchNumber, PartName, PersonName } from './ids.ts';
+import { farBelow } from './part/load-decide.ts';
 import type { Sheet } from './products/sheet.ts';
 import { batchOf, liveBatches, onlyOne, type Shop, sheetFor } from './shop.ts';
 import type { Celsius, Grams } from './units.ts';
@@ -36,7 +37,9 @@ const fits: Fits = {
   mix: ({ amount, air }, shop) => isOfAir(air?.celsius, shop) && isMixed(amount, shop),
   cure: ({ parts, way }, shop) =>
     way.kind !== 'oven' || way.setCelsius === undefined || isOfOven(way.setCelsius, sheetOf(shop, parts?.[0])),
-  temp: ({ part, celsius }, shop) => celsius <= (sheetOf(shop, part)?.cure.oven?.highestCelsius ?? 300) + beyondOven,
+  temp: ({ part, celsius }, shop) =>
+    celsius <= (sheetOf(shop, part)?.cure.oven?.highestCelsius ?? 300) + beyondOven &&
+    celsius >= lastInOven(shop, part) - farBelow,
   weigh: ({ batch, partAGrams, partBGrams }, shop) => isOfPot([partAGrams, partBGrams], batch, shop, 0.2),
   add: ({ batch, grams }, shop) => isOfPot([grams], batch, shop, 0),
   empty: ({ batch, leftGrams }, shop) => isOfPot([leftGrams], batch, shop, 0),
@@ -58,6 +61,13 @@ function sheetOf(shop: Shop, part?: PartName): Sheet | undefined {
   const known = part === undefined ? undefined : shop.parts.get(part);
   const usual = sheetFor(shop);
   return (known && batchOf(shop, known)?.sheet) ?? (isFailed(usual) ? undefined : usual);
+}
+
+/** degC: what stays in the oven does not lose so much. */
+function lastInOven(shop: Shop, name: PartName | undefined): number {
+  const part = name === undefined ? undefined : shop.parts.get(name);
+  const isIn = part?.cure?.way === 'oven' && part.cure.run.to === undefined;
+  return isIn ? (part.temperatures.at(-1)?.celsius ?? Number.NEGATIVE_INFINITY) : Number.NEGATIVE_INFINITY;
 }
 
 function isOfOven(set: Celsius, sheet: Sheet | undefined): boolean {

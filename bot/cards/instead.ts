@@ -56,7 +56,7 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
       return opensCan(command)
         ? (['gas', 'whole'] as const).map((handling) => ({
             ...tap(telling, handling, asked({ ...command, handling })),
-            bare: [handling],
+            bare: handling === 'whole' ? [handling, 'all'] : [handling],
           }))
         : [];
     case 'shut-without-gas':

@@ -36,6 +36,7 @@ export function materialMeant(
       });
     case 'can-size-needed':
       if (command.verb !== 'open') return [];
+      if (unclear.sizes.length === 0) return [tap(telling, 'open-one', `${line(command)} {can-mass}kg`)];
       return unclear.sizes.slice(0, mostTaps).map((each, i) => ({
         id: `size-${i + 1}`,
         label: telling.figures.mass(each),
@@ -44,7 +45,9 @@ export function materialMeant(
     case 'other-unit':
       if (command.verb !== 'weigh') return [];
       return [
-        { id: 'other-unit', label: otherLabel(telling, unclear), line: line(inOtherUnit(command, unclear)) },
+        unclear.readings.every(({ otherGrams }) => otherGrams !== undefined)
+          ? { id: 'other-unit', label: otherLabel(telling, unclear), line: line(inOtherUnit(command, unclear)) }
+          : tap(telling, 'weigh', readAgain(line(command), unclear)),
         tap(telling, 'as-said', lineOf(telling, { command, at, stance: { is: 'happened' } })),
       ];
     default:
@@ -75,8 +78,15 @@ type OtherUnit = Extract<Unclear, { code: 'other-unit' }>;
 type Weigh = Extract<Command, { verb: 'weigh' }>;
 
 function otherLabel(telling: Telling, { readings }: OtherUnit): string {
-  return `${telling.words.buttons.meant} ${telling.figures.list(readings.map(({ otherGrams }) => telling.figures.mass(otherGrams)))}`;
+  const meant = readings.flatMap(({ otherGrams }) =>
+    otherGrams === undefined ? [] : [telling.figures.mass(otherGrams)],
+  );
+  return `${telling.words.buttons.meant} ${telling.figures.list(meant)}`;
 }
+
+/** With a field for each reading that is in doubt. */
+const readAgain = (line: string, { readings }: OtherUnit): string =>
+  readings.reduce((asked, { component, grams }) => asked.replace(` ${grams}g`, ` {${component}}g`), line);
 
 /** To a hundredth of a gram: no scale of a shop shows more. */
 function inOtherUnit(command: Weigh, { readings }: OtherUnit): Weigh {

@@ -3,9 +3,10 @@
 import { known } from '../../core/known.ts';
 import { asSaid, type Plainly, plainlySaid } from './as-said/as-said.ts';
 import { askedInWords } from './asked/asked.ts';
+import { labelSaid } from './labels/label-said.ts';
 import type { LineContext } from './reading.ts';
 import { actsApart } from './said-of-last/acts-apart.ts';
-import { bareAnswer } from './said-of-last/bare-answer.ts';
+import { bareAnswer, ownWordsAnswer } from './said-of-last/bare-answer.ts';
 import { correction } from './said-of-last/correction.ts';
 import { sameFor } from './said-of-last/same-for.ts';
 import { slotsHeard } from './slots-heard/slots-heard.ts';
@@ -64,16 +65,18 @@ const toldOf: Understands = (rest, context, strictly) => {
   return asSaid(rest, context, strictly, plainly) ?? inFigures(slotsHeard)(rest, context, strictly, plainly);
 };
 
-/** A question about the state before what answers or corrects the last card, that before an act told in the speaker's own words. */
+/** What puts the last act right, then a question about the state, what answers the last card, and an act told in the speaker's own words. */
 const further: readonly InFigures[] = [
   actsApart,
+  labelSaid,
   requested,
-  inFirstFigures(askedInWords),
   correction,
+  inFirstFigures(askedInWords),
   bareAnswer,
   inFigures(sameFor),
   asSaid,
   inFigures(slotsHeard),
+  ownWordsAnswer,
 ];
 
 export function understood(line: string, context: LineContext, strictly: Strictly): Understood | undefined {

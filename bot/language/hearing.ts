@@ -3,7 +3,9 @@
 import { type SettingName, settingNames } from '../../core/settings.ts';
 import { type CryTable, cryTableOf } from './cry-words.ts';
 import { type HelpGroup, helpGroups } from './help-groups.ts';
+import { type LabelTable, labelTableOf } from './labels/label-table.ts';
 import { type PartColumn, partColumns } from './parts-in/part-column-names.ts';
+import { type OtherwiseTable, otherwiseTableOf } from './said-of-last/otherwise-table.ts';
 import { type SaidTable, saidTableOf } from './slots-heard/said-table.ts';
 import type { TimesTyped, Typed } from './tongues/typed.ts';
 import { type Spellings, spellingsOf } from './typed/units-typed.ts';
@@ -47,6 +49,10 @@ export interface Hearing {
   readonly columns: ReadonlyMap<string, PartColumn>;
   /** How acts are said in other words. */
   readonly said: SaidTable;
+  /** How what was said or asked last is answered and put right. */
+  readonly otherwise: OtherwiseTable;
+  /** What stands on a can. */
+  readonly labelled: LabelTable;
   /** All that there are, heard together: what a name may be does not hang on who speaks. */
   readonly every: Hearing;
   /** Of all that there are: whoever needs help is heard. */
@@ -106,7 +112,7 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     potNumbered: numberAfter(said(({ pots }) => pots)),
     canNumbered: numberAfter(said(({ cans }) => cans)),
     columns: columnsOf(tongues),
-    said: saidTableOf(tongues),
+    ...{ said: saidTableOf(tongues), otherwise: otherwiseTableOf(tongues), labelled: labelTableOf(tongues) },
     get every() {
       return all ?? this;
     },

@@ -71,7 +71,12 @@ function saidAct(told: readonly Answer[], { shop, as, at }: Asked): SaidAct | un
 
 /** A line that was not understood, or an answer that asks nothing, leaves open what was asked before it; an objection does not. */
 const asks = (answer: Answer): boolean =>
-  answer.kind === 'objection' || openOn(answer).some(({ isAsked, bare }) => isAsked || bare.length > 0);
+  answer.kind === 'objection' ||
+  openOn(answer).some(({ isAsked, bare, place }) => isAsked || bare.length > 0 || place !== undefined);
+
+/** A tap each for what a line may have meant; what else may be done is no such tap. */
+const asksWhich = ({ kind, code }: Answer): boolean =>
+  kind === 'misread' && code !== 'unknown-verb' && code !== 'left-over';
 const isOf = (about: StreamId | undefined, answer: Answer): boolean =>
   about === undefined || answer.about === undefined || answer.about.length === 0 || answer.about.includes(about);
 
@@ -85,16 +90,20 @@ const isAnswered = ({ about = [] }: Answer, later: readonly Answer[]): boolean =
  * What is asked on a card: by its fields, by what a line lacks, by taps that say what answers them; the rest is only offered. A
  * bell asks for what its first tap says.
  */
-function openOn({ kind, card, kept = {} }: Answer): readonly Open[] {
+function openOn(answer: Answer): readonly Open[] {
+  const { kind, card, kept = {} } = answer;
   const fields = new Set(card.fields.map(({ id }) => id));
   const isAsked = (line: string, i: number): boolean => {
     const own = fieldsOf(line);
     const isOpen = kind === 'reply' ? own.every(({ id }) => fields.has(id)) : kind !== 'reminder' || i === 0;
     return own.length > 0 && isOpen;
   };
+  const isWhich = asksWhich(answer);
   return [
     ...card.actions.map(({ id, line, label, bare = [] }, i) => ({
       ...{ line: ownValue(kept, id) ?? line, label, bare, isAsked: isAsked(line, i) },
+      ...(isWhich && { place: i + 1 }),
+      ...(isWhich && card.actions.length === 1 && { isOnly: true as const }),
     })),
     ...(card.asksFor === undefined ? [] : [{ line: card.asksFor, label: '', bare: [], isAsked: true }]),
   ];

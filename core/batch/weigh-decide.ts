@@ -1,7 +1,7 @@
 // What follows from a weighing: which cans it came from, whether the scale spoke in another unit, and its event.
 
 import { splitMass } from '../calc/mixing.ts';
-import { unitDoubts } from '../calc/other-unit.ts';
+import { lacksDigit, unitDoubts } from '../calc/other-unit.ts';
 import { type Can, canAsOf, leftGrams } from '../can/can.ts';
 import type { FromCan } from '../can/can-events.ts';
 import type { PourCase } from '../can/can-rules.ts';
@@ -170,7 +170,8 @@ function unitDoubt(batch: Batch, weighed: Weighed): Decision | undefined {
     const said = weighed[component] ?? grams(0);
     const plannedGrams = component === 'part-a' ? planned.partAGrams : planned.partBGrams;
     const otherGrams = unitDoubts(said, plannedGrams)[0];
-    return otherGrams === undefined ? [] : [{ component, grams: said, otherGrams, plannedGrams }];
+    const isDoubtful = otherGrams !== undefined || lacksDigit(said, plannedGrams);
+    return isDoubtful ? [{ component, grams: said, ...known({ otherGrams }), plannedGrams }] : [];
   });
   return readings.length === 0 ? undefined : unclear({ code: 'other-unit', batch: batch.number, readings });
 }

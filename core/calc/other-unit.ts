@@ -1,5 +1,5 @@
 // A scale reading said in another unit than it was shown in: grams for ounces, pounds or kilograms, or the other way
-// round. Known by missing the planned weight by just that factor.
+// round. Known by missing the planned weight by just that factor; by a factor of ten a digit was left out or typed twice.
 
 import { type Grams, grams, gramsFromKilograms, gramsFromOunces, gramsFromPounds } from '../units.ts';
 
@@ -18,6 +18,10 @@ export function unitDoubts(said: Grams, planned: Grams): readonly Grams[] {
     .sort((a, b) => Math.abs(a - planned) - Math.abs(b - planned))
     .map(grams);
 }
+
+/** Which digit it was nobody can tell. */
+export const lacksDigit = (said: Grams, planned: Grams): boolean =>
+  planned > 0 && (isNear(said * 10, planned) || isNear(said / 10, planned));
 
 function isNear(mass: number, planned: number): boolean {
   return Math.abs(mass / planned - 1) <= nearEnough;

@@ -65,14 +65,15 @@ export type MaterialUnclear =
     }
   /** Not weighed yet, or its can is named. */
   | { readonly code: 'no-can-wanted'; readonly batch: BatchNumber; readonly component: Component }
-  /** Off the plan by just what tells one unit from another. */
+  /** Off the plan by just what tells one unit from another, or by a digit. */
   | {
       readonly code: 'other-unit';
       readonly batch: BatchNumber;
       readonly readings: readonly {
         readonly component: Component;
         readonly grams: Grams;
-        readonly otherGrams: Grams;
+        /** None: it was a digit, and nobody can tell which. */
+        readonly otherGrams?: Grams;
         readonly plannedGrams: Grams;
       }[];
     };

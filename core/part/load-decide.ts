@@ -53,7 +53,7 @@ export function decideTemp(shop: Shop, said: Said<CommandOf<'temp'>>): Decision 
 }
 
 /** degC. What stays in the oven does not lose so much from one reading to the next: a slip of the thumb, or it is out. */
-const farBelow = 30;
+export const farBelow = 30;
 
 /** Asked once; told as what has happened it stands. */
 function farFromBefore(shop: Shop, said: Said<CommandOf<'temp'>>, name: PartName): Decision | undefined {

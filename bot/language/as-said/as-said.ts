@@ -2,12 +2,15 @@
 
 import type { LineContext } from '../reading.ts';
 import type { Strictly, StrictReading, Understood } from '../understood.ts';
+import { figuresJoined } from './figures-joined.ts';
 import type { Heard } from './heard.ts';
 import { marksSaid } from './marks-said.ts';
 import { numbersSaid } from './numbers-said.ts';
 import { partsListed } from './parts-listed.ts';
+import { soundsSaid } from './sounds-said.ts';
 import { timesSaid } from './times-said.ts';
 import { unitsLeftOut, withoutDegrees } from './units-left-out.ts';
+import { unitSlipped, unitsSaid } from './units-said.ts';
 
 /** More ways are no speech any more. */
 const mostWays = 8;
@@ -20,8 +23,11 @@ export function saidPlainly(line: string, context: LineContext): readonly Heard[
   if (line.length > longestSaid) return [{ line, isSure: true }];
   const steps: readonly ((line: string, context: LineContext) => readonly Heard[])[] = [
     marksSaid,
+    unitsSaid,
+    soundsSaid,
     timesSaid,
     numbersSaid,
+    figuresJoined,
     partsListed,
   ];
   return steps.reduce<readonly Heard[]>(
@@ -54,7 +60,12 @@ export function asSaid(
   plainly: Plainly,
 ): Understood | undefined {
   if (line.endsWith('?')) return undefined;
-  return oneOrSeveral(plainly().flatMap((heard) => readAs(heard, line, context, strictly)));
+  return oneOrSeveral(
+    thatFit(
+      plainly().flatMap((heard) => readAs(heard, line, context, strictly)),
+      context,
+    ),
+  );
 }
 
 interface Found extends Heard {
@@ -73,8 +84,17 @@ function readAs({ line, isSure }: Heard, typed: string, context: LineContext, st
   if (said.length > 0) return said;
   const plain = withoutDegrees(line, context);
   return [line, ...(plain === line ? [] : [plain])].flatMap((each) =>
-    unitsLeftOut(each, context, strictly).flatMap((unit) => found(unit.line, unit.isSure)),
+    [...unitsLeftOut(each, context, strictly), ...unitSlipped(each, strictly)].flatMap((unit) =>
+      found(unit.line, unit.isSure),
+    ),
   );
+}
+
+/** Of numbers that can be cut in several ways, those that are met with here. */
+function thatFit(found: readonly Found[], { fits }: LineContext): readonly Found[] {
+  if (found.length < 2 || fits === undefined) return found;
+  const fitting = found.filter(({ read }) => read.kind === 'question' || fits(read.command));
+  return fitting.length > 0 ? fitting : found;
 }
 
 /** The same act said in two ways is one. */

@@ -104,10 +104,16 @@ function jointMinutes(line: TimeLine, at: number): Figure | undefined {
 }
 
 function hourAt(line: TimeLine, at: number): Figure | undefined {
+  const { said, numbers } = line;
+  const word = said[at]?.word ?? '';
+  // Words say the hours of twelve alone, each in one: `diez y cinco` is five past ten.
+  const inWords = Object.hasOwn(numbers.small, word) && word !== 'a' ? numbers.small[word] : undefined;
+  if (inWords !== undefined) {
+    const isHour = inWords >= 1 && inWords <= 12;
+    return isHour ? { value: inWords, to: at + 1, inFigures: false } : undefined;
+  }
   const hour = figureAt(line, at);
-  if (hour === undefined || hour.value > 23) return undefined;
-  // `twenty three fifty` is no hour of twelve: words say those alone.
-  return hour.inFigures || (hour.value >= 1 && hour.value <= 12) ? hour : undefined;
+  return hour?.inFigures === true && hour.value <= 23 ? hour : undefined;
 }
 
 function shifted({ value, to }: Figure, minutes: number): ClockAt {

@@ -25,8 +25,9 @@ const own = (table: Readonly<Record<string, number>>, word: string | undefined):
 
 /** The longest number that begins at word `at`; figures count as words where words go on from them. */
 export function numberSaid(said: readonly Said[], at: number, words: NumberWords): NumberSaid | undefined {
-  const whole = wholeSaid(said, at, words) ?? figuresAt(said, at);
   const isPoint = (word: string | undefined): boolean => word !== undefined && words.point.includes(word);
+  const isNought = words.nought.includes(said[at]?.word ?? '') && isPoint(said[at + 1]?.word);
+  const whole = isNought ? { value: 0, to: at + 1 } : (wholeSaid(said, at, words) ?? figuresAt(said, at));
   const to = whole?.to ?? at;
   const decimals = isPoint(said[to]?.word) ? decimalsSaid(said, to + 1, words) : undefined;
   if (decimals !== undefined) {

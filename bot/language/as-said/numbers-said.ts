@@ -76,10 +76,10 @@ function amountAt(line: Line, at: number): Found | undefined {
     return one({ from: at, to: part.to, text: `${part.value}` }, part.to);
   }
   const heard = soundsLikeAt(line, at);
-  const number = heard ?? numberAt(line, at);
+  const number = heard ?? numberAt(line, at) ?? unitAloneAt(line, at);
   const unit = number === undefined ? undefined : unitAt(said, number.to, context.hearing);
   if (number === undefined || unit === undefined)
-    return heard && one({ from: at, to: heard.to, text: heard.figures }, heard.to, false);
+    return heard && one({ from: at, to: heard.to, text: heard.figures }, heard.to, soundsOnly(line, at));
   const after = number.to + 1;
   const more = partMore(said, after, words) ?? minorAt(line, after, unit);
   if (more === undefined && /^\d/.test(said[at]?.word ?? '') && number.to === at + 1) return undefined;
@@ -90,6 +90,14 @@ function amountAt(line: Line, at: number): Found | undefined {
 }
 
 const one = (change: Change, to: number, isSure = true): Found => ({ to, texts: [[change]], isSure });
+
+const soundsOnly = ({ said, words }: Line, at: number): boolean => words.soundsOnlyLike.includes(said[at]?.word ?? '');
+
+/** `kilo and a half`: of one. */
+function unitAloneAt({ said, words, context }: Line, at: number): NumberSaid | undefined {
+  const isAlone = unitAt(said, at, context.hearing) !== undefined && partMore(said, at + 1, words) !== undefined;
+  return isAlone && !/\d$/.test(said[at - 1]?.word ?? '') ? { figures: '1', value: 1, to: at } : undefined;
+}
 
 /** `cuatrocientos`, `400 gramos` behind kilograms or litres. */
 function minorAt(line: Line, at: number, { name }: Unit): { readonly value: number; readonly to: number } | undefined {
@@ -114,14 +122,21 @@ function numberAt({ said, words }: Line, at: number): NumberSaid | undefined {
     : undefined;
 }
 
+/** `batch`, `impeller`: a number follows. */
+const isNamed = (word: string | undefined, context: LineContext): boolean =>
+  word !== undefined && !/\d$/.test(word) && (isMark(word, context) || isOfParts(word, context));
+
 function soundsLikeAt({ said, words, context }: Line, at: number): NumberSaid | undefined {
   const word = said[at]?.word ?? '';
   const value = Object.hasOwn(words.soundsLike, word) ? words.soundsLike[word] : undefined;
   const next = said[at + 1];
-  if (value === undefined || next === undefined) return undefined;
+  if (value === undefined) return undefined;
+  if (next === undefined)
+    return isNamed(said[at - 1]?.word, context) ? { figures: `${value}`, value, to: at + 1 } : undefined;
   const instead = [{ ...next, word: `${value}` }, ...said.slice(at + 1)];
   const decimal = words.point.includes(next.word) ? numberSaid(instead, 0, words) : undefined;
   if (decimal !== undefined) return { ...decimal, to: at + decimal.to };
+  if (isNamed(said[at - 1]?.word, context)) return { figures: `${value}`, value, to: at + 1 };
   return unitAt(said, at + 1, context.hearing) === undefined || next.word.length < 3
     ? undefined
     : { figures: `${value}`, value, to: at + 1 };
@@ -148,7 +163,9 @@ function runAt(line: Line, at: number): Found | undefined {
     next = to;
   }
   const last = run.at(-1);
-  return last === undefined ? undefined : { to: last.to, texts: cuts(run), isSure: true };
+  if (last === undefined) return undefined;
+  const texts = isNamed(said[at - 1]?.word, line.context) ? ofNamed(run) : cuts(run);
+  return { to: last.to, texts, isSure: true };
 }
 
 interface Piece {
@@ -173,9 +190,17 @@ const change = (pieces: readonly Piece[], text: string): Change => ({
   text,
 });
 
-/** `eleven ninety eight`, `twelve oh one`. */
+/** `impeller seven sixty sixty two`: the number of a thing is no hundreds. */
+function ofNamed(run: readonly Piece[]): readonly (readonly Change[])[] {
+  const [first, ...rest] = run;
+  return first?.digit !== undefined && rest.length > 0 && rest[0]?.digit === undefined && rest[0]?.nought === false
+    ? cuts(rest).map((more) => [change([first], first.figures), ...more])
+    : cuts(run);
+}
+
+/** `eleven ninety eight`, `twelve oh one`, `one ninety five`. */
 function pairCut([first, second, third, ...rest]: readonly Piece[]): readonly (readonly Change[])[] {
-  if (first === undefined || second === undefined || !/^[1-9]\d$/.test(first.figures)) return [];
+  if (first === undefined || second === undefined || !/^[1-9]\d?$/.test(first.figures)) return [];
   if (second.nought) {
     if (third?.digit === undefined) return [];
     const text = `${first.figures}0${third.digit}`;
@@ -186,12 +211,15 @@ function pairCut([first, second, third, ...rest]: readonly Piece[]): readonly (r
   return cuts(after).map((more) => [change([first, second], first.figures + second.figures), ...more]);
 }
 
-/** `one two oh one`: all of the run, digit by digit; of twice as many two numbers. */
+/** `one two oh one`: digit by digit, as far as they go; of twice as many two numbers. */
 function digitCut(run: readonly Piece[]): readonly (readonly Change[])[] {
-  if (run.length < 3 || run[0]?.digit === 0 || run.some(({ digit }) => digit === undefined)) return [];
+  const end = run.findIndex(({ digit }) => digit === undefined);
+  const digits = end === -1 ? run : run.slice(0, end);
+  if (digits.length < 3 || digits[0]?.digit === 0) return [];
   const inOne = (pieces: readonly Piece[]) => change(pieces, pieces.map(({ digit }) => digit).join(''));
-  const half = run.length / 2;
-  return [[inOne(run)], ...(half === 4 ? [[inOne(run.slice(0, half)), inOne(run.slice(half))]] : [])];
+  const half = digits.length / 2;
+  const more = cuts(run.slice(digits.length)).map((rest) => [inOne(digits), ...rest]);
+  return [...more, ...(half === 4 && end === -1 ? [[inOne(digits.slice(0, half)), inOne(digits.slice(half))]] : [])];
 }
 
 /** `a mix`, `una mezcla`: no number, unless it goes on a mark or a list, or its unit follows. */

@@ -71,7 +71,10 @@ function verbIn(piece: string, hearing: Hearing): string | undefined {
     from += word === 'at' ? 2 : 1;
     word = wordIn(tokens[from]);
   }
-  return verbAt(tokens, from, hearing)?.row.name;
+  const verb = verbAt(tokens, from, hearing);
+  // `Part A`: what a can's label begins with.
+  const isLabel = verb?.row.name === 'part' && /^[ab]$/i.test(tokens[verb.to]?.text ?? '');
+  return isLabel ? undefined : verb?.row.name;
 }
 
 /** `rail-01, rail-02 and rail-03`: no figure, and no word that says what is done to them. */

@@ -1,9 +1,11 @@
 // The latest act's line with what was wrong in it put right: another figure, part, batch or way.
 
-import { takesBatch, withBatch } from '../../../core/commands.ts';
+import { takesBatch, verbRows, withBatch } from '../../../core/commands.ts';
 import { ownValue } from '../../../core/own-key.ts';
 import { ownUnits } from '../own-units.ts';
 import type { LineContext } from '../reading.ts';
+import { wordOf } from '../slots-heard/piece.ts';
+import { piecesOf } from '../slots-heard/pieces.ts';
 import { batchMarks, fillers } from '../tongues/english/line-words.ts';
 import { methodsByWord } from '../trade-words.ts';
 import { type QuantityToken, type Token, wordIn } from '../typed/token.ts';
@@ -29,23 +31,23 @@ export function actsAnew(
   context: LineContext,
   strictly: Strictly,
 ): readonly Anew[] {
-  const { hearing } = context;
-  const tokens = tokenize(to, hearing).filter((token) => !fillers.has(wordIn(token)) || batchMarks.has(wordIn(token)));
+  const tokens = sayingIn(to, context);
   const [first, second, ...more] = tokens;
-  if (first === undefined || more.length > 0) return [];
   const line = act.line ?? '';
+  if (first === undefined || more.length > 0) return ofPartSaid(to, from, line, context);
   if (second !== undefined) {
+    if (isLetter(first)) return ofFigure(second, from, line, context, wordIn(first));
     if (second.kind === 'number' && batchMarks.has(wordIn(first))) return ofBatch(second.text, line, context, strictly);
-    return ofPart(`${first.text}-${second.text}`.toLowerCase(), from, line, context);
+    return ofPartSaid(to, from, line, context);
   }
   switch (first.kind) {
     case 'quantity':
       return ofFigure(first, from, line, context);
     case 'number':
-      return [...ofNumber(first, from, line, context), ...numberedPart(first.text, from, line, context)];
+      return [...ofFigure(first, from, line, context), ...numberedPart(first.text, from, line, context)];
     case 'word':
       if (methodsByWord.has(first.word)) return ofWay(first.text, line, context);
-      return ofPart(first.word, from, line, context);
+      return ofThing(first.text, { to, from }, line, context, strictly);
     case 'quoted':
     case 'doubt':
     case 'impossible':
@@ -56,6 +58,23 @@ export function actsAnew(
     }
   }
 }
+
+/** What says something: the words round a figure do not. A letter does beside one. */
+function sayingIn(to: string, { hearing }: LineContext): readonly Token[] {
+  const tokens = tokenize(to, hearing);
+  const isRound = (token: Token): boolean => {
+    const word = wordIn(token);
+    return token.kind === 'word' && (fillers.has(word) || hearing.otherwise.rounds.has(token.text.toLowerCase()));
+  };
+  return tokens.filter((token, i) => {
+    const next = tokens.slice(i + 1).find((each) => !isRound(each));
+    if (isLetter(token) && (next?.kind === 'number' || next?.kind === 'quantity')) return true;
+    if (wordIn(token) === 'a') return false;
+    return !isRound(token) || (batchMarks.has(wordIn(token)) && next?.kind === 'number');
+  });
+}
+
+const isLetter = (token: Token): boolean => token.kind === 'word' && (token.word === 'a' || token.word === 'b');
 
 const put = (line: string, { start, end }: Token, text: string): string =>
   line.slice(0, start) + text + line.slice(end);
@@ -68,9 +87,18 @@ function quantitiesIn(line: string, from: string | undefined, { hearing }: LineC
   );
 }
 
-function ofFigure(to: QuantityToken, from: string | undefined, line: string, context: LineContext): readonly Anew[] {
+/** `letter`: of two weights, whose. */
+function ofFigure(
+  to: Token,
+  from: string | undefined,
+  line: string,
+  context: LineContext,
+  letter?: string,
+): readonly Anew[] {
+  if (to.kind !== 'quantity') return to.kind === 'number' ? ofNumber(to, from, line, context, letter) : [];
   const same = quantitiesIn(line, undefined, context).filter(({ quantity }) => quantity.is === to.quantity.is);
-  const meant = same.length > 1 && from !== undefined ? quantitiesIn(line, from, context) : same;
+  const among = same.length > 1 && from !== undefined ? quantitiesIn(line, from, context) : same;
+  const meant = letter === undefined ? among : same.filter((old) => letterOf(old, line, context) === `${letter} `);
   const figures = meant.map((old) => ({
     line: put(line, old, to.text),
     figure: `${letterOf(old, line, context)}${to.text}`,
@@ -94,8 +122,15 @@ const alike: Readonly<Record<string, readonly string[]>> = {
   um: ['um', 'mil'],
 };
 
-function ofNumber({ text }: Token, from: string | undefined, line: string, context: LineContext): readonly Anew[] {
+function ofNumber(
+  { text }: Token,
+  from: string | undefined,
+  line: string,
+  context: LineContext,
+  letter: string | undefined,
+): readonly Anew[] {
   return quantitiesIn(line, from, context).flatMap((old) => {
+    if (letter !== undefined && letterOf(old, line, context) !== `${letter} `) return [];
     const written = /[A-Za-z%]+$/.exec(old.text)?.[0] ?? '';
     const units = ownUnits(ownValue(alike, written) ?? [written], context.units);
     const said = units.flatMap((unit) => {
@@ -119,17 +154,63 @@ function numberedPart(number: string, from: string | undefined, line: string, co
   });
 }
 
+/** Those that it was not, where that was said: `not 7`, `not imp 7`. */
 function partsIn(line: string, from: string | undefined, { hearing, parts }: LineContext): readonly Token[] {
+  const all = tokenize(line, hearing).filter((token) => parts.includes(wordIn(token)));
   const was = from?.toLowerCase().replaceAll(' ', '-');
-  return tokenize(line, hearing).filter(
-    (token) =>
-      parts.includes(wordIn(token)) && (was === undefined || token.text === was || token.text.endsWith(`-${was}`)),
-  );
+  const number = /(?<!\d)\d+$/.exec(was ?? '')?.[0];
+  return was === undefined || all.length < 2
+    ? all
+    : all.filter(({ text }) => text === was || (number !== undefined && text.endsWith(`-${number}`)));
 }
 
-function ofPart(part: string, from: string | undefined, line: string, context: LineContext): readonly Anew[] {
-  if (!context.parts.includes(part)) return [];
+/** `the impeller 8`, `imp 8`. */
+function ofPartSaid(to: string, from: string | undefined, line: string, context: LineContext): readonly Anew[] {
+  const pieces = piecesOf(to, context) ?? [];
+  const named = pieces.flatMap((piece) => (piece.is === 'parts' ? piece.names : []));
+  const [part] = named;
+  const others = pieces.filter((piece) => piece.is !== 'parts' && !isRoundPiece(wordOf(piece), context));
+  if (part === undefined || named.length > 1 || others.length > 0) return [];
   return partsIn(line, from, context).flatMap((old) => (old.text === part ? [] : [{ line: put(line, old, part) }]));
+}
+
+const isRoundPiece = (word: string | undefined, { hearing }: LineContext): boolean =>
+  word !== undefined && (hearing.otherwise.rounds.has(word) || fillers.has(word));
+
+function ofThing(
+  word: string,
+  { to, from }: Change,
+  line: string,
+  context: LineContext,
+  strictly: Strictly,
+): readonly Anew[] {
+  const named = [...ofPartSaid(to, from, line, context), ...ofPerson(word, line, context)];
+  return named.length > 0 ? named : ofWord(word, line, context, strictly);
+}
+
+/** `it was omar`: whoever did it. */
+function ofPerson(word: string, line: string, { people = [], hearing }: LineContext): readonly Anew[] {
+  const person = people.find((name) => name.toLowerCase() === word.toLowerCase());
+  if (person === undefined) return [];
+  const old = tokenize(line, hearing).find((token, i, all) => wordIn(all[i - 1]) === 'by' && token.kind === 'word');
+  return [{ line: old === undefined ? `${line} by ${person}` : put(line, old, person) }];
+}
+
+/** `i blasted it`: a word that the act takes in place of another; in the speaker's own any would do. */
+function ofWord(word: string, line: string, { hearing, parts }: LineContext, strictly: Strictly): readonly Anew[] {
+  const was = strictly(line);
+  const [verb, ...tokens] = tokenize(line, hearing);
+  if (was.kind !== 'command' || verb === undefined || verbRows[was.command.verb].options?.endsInWords === true)
+    return [];
+  return tokens
+    .filter((token) => token.kind === 'word' && !parts.includes(token.word))
+    .flatMap((old) => {
+      const anew = put(line, old, word);
+      const read = strictly(anew);
+      const isSame = read.kind === 'command' && read.command.verb === was.command.verb;
+      return isSame && JSON.stringify(read.command) !== JSON.stringify(was.command) ? [{ line: anew }] : [];
+    })
+    .slice(0, 1);
 }
 
 function ofBatch(number: string, line: string, context: LineContext, strictly: Strictly): readonly Anew[] {

@@ -1,10 +1,13 @@
 // An answer that says no more than what the last card asked: `1201 1198`, `gas`, `yes`, a button's own words. Put into the line
 // that the card would have said with its tap; where several are open that it may answer, each is a tap.
 
-import type { Hearing } from '../hearing.ts';
+import { takesBatch } from '../../../core/commands.ts';
+import { saidPlainly } from '../as-said/as-said.ts';
+import { unitsLeftOut, withoutDegrees } from '../as-said/units-left-out.ts';
+import { type Hearing, meaningOf } from '../hearing.ts';
 import { fieldsOf, fillInOrder } from '../line-fields.ts';
 import type { LineContext } from '../reading.ts';
-import { fillers } from '../tongues/english/line-words.ts';
+import { batchMarks, fillers } from '../tongues/english/line-words.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { tokenize } from '../typed/tokens.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
@@ -25,9 +28,8 @@ export const bareAnswer: Understands = (line, context, reads) => {
   if (line.endsWith('?') || line.length > longestAnswer) return undefined;
   const open = context.last?.().open ?? [];
   if (open.length === 0) return undefined;
-  const said = saidIn(line, context);
-  const answered = open.flatMap((each) => answersTo(each, said, context, reads) ?? []);
-  const each = answered.filter((one, i) => answered.findIndex((other) => other.line === one.line) === i);
+  const answered = answersIn(line, open, context, reads);
+  const each = answered.length > 0 ? answered : asSpoken(line, open, context, reads);
   // What is asked comes before what is only offered.
   const asked = each.filter(({ isAsked }) => isAsked);
   const [only, ...others] = asked.length > 0 ? asked : each;
@@ -37,6 +39,29 @@ export const bareAnswer: Understands = (line, context, reads) => {
     : { is: 'likely', lines: [only, ...others].map((one) => one.line) };
 };
 
+function answersIn(line: string, open: readonly Open[], context: LineContext, reads: Strictly): readonly Answered[] {
+  const said = saidIn(line, context);
+  const answered = open.flatMap((each) => answersTo(each, said, context, reads) ?? []);
+  return answered.filter((one, i) => answered.findIndex((other) => other.line === one.line) === i);
+}
+
+/** `twelve oh one and eleven ninety eight`, `91 degrees`: of several ways to put it in figures those that are met with here. */
+function asSpoken(line: string, open: readonly Open[], context: LineContext, reads: Strictly): readonly Answered[] {
+  const ways = saidPlainly(line, context).map((heard) => withoutDegrees(heard.line, context));
+  const answered = new Map(
+    ways
+      .filter((way) => way !== line)
+      .flatMap((way) => answersIn(way, open, context, reads))
+      .map((each) => [each.line, each]),
+  );
+  const all = [...answered.values()];
+  const fitting = all.filter(({ line: each }) => {
+    const read = reads(each);
+    return read.kind === 'command' && context.fits?.(read.command) !== false;
+  });
+  return fitting.length > 0 ? fitting : all;
+}
+
 interface Said {
   readonly typed: string;
   readonly tokens: readonly Token[];
@@ -44,13 +69,42 @@ interface Said {
   readonly values: readonly Token[];
   /** Its words as the readers spell them, without those that only round it off. */
   readonly core: string;
+  /** The same as typed. */
+  readonly words: string;
+  /** Which of several it says. */
+  readonly place: number | undefined;
 }
 
 function saidIn(line: string, { hearing }: LineContext): Said {
   const typed = line.replace(/[ .!,]+$/, '');
   const tokens = tokenize(typed, hearing);
   const values = valuesIn(tokens, hearing);
-  return { typed, tokens, values, core: plain(values.map((token) => wordIn(token) || token.text).join(' ')) };
+  const core = isYes(typed, hearing) ? 'yes' : plain(values.map((token) => wordIn(token) || token.text).join(' '));
+  const words = plain(values.map(({ text }) => text).join(' '));
+  return { typed, tokens, values, core, words, place: placeIn(words, hearing) };
+}
+
+/** `yep do it`: nothing but words that agree, and such as round them off. */
+function isYes(typed: string, hearing: Hearing): boolean {
+  const words = plain(typed.replaceAll("'", '')).split(' ');
+  let agreed = false;
+  for (let at = 0; at < words.length; ) {
+    const agrees = [3, 2, 1].find((count) => hearing.otherwise.agrees.has(words.slice(at, at + count).join(' ')));
+    const word = words[at] ?? '';
+    if (agrees === undefined && !fillers.has(meaningOf(word, hearing)) && !hearing.otherwise.rounds.has(word))
+      return false;
+    agreed ||= agrees !== undefined;
+    at += agrees ?? 1;
+  }
+  return agreed;
+}
+
+/** `the second one`; a number alone may be of something else. */
+function placeIn(words: string, { tongues }: Hearing): number | undefined {
+  for (const { questions } of tongues) {
+    if (Object.hasOwn(questions.ordinals, words)) return questions.ordinals[words];
+  }
+  return /^[1-9]$/.test(words) ? Number(words) : undefined;
 }
 
 /** `with a brush`: no article; beside a figure `a` may be Part A. */
@@ -59,8 +113,8 @@ function valuesIn(tokens: readonly Token[], hearing: Hearing): readonly Token[] 
   return values.every(({ kind }) => kind === 'word') ? values.filter((token) => wordIn(token) !== 'a') : values;
 }
 
-const isRound = (token: Token, { tongues }: Hearing): boolean =>
-  fillers.has(wordIn(token)) || tongues.some(({ saidOtherwise }) => saidOtherwise.rounds.includes(wordIn(token)));
+const isRound = (token: Token, hearing: Hearing): boolean =>
+  fillers.has(wordIn(token)) || [wordIn(token), plain(token.text)].some((word) => hearing.otherwise.rounds.has(word));
 
 /** As it is compared: without capitals, accents and marks. */
 const plain = (text: string): string =>
@@ -70,10 +124,44 @@ const plain = (text: string): string =>
 
 function answersTo(open: Open, said: Said, context: LineContext, reads: Strictly): Answered | undefined {
   const isMarked = open.bare.some((each) => plain(each) === said.core) || isOfNumber(open, said, context);
-  const isNamed = plain(open.label) === plain(said.typed) && fieldsOf(open.line).length === 0;
-  return isMarked || isNamed
-    ? answeredBy([open.line], true, isMarked, reads)
-    : answeredBy(filledIn(open, said, context), open.isAsked, false, reads);
+  const isWhole = fieldsOf(open.line).length === 0;
+  const isNamed =
+    isWhole && ([plain(said.typed), said.words].includes(plain(open.label)) || isAlone(open, said, context, reads));
+  if (isMarked || isNamed) return answeredBy([open.line], true, isMarked, reads);
+  // Of one that alone is asked about.
+  if (isWhole && open.isOnly === true && said.core === 'yes') return answeredBy([open.line], true, false, reads);
+  const more = isWhole && open.place !== undefined ? withMore(open.line, said, context, reads) : undefined;
+  if (more !== undefined) return answeredBy([more], true, false, reads);
+  const isInPlace = isWhole && open.place !== undefined && open.place === said.place;
+  // A number may be of a pot or a part as well.
+  if (isInPlace) return answeredBy([open.line], !/\d/.test(said.words), false, reads);
+  if (isWhole && said.words.length > 2 && plain(open.label).startsWith(`${said.words} `)) {
+    return answeredBy([open.line], false, false, reads);
+  }
+  return answeredBy(filledIn(open, said, context), open.isAsked, false, reads);
+}
+
+/** `brush`, `batch 2`, of a card that asks which is meant: what alone tells one from the others, or stands in the only one. */
+function isAlone({ line, place, bare }: Open, { values }: Said, context: LineContext, reads: Strictly): boolean {
+  if (values.length === 0 || (place === undefined && !bare.includes('yes'))) return false;
+  const [mark, number, ...more] = values;
+  if (number?.kind === 'number' && batchMarks.has(wordIn(mark)) && more.length === 0) {
+    const read = reads(line);
+    return read.kind === 'command' && takesBatch(read.command) && read.command.batch === number.number.value;
+  }
+  const words = new Set(tokenize(line, context.hearing).map((token) => wordIn(token)));
+  return values.every((token) => token.kind === 'word' && words.has(token.word));
+}
+
+/** `oven, 90`, where oven or room was asked: what is chosen, and more of the same act. */
+function withMore(line: string, { values }: Said, context: LineContext, reads: Strictly): string | undefined {
+  const [first, ...more] = values;
+  const last = tokenize(line, context.hearing).at(-1);
+  if (more.length === 0 || first?.kind !== 'word' || wordIn(last) !== first.word) return undefined;
+  const whole = `${line} ${more.map(({ text }) => text).join(' ')}`;
+  if (reads(whole).kind === 'command') return whole;
+  const [unit, ...units] = unitsLeftOut(whole, context, reads);
+  return units.length === 0 && unit?.isSure === true ? unit.line : undefined;
 }
 
 /** `the 8 one`, of a card that asks which part: that of this number. */
@@ -101,9 +189,12 @@ function answeredBy(
 const ownWords: ReadonlySet<string> = new Set(['why', 'reason', 'told', 'lot', 'people', 'person', 'numbers']);
 
 /** The line with what was typed in its fields, or behind what stands before the first of them. */
-function filledIn(open: Open, { tokens, values }: Said, { hearing, parts }: LineContext): readonly string[] {
+function filledIn(open: Open, { typed, tokens, values }: Said, context: LineContext): readonly string[] {
+  const { hearing, parts, people = [] } = context;
   const fields = fieldsOf(open.line);
-  if (fields.length === 0 || fields.some(({ id, holds }) => holds === 'words' && ownWords.has(id))) return [];
+  const isPerson = values.length === 1 && people.some((name) => plain(name) === plain(values[0]?.text ?? ''));
+  const isOwn = fields.some(({ id, holds }) => holds === 'words' && ownWords.has(id) && !(id === 'person' && isPerson));
+  if (fields.length === 0 || values.length === 0 || isOwn) return [];
   const names = fields.some(({ id }) => id === 'part' || id === 'parts');
   if (names && !tokens.some((token) => parts.includes(wordIn(token)))) return [];
   const figures = fields.every(({ holds }) => holds === 'number' || holds === 'figures');
@@ -117,8 +208,25 @@ function filledIn(open: Open, { tokens, values }: Said, { hearing, parts }: Line
         ),
       ]
     : [];
-  return [...inOrder, ...behind(open.line, tokens, hearing)];
+  return [
+    ...inOrder,
+    ...behind(open.line, tokens, hearing),
+    ...(figures ? [] : [`${beforeFields(open.line)} ${typed}`]),
+  ];
 }
+
+const beforeFields = (line: string): string => line.slice(0, line.indexOf('{')).trim();
+
+/** `a long run on the edge`, where why was asked: whatever is typed, so it is a tap, and only where nothing else is understood. */
+export const ownWordsAnswer: Understands = (line, { last }, reads) => {
+  if (line.endsWith('?') || line.length > longestAnswer || !/\p{L}{3}/u.test(line)) return undefined;
+  const lines = (last?.().open ?? []).flatMap(({ line: each, isAsked }) => {
+    const [field, ...more] = fieldsOf(each);
+    const isReason = isAsked && more.length === 0 && (field?.id === 'why' || field?.id === 'reason');
+    return isReason ? [`${beforeFields(each)} ${JSON.stringify(line)}`] : [];
+  });
+  return lines.some((each) => reads(each).kind === 'command') ? { is: 'likely', lines } : undefined;
+};
 
 /** A value for each field; the last may take several. */
 function isOneEach(line: string, values: readonly Token[]): boolean {

@@ -14,21 +14,36 @@ import type { SaidAct } from './last.ts';
 import { type Otherwise, saidOtherwise } from './said-otherwise.ts';
 
 export const correction: Understands = (line, context, strictly) => {
-  const otherwise = saidOtherwise(line, context.hearing);
+  const otherwise = saidOtherwise(line, context.hearing.otherwise);
   // Somebody may mean the alarm that is about to ring.
   if (otherwise === undefined || context.mayCallOff === true) return undefined;
   const act = context.last?.().said();
   if (act === undefined) return undefined;
-  if (otherwise.is === 'taken-back') {
-    return act.isBeforeLast ? { is: 'likely', lines: [`undo entry ${act.entry}`] } : { is: 'sure', line: 'undo' };
-  }
-  const lines = linesFor(otherwise, act, context, strictly);
-  return lines.length === 0 ? undefined : { is: 'likely', lines };
+  const lines = linesFor(otherwise, { ...act, why: line }, context, strictly);
+  if (lines.length > 0) return { is: 'likely', lines };
+  if (otherwise.takenBack === 'plainly' && !act.isBeforeLast) return { is: 'sure', line: 'undo' };
+  return otherwise.takenBack === 'no' ? undefined : { is: 'likely', lines: [`undo entry ${act.entry}`] };
 };
 
-type Changed = Extract<Otherwise, { is: 'changed' }>;
+/** `why`: in the speaker's own words. */
+type Wrong = SaidAct & { readonly why: string };
 
-function linesFor({ to, from }: Changed, act: SaidAct, context: LineContext, strictly: Strictly): readonly string[] {
+function linesFor({ to, from }: Otherwise, act: Wrong, context: LineContext, strictly: Strictly): readonly string[] {
+  const was = from === undefined ? undefined : (saidPlainly(from, context)[0]?.line ?? from);
+  for (const piece of to) {
+    const lines = linesForPiece(piece, was, act, context, strictly);
+    if (lines.length > 0) return lines;
+  }
+  return [];
+}
+
+function linesForPiece(
+  to: string,
+  from: string | undefined,
+  act: Wrong,
+  context: LineContext,
+  strictly: Strictly,
+): readonly string[] {
   const each = [to, ...saidPlainly(to, context).map(({ line }) => line)].map((said) => inDegrees(said, context));
   const time = each.map((said) => timeIn(said, context)).find((at) => at !== undefined);
   if (time !== undefined) return at(time, act, context, strictly);
@@ -58,15 +73,15 @@ function timeIn(said: string, context: LineContext): EpochMs | undefined {
   return undefined;
 }
 
-function at(time: EpochMs, act: SaidAct, context: LineContext, strictly: Strictly): readonly string[] {
+function at(time: EpochMs, act: Wrong, context: LineContext, strictly: Strictly): readonly string[] {
   const moved = `at ${isoLocal(time, context.zone)}`;
   const amended = amending(moved, act, strictly);
   return amended.length > 0 ? amended : takenBackAnd(act.line ?? '', { ...act, at: time }, context, strictly);
 }
 
-function amending(figure: string, { target, corrects }: SaidAct, strictly: Strictly): readonly string[] {
+function amending(figure: string, { target, corrects, why }: Wrong, strictly: Strictly): readonly string[] {
   if (target === undefined) return [];
-  const line = `${target} ${figure} ""`;
+  const line = `${target} ${figure} ${JSON.stringify(why)}`;
   const read = strictly(line);
   const isIt = read.kind === 'command' && read.command.verb === 'amend' && corrects(read.command) !== undefined;
   return isIt ? [line] : [];

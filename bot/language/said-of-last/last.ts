@@ -13,6 +13,10 @@ export interface Open {
   readonly bare: readonly string[];
   /** False: it is only offered. */
   readonly isAsked: boolean;
+  /** Among those of a card that asks which is meant, from 1. */
+  readonly place?: number;
+  /** There is no other on it. */
+  readonly isOnly?: true;
 }
 
 /** The speaker's latest act. */

@@ -28,6 +28,12 @@ export interface SaidTable {
   readonly light: ReadonlySet<string>;
   readonly fromPot: ReadonlySet<string>;
   readonly heardAs: ReadonlyMap<string, string>;
+  readonly heardAsMark: ReadonlyMap<string, string>;
+  /** Units of several words, and the same in short. */
+  readonly inShort: {
+    readonly units: ReadonlyMap<string, string>;
+    readonly byFirst: ReadonlyMap<string, readonly string[]>;
+  };
   readonly marks: ReadonlyMap<string, string>;
   readonly asksFirst: readonly (readonly string[])[];
   readonly requests: readonly { readonly said: RegExp; readonly verb: string }[];
@@ -99,6 +105,8 @@ export function saidTableOf(tongues: readonly Typed[]): SaidTable {
     marks: new Map(tongues.flatMap(({ said }) => Object.entries(said.marks))),
     heardAs: new Map(tongues.flatMap(({ said }) => Object.entries(said.heardAs))),
     lists: listTableOf(tongues.map(({ lists }) => lists)),
+    heardAsMark: new Map(tongues.flatMap(({ said }) => Object.entries(said.heardAsMark))),
+    inShort: inShortOf(tongues),
     joints: all(({ said }) => listed(said.joints)),
     pots: all(({ pots }) => withoutAccents(pots).split(' ')),
     cans: all(({ cans }) => withoutAccents(cans).split(' ')),
@@ -127,4 +135,14 @@ function slipWordsOf(byFirst: SaidTable['byFirst'], tongues: readonly Typed[]): 
     else all.push(word);
   }
   return byLength;
+}
+
+function inShortOf(tongues: readonly Typed[]): SaidTable['inShort'] {
+  const units = new Map(tongues.flatMap(({ numbers }) => Object.entries(numbers.spoken.inShort)));
+  const byFirst = new Map<string, readonly string[]>();
+  for (const phrase of units.keys()) {
+    const [first = ''] = phrase.split(' ');
+    byFirst.set(first, [...(byFirst.get(first) ?? []), phrase]);
+  }
+  return { units, byFirst };
 }

@@ -68,6 +68,8 @@ export interface SaidWords {
   readonly slips: string;
   /** Words that dictation hears in place of an act's. */
   readonly heardAs: Readonly<Record<string, string>>;
+  /** The same, only before a number: `patch two`. */
+  readonly heardAsMark: Readonly<Record<string, string>>;
   /** Marks that are dictated by their names. */
   readonly marks: Readonly<Record<string, string>>;
   /** Between two acts. */

@@ -6,6 +6,7 @@ import type { SettingName } from '../../../core/settings.ts';
 import type { AskedStep } from '../../../core/steps/step-rows.ts';
 import type { PlainVerb } from '../../../core/verbs/plain.ts';
 import type { HelpGroup } from '../help-groups.ts';
+import type { LabelWords } from '../labels/label-table.ts';
 import type { PartColumn } from '../parts-in/part-column-names.ts';
 import type { Slot } from '../slots.ts';
 import type { VocabularyName } from '../vocabulary.ts';
@@ -45,6 +46,7 @@ export interface Typed {
   /** How acts are said where no verb begins the line. */
   readonly said: SaidWords;
   readonly saidOtherwise: SaidOtherwise;
+  readonly labels: LabelWords;
   /** Words that run into the number after them: `batch12`. */
   readonly runsInto: string;
   /** What a pot is called where its number follows: `pot 1 is hot`. */
@@ -218,6 +220,12 @@ export interface NumberWords {
   readonly partOf: Readonly<Record<string, number>>;
   /** Heard for a number, and rarely meant: only before a point or a unit. */
   readonly soundsLike: Readonly<Record<string, number>>;
+  /** Of those, the ones that behind a mark or a part's word say nothing else: `batch too`. */
+  readonly soundsOnlyLike: readonly string[];
+  /** Between two readings of a list. */
+  readonly goesOn: readonly string[];
+  /** Units of several words, in the readers' spelling. */
+  readonly inShort: Readonly<Record<string, string>>;
 }
 
 export interface PartOfDay {

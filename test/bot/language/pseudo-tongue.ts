@@ -70,6 +70,7 @@ const typed: Typed = {
   languages: { fi: 'pseudo' },
   cries: mapped(english.cries, inPseudo) as Typed['cries'],
   saidOtherwise: deep(english.saidOtherwise) as Typed['saidOtherwise'],
+  labels: deep(english.labels) as Typed['labels'],
   offered: mapped(english.meanings, (_, key) => inPseudo(key)),
 };
 

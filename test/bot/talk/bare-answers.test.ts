@@ -22,6 +22,7 @@ async function afterInSpanish(...lines: readonly string[]) {
   return talk.say(lines.at(-1) ?? '');
 }
 const mixed = ['air 24C 48%', 'mix 2.4kg'];
+const inUse = [...mixed, 'weigh 1 1201g 1198g already', 'part pump-1', 'part pump-2', 'coat pump-1 1 brush already'];
 const opened = ['air 24C 48%', 'open A lot A42 2.5kg'];
 
 describe('an answer that says no more than what was asked', () => {
@@ -46,6 +47,22 @@ describe('an answer that says no more than what was asked', () => {
     ['ok to it, where no bell waits', [...mixed, 'prep pump-1 sa2.5', 'ok'], 'prep new pump-1 sa2.5'],
     ['a button by its own words', [...opened, 'gas at hand'], 'open A lot A42 2500g gas'],
     ['which batch', ['air 24C 48%', 'mix 1kg', 'mix 1kg', 'stir', '2'], 'stir 2'],
+    ['which batch, with its mark', ['air 24C 48%', 'mix 1kg', 'mix 1kg', 'stir', 'batch 2'], 'stir 2'],
+    ['which of the taps', ['air 24C 48%', 'mix 1kg', 'mix 1kg', 'stir', 'the second one'], 'stir 2'],
+    ['two weights as dictated', [...mixed, 'twelve oh one and eleven ninety eight'], 'weigh 1 1201g 1198g'],
+    ['a temperature in degrees', ['part pump-1', 'temp pump-1', '23 degrees'], 'temp pump-1 23C'],
+    ['a temperature in words', ['part pump-1', 'temp pump-1', 'twenty three'], 'temp pump-1 23C'],
+    ['gas, with words round it', [...opened, 'yes we got gas'], 'open A lot A42 2500g gas'],
+    ['all of it', [...opened, 'using it all'], 'open A lot A42 2500g whole'],
+    ['a yes of several words', [...mixed, 'prep pump-1 sa2.5', 'yep do it'], 'prep new pump-1 sa2.5'],
+    ['what is behind the line', ['part pump-1', 'prep pump-1', 'Sa 2.5; 60 µm'], 'prep pump-1 Sa 2.5; 60 µm'],
+    ['who takes over', ['handover', 'to kari'], 'handover kari'],
+    ['what alone the card offers', [...inUse, 'coat pump-2', 'brush'], 'coat pump-2 brush'],
+    [
+      'a weight that lacked a digit',
+      [...mixed, 'open A lot A42 5kg gas', 'open B lot B42 5kg', 'weigh 1 120g 1198g', '1201'],
+      'weigh 1 1201g 1198g',
+    ],
   ])('given %s, then it is taken, and the card says as what', async (_, lines, as) => {
     const answer = await answerTo(...lines);
     expect(answer.card.lines).toContain(`Taken as: ${as}`);
@@ -67,6 +84,14 @@ describe('an answer that says no more than what was asked', () => {
       ['aire 24C 48%', 'mezclar 2,4kg', 'pieza pump-1', 'aplicar pump-1', 'a brocha'],
       'aplicar pump-1 brocha',
     ],
+    ['sí, dale', ['aire 24C 48%', 'mezclar 2,4kg', 'preparar pump-1 sa2.5', 'si dale'], 'preparar nueva pump-1 sa2.5'],
+    ['91 grados', ['pieza pump-1', 'sonda pump-1', '91 grados'], 'sonda pump-1 91C'],
+    [
+      'dos pesos dictados',
+      ['aire 24C 48%', 'mezclar 2,4kg', 'mil doscientos uno y mil ciento noventa y ocho'],
+      'pesar 1 1201g 1198g',
+    ],
+    ['el segundo', ['aire 24C 48%', 'mezclar 1kg', 'mezclar 1kg', 'agitar', 'el segundo'], 'agitar 2'],
     ['la 2', ['pieza pump-1', 'pieza pump-2', 'sonda 23C', 'la 2'], 'sonda pump-2 23C'],
     ['brocha', ['aire 24C 48%', 'mezclar 2,4kg', 'pieza pump-1', 'aplicar pump-1', 'brocha'], 'aplicar pump-1 brocha'],
   ])('given %s in Spanish, then it is taken', async (_, lines, as) => {
@@ -79,16 +104,33 @@ describe('what is no answer', () => {
   const unread = { recorded: false, code: expect.stringMatching(/^(unknown-verb|no-alone)$/) };
 
   it.each<[string, readonly string[]]>([
-    ['a question', [...mixed, '1201 1198?']],
     ['what is not so', [...mixed, 'not 1201 1198']],
     ['one figure too many', [...mixed, '1201 1198 3']],
     ['more than ten minutes later', [...mixed, 'wait 11m', '1201 1198']],
     ['said by somebody else', [...mixed, '@lia: 1201 1198']],
     ['to a card before the last', [...mixed, 'part pump-1', '1201 1198']],
     ['yes, where nothing is asked', ['air 24C 48%', 'yes']],
-    ['a reason, which would be whatever is typed', ['part pump-1', 'hold pump-1', 'dust']],
+    ['thanks, which is no yes', [...inUse, 'coat pump-2', 'thanks']],
   ])('given %s, then nothing is taken', async (_, lines) => {
     expect(await answerTo(...lines)).toMatchObject(unread);
+  });
+
+  it('given a question, then nothing is taken', async () => {
+    const answer = await answerTo(...mixed, '1201 1198?');
+    expect(answer.recorded).toBe(false);
+    expect(answer.text).not.toMatch(/Taken as|weigh 1 1201/);
+  });
+
+  it('given a reason was asked, when it is said, then it is a tap: it would be whatever is typed', async () => {
+    const answer = await answerTo('part pump-1', 'hold pump-1', 'a long run on the edge');
+    expect(answer).toMatchObject({ recorded: false, code: 'which-act' });
+    expect(Object.values(taps(answer))).toEqual(['hold pump-1 "a long run on the edge"']);
+  });
+
+  it('given a button by its first word, then it is a tap', async () => {
+    const answer = await answerTo(...mixed, 'weigh 1 1201g 1198g already', 'stirrer');
+    expect(answer).toMatchObject({ recorded: false });
+    expect(Object.values(taps(answer))).toEqual(['stop 1']);
   });
 
   it('given an act that a rule objects to, when it is said to have gone ahead in the words of its button, then only a tap says so', async () => {

@@ -37,10 +37,37 @@ describe('what can be corrected in place', () => {
     [[...parts, 'temp impeller-7 88C'], 'I meant 91', [expect.stringMatching(/^Change: .*91 °C instead of .*88 °C/)]],
     [[...coated, 'wait 5m'], 'it was 10 min ago', [expect.stringMatching(/^Change: 07:55 instead of .*08:00$/)]],
     [[...coated, 'wait 5m'], 'at 8:01 not 8:00', [expect.stringMatching(/^Change: 08:01 instead of .*08:00$/)]],
+    [
+      weighed,
+      'B was 1189, I swapped the digits',
+      [expect.stringMatching(/^Change: weighed A 1201 g, B 1189 g instead/)],
+    ],
+    [['air 42C 48%'], '24!! not 42', ['Change: air 24 °C 48 % instead of air 42 °C 48 %']],
+    [
+      [...parts, 'temp impeller-7 81C'],
+      '91 sorry fat thumb',
+      [expect.stringMatching(/^Change: .*91 °C instead of .*81/)],
+    ],
+    [
+      [...parts, 'temp impeller-7 81C'],
+      'I beg your pardon, that should have been 91.',
+      [expect.stringMatching(/91 °C/)],
+    ],
+    [
+      coated,
+      'it was a roller not a brush',
+      [expect.stringMatching(/^Change: impeller-7 coated \(roller.* instead of/)],
+    ],
+    [[...coated, 'wait 5m'], 'it was more like 8:01', [expect.stringMatching(/^Change: 08:01 instead of .*08:00$/)]],
   ])('given %j, when %s is said, then one tap shows what changes', async (before, said, labels) => {
     const { answer, labels: shown } = await offered(sprayCrew, ...before, said);
     expect(shown).toEqual(labels);
     expect(answer.recorded).toBe(false);
+  });
+
+  it('given the tap, then the reason is what was said', async () => {
+    const { answer } = await offered(sprayCrew, 'air 32C 48%', 'sorry 23 not 32');
+    expect(answer.card.actions[0]?.line).toMatch(/ "sorry 23 not 32"$/);
   });
 
   it('given the tap, then the act stands corrected', async () => {
@@ -61,6 +88,9 @@ describe('what can be corrected in place', () => {
     [['air 32C 48%'], 'no, eran 23 grados'],
     [[...coated, 'wait 5m'], 'fue hace 10 min'],
     [[...weighed], 'era 1189, no 1198'],
+    [[...weighed], 'de B eran 1189'],
+    [[...coated, 'wait 5m'], 'eso fue a las 8:01'],
+    [['air 32C 48%'], 'cámbialo a 50%'],
   ])('given %j in Spanish, when %s is said, then one tap shows what changes', async (before, said) => {
     const { answer, labels } = await offered(inSpanish, ...before, said);
     expect(labels).toEqual([expect.stringMatching(/^Cambiar: .* en vez de /)]);
@@ -75,6 +105,15 @@ describe('what cannot be corrected in place', () => {
     [coated, 'I meant 8', /^Change: impeller-8 coated .* instead of impeller-7 coated/],
     [coated, 'not 7, 8', /^Change: impeller-8 coated .* instead of impeller-7 coated/],
     [coated, 'no, the 8', /^Change: impeller-8 coated .* instead of impeller-7 coated/],
+    [coated, 'no wait, that was impeller 8', /^Change: impeller-8 coated .* instead of impeller-7 coated/],
+    [coated, 'wrong part, it was impeller-8', /^Change: impeller-8 coated .* instead of impeller-7 coated/],
+    [coated, 'it was lia not me', /^Change: impeller-7 coated .*by lia.* instead of impeller-7 coated/],
+    [
+      [...parts, 'prep impeller-7 wipe'],
+      "wait, I didn't wipe it, I blasted it",
+      /^Change: .*blasted.* instead of .*wiped/,
+    ],
+    [mixed, 'no I said one point two kilos', /^Change: batch \d opened, 1200 g/i],
     [
       [...coated, 'mix 1kg', 'weigh 2 500g 500g', 'coat impeller-8 1 brush already'],
       'that was batch 2',
@@ -99,6 +138,10 @@ describe('what cannot be corrected in place', () => {
     [['aire 24C 48%', 'mezclar 2,4kg'], 'me equivoqué, 1,2'],
     [coated, 'era la 8'],
     [coated, 'no, la 8'],
+    [coated, 'no era la 7, fue la 8'],
+    [coated, 'no era la 7 era la 8'],
+    [coated, 'me equivoqué era la 8'],
+    [['aire 24C 48%', 'mezclar 2,4kg'], 'no he dicho un kilo doscientos'],
   ])('given %j in Spanish, when %s is said, then one tap changes it', async (before, said) => {
     const { labels } = await offered(inSpanish, ...before, said);
     expect(labels).toEqual([expect.stringMatching(/^Cambiar: .* en vez de /)]);
@@ -106,15 +149,15 @@ describe('what cannot be corrected in place', () => {
 });
 
 describe('what is taken back', () => {
-  it.each(['scratch that', 'undo that', 'Delete that.'])(
-    'given an act, when %s is said, then it is undone',
-    async (said) => {
-      const { answer } = await offered(sprayCrew, ...coated, said);
-      expect(answer).toMatchObject({ recorded: true, card: { title: 'Undone' } });
-    },
-  );
+  it.each([
+    ...['scratch that', 'undo that', 'Delete that.', 'scrap that, wrong pot', 'delete the last one'],
+    ...['Please take that back, I have not looked at it yet.', 'nvm scratch that, had the probe on the rack'],
+  ])('given an act, when %s is said, then it is undone', async (said) => {
+    const { answer } = await offered(sprayCrew, ...coated, said);
+    expect(answer).toMatchObject({ recorded: true, card: { title: 'Undone' } });
+  });
 
-  it.each(['bórralo', 'borra eso', 'quítalo'])(
+  it.each(['bórralo', 'borra eso', 'quítalo', 'borra lo último', 'quita eso que sigue en el carro'])(
     'given an act, when %s is said in Spanish, then it is undone',
     async (said) => {
       const { answer } = await offered(inSpanish, ...coated, said);
@@ -126,6 +169,18 @@ describe('what is taken back', () => {
     const { answer, labels } = await offered(sprayCrew, ...mixed, 'stir 9', 'scratch that');
     expect(answer.recorded).toBe(false);
     expect(labels).toEqual([expect.stringMatching(/^Take back: batch 1 opened/)]);
+  });
+
+  it.each<[typeof sprayCrew, string]>([
+    [sprayCrew, 'oops'],
+    [sprayCrew, 'oops, wrong part'],
+    [sprayCrew, 'forget it'],
+    [inSpanish, 'ups'],
+    [inSpanish, 'me equivoqué'],
+  ])('given only that it was wrong is said, then a tap takes it back', async (crew, said) => {
+    const { answer, labels } = await offered(crew, ...coated, said);
+    expect(answer.recorded).toBe(false);
+    expect(labels).toEqual([expect.stringMatching(/^(Take back|Anular): impeller-7/)]);
   });
 
   it('given it is older than ten minutes, then it is shown and asked', async () => {
@@ -146,6 +201,9 @@ describe('what is no correction', () => {
     [coated, 'not dry yet'],
     [coated, 'was it roller?'],
     [coated, 'no, I did not'],
+    [coated, 'sorry, lunch'],
+    [coated, 'hold on a second'],
+    [[...coated, 'hold impeller-8 dust'], 'sorry, lunch'],
     [['air 24C 48%'], 'no, 1.2kg'],
     [weighed, 'no gas on can 3'],
   ])('given %j, when %s is said, then nothing is offered to be changed', async (before, said) => {

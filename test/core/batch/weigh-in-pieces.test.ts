@@ -65,6 +65,8 @@ describe('given a plan of 1200 g of each', () => {
     ['1.2 g, which are kilograms', 'weigh 1 1.2g 1198g'],
     ['1200 oz, which are grams', 'weigh 1 1200oz 1198g'],
     ['1200 lb, which are grams', 'weigh 1 a 1200lb'],
+    ['120 g, which lacks a digit', 'weigh 1 120g 1198g'],
+    ['12010 g, which has one too many', 'weigh 1 a 12010g'],
   ];
   for (const [what, line] of slips) {
     it(`when ${what} are said, then the bot asks and records nothing`, async () => {

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { unitDoubts } from '../../../core/calc/other-unit.ts';
+import { lacksDigit, unitDoubts } from '../../../core/calc/other-unit.ts';
 import { grams } from '../../../core/units.ts';
 
 it('given 1200 g planned, when 42.3 is said, then it may be ounces: 42.3 x 28.349523125 (exact by definition)', () => {
@@ -20,6 +20,16 @@ it('given what is near the plan, or nothing at all, then there is no doubt', () 
   expect(unitDoubts(grams(1200), grams(0))).toEqual([]);
   // Half the plan is a slip of the hand, not of the unit.
   expect(unitDoubts(grams(600), grams(1200))).toEqual([]);
+});
+
+it('given ten times too little or too much, then a digit is lacking or one too many, and no unit is offered', () => {
+  expect([119, 12_010, 600, 1200].map((said) => lacksDigit(grams(said), grams(1200)))).toEqual([
+    true,
+    true,
+    false,
+    false,
+  ]);
+  expect(unitDoubts(grams(119), grams(1200))).toEqual([]);
 });
 
 it('whatever is offered lies within a tenth of the plan, and was not said', () => {

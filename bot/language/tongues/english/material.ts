@@ -100,7 +100,7 @@ export function englishMaterialUnclear(unclear: MaterialUnclear, figures: Figure
       return unclear.readings
         .map(
           ({ component, grams, otherGrams, plannedGrams }) =>
-            `${englishComponents[component]}: ${figures.mass(grams)} was said, ${figures.mass(plannedGrams)} is planned. In another unit the scale would have shown ${figures.mass(otherGrams)}. Which is it?`,
+            `${englishComponents[component]}: ${figures.mass(grams)} was said, ${figures.mass(plannedGrams)} is planned. ${otherGrams === undefined ? 'A digit seems to be missing or one too many: what does the scale show?' : `In another unit the scale would have shown ${figures.mass(otherGrams)}. Which is it?`}`,
         )
         .join(' ');
   }

@@ -37,6 +37,20 @@ export const englishNumbers: NumbersTyped = {
       ...{ 'half a': 0.5, half: 0.5, 'quarter of a': 0.25, 'a quarter of a': 0.25, 'a quarter': 0.25, quarter: 0.25 },
       ...{ 'three quarters of a': 0.75, 'three quarter': 0.75 },
     },
-    soundsLike: { to: 2, too: 2, for: 4, fore: 4, won: 1, ate: 8 },
+    soundsLike: { to: 2, too: 2, for: 4, fore: 4, won: 1, ate: 8, tree: 3, sex: 6, tin: 10 },
+    soundsOnlyLike: ['too', 'fore', 'won', 'ate', 'tree', 'sex'],
+    goesOn: ['then', 'and then', 'after that', 'next'],
+    inShort: {
+      ...{
+        'metres per second': 'm/s',
+        'meters per second': 'm/s',
+        'metre per second': 'm/s',
+        'meter per second': 'm/s',
+      },
+      ...{ 'metres a second': 'm/s', 'meters a second': 'm/s', 'feet per minute': 'fpm', 'feet a minute': 'fpm' },
+      ...{ 'square metres': 'm2', 'square meters': 'm2', 'square metre': 'm2', 'square meter': 'm2' },
+      ...{ 'square feet': 'ft2', 'square foot': 'ft2', 'metres square': 'm2', 'meters square': 'm2' },
+      ...{ millimetres: 'mm', millimeters: 'mm', millimetre: 'mm', millimeter: 'mm' },
+    },
   },
 };

@@ -1,31 +1,99 @@
 // How people put right what they have just said, without accents and marks: what begins such a line, and what takes all of it back.
 
 export interface SaidOtherwise {
-  /** Whole lines. */
+  /** All of it was a slip. */
   readonly takesBack: readonly string[];
-  /** Begins one, in front of what it should have been. */
+  /** It was one, and no more is said. */
+  readonly wrongs: readonly string[];
+  /** Stands in front of what it should have been. */
   readonly opens: readonly string[];
   /** Only behind one of those. */
   readonly goesOn: readonly string[];
-  /** Ends one, and says no more than that it was wrong. */
+  /** Behind what it should have been, and says no more than that it was wrong. */
   readonly closes: readonly string[];
   /** Stands before what it was not. */
   readonly nots: readonly string[];
+  /** Behind that, before what it should have been. */
+  readonly instead: readonly string[];
+  /** Begins why it is taken back. */
+  readonly explains: readonly string[];
+  /** Before the letter of a part. */
+  readonly beforeLetter: readonly string[];
   /** Round a bare answer. */
   readonly rounds: readonly string[];
+  /** One of them or several are a yes. */
+  readonly agrees: readonly string[];
 }
 
 const listed = (words: string): readonly string[] => words.split(', ');
+const each = (first: string, then: string): readonly string[] =>
+  listed(first).flatMap((one) => listed(then).map((other) => `${one} ${other}`));
+
+const lastSaid =
+  'that, it, this, last, the last, that last, the last one, that last one, last one, that one, this one, the last entry, last entry, that entry, my last entry, my last, the last bit, that bit, what i said, what i just said, what i just wrote';
 
 export const englishSaidOtherwise: SaidOtherwise = {
-  takesBack: listed(
-    'scratch that, scratch it, scrap that, scrap it, bin that, ignore that, disregard that, wipe that, drop that, undo that, undo it, undo last, delete that, delete it, cancel that, strike that, take that back, remove that, forget that',
+  takesBack: [
+    ...each(
+      'scratch, scrap, bin, ignore, disregard, wipe, drop, undo, delete, cancel, strike, remove, erase',
+      lastSaid,
+    ),
+    ...each('revert, reverse, void, take back, kill, lose, get rid of, clear', lastSaid),
+    ...each('never mind, forget', 'that, the last one, that last one, that one, the last entry, what i said'),
+    ...listed('take that back, take it back, take that off, take that out, take that one back'),
+  ],
+  wrongs: [
+    ...each(
+      'wrong, the wrong, thats the wrong',
+      'one, part, pot, batch, can, number, figure, piece, line, button, key',
+    ),
+    ...listed('oops, ooops, whoops, woops, typo, my mistake, my bad, my fault, i got it wrong, i made a mistake, nvm'),
+    ...listed('never mind, nevermind, forget it, that was wrong, thats wrong, thats not right, that is wrong, mistake'),
+    ...listed('fat thumb, fat fingers, fat finger, misclick, i mistyped, mistyped, crap, damn, dang, shoot, darn'),
+  ],
+  opens: [
+    ...listed(
+      'no, nope, nah, sorry, actually, correction, correct that, correct it, wrong, wait, hang on, hold on, please',
+    ),
+    ...listed(
+      'i meant, i mean, meant, it was, that was, it is, should be, it should be, should have been, it should have',
+    ),
+    ...listed('it should have been, that should have been, that should be, shouldve been, i said, i did say, i wanted'),
+    ...listed(
+      'make that, make it, rather, change that to, change it to, change to, put, i used, we used, it has to be',
+    ),
+    ...listed(
+      'i beg your pardon, beg your pardon, pardon, pardon me, excuse me, scusi, um, uh, er, ah, oh, hey, ok, no i',
+    ),
+    ...listed('my mistake it was, in fact, it actually was, the right one is, it read, it reads, that is, it were'),
+  ],
+  goesOn: listed(
+    'it is, its, is, was, to, that is, just, more like, only, really, actually, about, around, like, meant, say, on, in',
   ),
-  opens: listed(
-    'no, nope, sorry, oops, actually, correction, wrong, my mistake, my bad, i meant, i mean, meant, it was, that was, should be, it should be, should have been, make that, make it, rather',
+  closes: [
+    ...listed(
+      'sorry, sorry about that, my mistake, my bad, my fault, i mixed them up, i got it wrong, typo, oops, please',
+    ),
+    ...listed('i mean, i meant, i swapped the digits, i swapped them, swapped the digits, digits swapped, fat thumb'),
+    ...listed(
+      'fat fingers, fat finger, when i finished that, when i did that, when i did it, when i said that, instead',
+    ),
+    ...listed(
+      'sorry fat thumb, did it, did that, did that one, was it, then, i think it was me, misread it, i misread',
+    ),
+  ],
+  nots: listed(
+    'not, instead of, and not, i didnt, i did not, we didnt, i didnt use, i did not use, we didnt use, it wasnt, that wasnt, it was not, that was not, it isnt, that isnt, rather than',
   ),
-  goesOn: listed('it is, its, is, was, to, that is'),
-  closes: listed('sorry, my mistake, my bad, my fault, i mixed them up, i got it wrong, typo, oops, please'),
-  nots: listed('not, instead of'),
-  rounds: listed('it, its, with, by, using, the, one, ones, number'),
+  instead: listed('it was, that was, i used, we used, but, but rather, its, it is, i meant, should be'),
+  explains: listed(
+    'its, it is, it was, i, had, because, cause, coz, since, still, was, we, he, she, they, wrong, the, my, nothing, that was',
+  ),
+  beforeLetter: listed('of, part, of part, for, for part, and, component'),
+  rounds: listed(
+    'it, its, with, by, using, the, one, ones, number, i, we, got, have, there, is, was, use, used, using, put, say, said, on, can, about, yes, yep, yeah, ok, okay, um, uh, er, so, well, like, that, this, actually, are, its, now, gone, right, hi',
+  ),
+  agrees: listed(
+    'yes, yep, yeah, yup, ya, aye, sure, sure thing, correct, right, exactly, thats it, thats right, thats the one, that one, this one, do it, do that, go ahead, go on, go for it, spot on, indeed, of course, absolutely, affirmative, confirm, confirmed',
+  ),
 };

@@ -26,15 +26,15 @@ export const englishSaid: SaidWords = {
       'gave cans a stir, gave can a stir, gave can a good stir, gave cans a good stir, give can a stir, gave a stir, paddle, with paddle, stirred can, stirred cans, stirred A can, mixed can up, mixed up can, went round in can, swirled, swirled around, rolled can, stirred up can, shook, shaken, stirred in can, stirring in can, gave stir',
     coat: 'slapped coat on, slapped coat, laid coat, put coat, got its coat, got their coat, got their coats, has its coat, got coated, got painted, gave it coat, ran coat over, hit with, put on with, layed coat on, has had coat, had its coat, has its first coat, paint, painted, painting, put coat on, got coat, got first coat, given coat, gave coat, put on coat, applied, applied to, laid coat on, laid down coat on, coat on, coat applied, shot, shooting, brush coated, spray coated, dip coated, flow coated, roller coated, first coat on',
     'touch-up': 'touched up, touching up, touch up, retouched',
-    dry: "doesnt stick, doesn't stick, doesnt grab, doesn't grab, doesnt stick anymore, doesn't stick anymore, doesnt grab my glove, doesn't grab my glove, doesnt stick to glove, doesn't stick to glove, doesnt grab glove, glove comes away clean, glove comes off clean, comes away clean, doesnt grab anymore, doesn't grab anymore, not sticky, not sticky anymore, not tacky, not tacky anymore, isnt tacky, isn't tacky, isnt tacky anymore, isn't tacky anymore, isnt sticky, isn't sticky, no longer sticky, no longer sticks, no longer grabs, no tack, no tack left, tack is gone, tacks gone, wont stick, won't stick, dried up, bone dry, hard to touch, touch dry, dry to touch, dry to the touch, tack free, tackfree, dried off, dried out, flashed off, gone dry, no longer tacky, dry to feel",
+    dry: "no marks from glove, no mark from glove, no marks on glove, no mark on glove, leaves no mark, leaves no marks, leaves no print, doesnt stick, doesn't stick, doesnt grab, doesn't grab, doesnt stick anymore, doesn't stick anymore, doesnt grab my glove, doesn't grab my glove, doesnt stick to glove, doesn't stick to glove, doesnt grab glove, glove comes away clean, glove comes off clean, comes away clean, doesnt grab anymore, doesn't grab anymore, not sticky, not sticky anymore, not tacky, not tacky anymore, isnt tacky, isn't tacky, isnt tacky anymore, isn't tacky anymore, isnt sticky, isn't sticky, no longer sticky, no longer sticks, no longer grabs, no tack, no tack left, tack is gone, tacks gone, wont stick, won't stick, dried up, bone dry, hard to touch, touch dry, dry to touch, dry to the touch, tack free, tackfree, dried off, dried out, flashed off, gone dry, no longer tacky, dry to feel",
     'cure oven':
       'putting in oven, putting into oven, popping in oven, sticking in oven, loading in oven, loading into oven, going in oven, going into oven, in oven, into oven, went in oven, went into oven, put in oven, put into oven, popped in oven, stuck in oven, loaded in oven, loaded into oven, loaded oven, gone in oven, in to oven, went in, put in, into cure, started oven cure, oven cure, oven curing, curing in oven, baking in oven, cure in oven, bake in oven',
     'cure room':
       'cure in room, curing in room, room cure, air cure, air curing, cure at room temperature, curing at room temperature, cure in shop, cure on rack, curing on rack',
     out: 'yanked, yanked out, hauled out, hauled, grabbed out, fished out, lifted, is out, are out, out now, come back out, came back out, taking out of oven, pulling out of oven, taking out, pulling out, coming out of oven, coming out, out of oven, came out of oven, came out, come out, took out of oven, took out, taken out of oven, taken out, pulled out of oven, pulled out, pulled from oven, pulled, pull, out from oven, came from oven, removed from oven, removed, off oven, lifted out, got out of oven, done curing',
-    temp: 'on part, on the part, part is at, metal is at, part at, on probe, part temp, part temperature, temp of part, part reads, metal temp, metal temperature, probe on, probe reads, probe shows, probe says',
+    temp: 'held probe on, hold probe on, holding probe on, held probe to, put probe on, stuck probe on, probe to, probe in, on part, on the part, part is at, metal is at, part at, on probe, part temp, part temperature, temp of part, part reads, metal temp, metal temperature, probe on, probe reads, probe shows, probe says',
     wet: 'mils wet, wet on, wet mils, wet film on, wet film thickness, wet thickness, film wet',
-    film: 'dry film on, dry film thickness, dry thickness, film thickness, thickness, film reads, gauge reads, gauge shows',
+    film: 'gauge on, dry gauge, dft on, dry film on, dry film thickness, dry thickness, film thickness, thickness, film reads, gauge reads, gauge shows',
     release: 'released, is released, signed off, sign off, let go, release to customer, released to customer',
     hold: 'setting aside, putting on hold, putting aside, put aside, put on hold, on hold, put hold on, set aside, place on hold, placed on hold, quarantined, hold back, held back',
     prep: 'prepped, surface prep, prep done, cleaned down',
@@ -72,11 +72,11 @@ export const englishSaid: SaidWords = {
     ack: 'i acknowledge, acknowledged brief, read brief, i read brief, understood brief',
   },
   readings:
-    'hit, hits, reads, read, reading, shows, showed, showing, reached, reaching, says, said, measured, measures, at, got to, up to, climbed to, came up to, sits at, sitting at, now at, gone to',
+    'getting, i get, i got, im getting, we get, hit, hits, reads, read, reading, shows, showed, showing, reached, reaching, says, said, measured, measures, at, got to, up to, climbed to, came up to, sits at, sitting at, now at, gone to',
   light:
     "the, an, is, are, was, were, be, been, being, has, have, had, got, just, now, its, their, my, our, this, these, that, those, there, both, we, i, ive, we've, i've, weve, it's, all, whole, some, i'm, im, they're, he, she, they, you",
   fillers:
-    "yo, yoo, cans, pots, pot's, batches, tins, top, on top, dude, bro, man, buddy, pal, chief, lol, haha, hahaha, heh, woo, woohoo, yay, phew, ugh, damn, geez, jeez, whew, lets go, let's go, go go, for you, fer, thats for, that's for, 'em, em, out here, per, uh huh, yup, aye, right then, okey dokey, roger, copy, thankyou, thank you very much, many thanks, thank you so much, much obliged, please note, note that, so kind as to note, kind as to note, be so kind as to note that, put down that, note down, write it down, write that down, mark down, mark it down, for the log, for the books, in the log, good morning, good afternoon, good evening, good day, just went, just got, now, anymore, any more, i, pressed, today, all of it, all good, no worries, happy days, hell yeah, hell, yippee, bare, uncoated, metal, substrate, same, all done, they used, we used, i used, used, using, out of pot, out of the pot, into tray, in tray, tray, job, slowly, carefully, nicely, gently, quick, quickly, real quick, completely, fully, properly, thoroughly, totally, already done, at last, by hand, come, has come, have come, very, so very, kind, number, no, class, stands at, stands, says, thermometer, door, shop, in total, each of, in all, surface, part a, part b, component, degrees c, of it, of them, micron, microns, profile, mils, finish, finished, good, nice one, coat of, stuff, paint, product, together, at it, done with it, clean, good one, lads, cheers mate, mate, kiddo, ladies, gents, folks, crew, ahora, sorry, sorry to be a pain, sorry about that, heads up, quick one, just so you know, so you know, just letting you know, letting you know, let you know, for the record, for info, by the way, as promised, when you get a chance, if you please, if you would, would you, mind, kindly, much appreciated, appreciated, love, everyone, everybody, folk, lads, people, gang, there you go, hiya, howdy, cheerio, but, hey, hi, hello, morning, good, afternoon, evening, guys, team, folks, boss, mate, bot, bell, batchbell, ok, okay, alright, right, well, so, um, uh, er, please, pls, plz, thanks, thank, thx, cheers, ta, fyi, note, log, record, put down, write down, jot down, update, done, btw, yep, yes, yeah, sure, great, nice, lovely, finally, also, too, already, again, here, back, over, up, down, off, on, in, to, from, of, for, with, w, w/, by, using, and, &, then, plus, a, at, as, into, onto, it, them, degrees, deg, percent, weight, total, level, left over, left, leftover, remaining, remains, waste, rest, last, what was left, what is left, whats left, what remained, could you, can you, can we, would you, will you please, let's, lets, start, started, starting, begin, turned, switched, put, gave, given, went, go, goes, part, parts, piece, pieces, batch, pot, can, mix, number, no., #, job, customer, part temp, temperature, temp, humidity, rh, dry bulb, film, coat, coats, first, coating, side, both, each, time, o'clock, oclock, about now, right now, today, setpoint, set to, set at, oven, brush, hand, gun, stirrer, filter, filters, drum, bin, fresh, new, used, made, make, making, be, get, getting, going, hour",
+    "because, because of, due to, cause, ok so, lets gooo, lets goo, listen, look here, there we go, yo, yoo, cans, pots, pot's, batches, tins, top, on top, dude, bro, man, buddy, pal, chief, lol, haha, hahaha, heh, woo, woohoo, yay, phew, ugh, damn, geez, jeez, whew, lets go, let's go, go go, for you, fer, thats for, that's for, 'em, em, out here, per, uh huh, yup, aye, right then, okey dokey, roger, copy, thankyou, thank you very much, many thanks, thank you so much, much obliged, please note, note that, so kind as to note, kind as to note, be so kind as to note that, put down that, note down, write it down, write that down, mark down, mark it down, for the log, for the books, in the log, good morning, good afternoon, good evening, good day, just went, just got, now, anymore, any more, i, pressed, today, all of it, all good, no worries, happy days, hell yeah, hell, yippee, bare, uncoated, metal, substrate, same, all done, they used, we used, i used, used, using, out of pot, out of the pot, into tray, in tray, tray, job, slowly, carefully, nicely, gently, quick, quickly, real quick, completely, fully, properly, thoroughly, totally, already done, at last, by hand, come, has come, have come, very, so very, kind, number, no, class, stands at, stands, says, thermometer, door, shop, in total, each of, in all, surface, part a, part b, component, degrees c, of it, of them, micron, microns, profile, mils, finish, finished, good, nice one, coat of, stuff, paint, product, together, at it, done with it, clean, good one, lads, cheers mate, mate, kiddo, ladies, gents, folks, crew, ahora, sorry, sorry to be a pain, sorry about that, heads up, quick one, just so you know, so you know, just letting you know, letting you know, let you know, for the record, for info, by the way, as promised, when you get a chance, if you please, if you would, would you, mind, kindly, much appreciated, appreciated, love, everyone, everybody, folk, lads, people, gang, there you go, hiya, howdy, cheerio, but, hey, hi, hello, morning, good, afternoon, evening, guys, team, folks, boss, mate, bot, bell, batchbell, ok, okay, alright, right, well, so, um, uh, er, please, pls, plz, thanks, thank, thx, cheers, ta, fyi, note, log, record, put down, write down, jot down, update, done, btw, yep, yes, yeah, sure, great, nice, lovely, finally, also, too, already, again, here, back, over, up, down, off, on, in, to, from, of, for, with, w, w/, by, using, and, &, then, plus, a, at, as, into, onto, it, them, degrees, deg, percent, weight, total, level, left over, left, leftover, remaining, remains, waste, rest, last, what was left, what is left, whats left, what remained, could you, can you, can we, would you, will you please, let's, lets, start, started, starting, begin, turned, switched, put, gave, given, went, go, goes, part, parts, piece, pieces, batch, pot, can, mix, number, no., #, job, customer, part temp, temperature, temp, humidity, rh, dry bulb, film, coat, coats, first, coating, side, both, each, time, o'clock, oclock, about now, right now, today, setpoint, set to, set at, oven, brush, hand, gun, stirrer, filter, filters, drum, bin, fresh, new, used, made, make, making, be, get, getting, going, hour",
   denials:
     "not, no, never, none, nobody, nobodys, nobody's, no one, no one's, noones, noone, nothing, nor, neither, without, dont, don't, doesnt, doesn't, didnt, didn't, isnt, isn't, arent, aren't, wasnt, wasn't, werent, weren't, hasnt, hasn't, havent, haven't, hadnt, hadn't, cant, can't, cannot, couldnt, couldn't, wont, won't, wouldnt, wouldn't, shouldnt, shouldn't, aint, ain't, forgot, forgotten, failed to, refuse, refused, stop, instead of, except, but not, rather than, skip, skipped, missed, cancel, still wet, still tacky, too wet, tacky",
   hedges:
@@ -89,6 +89,10 @@ export const englishSaid: SaidWords = {
   roughly: 'about, around, roughly, approx, approximately, circa, ish, some, more or less, near enough',
   requests: [
     {
+      said: /^(?:(?:hey|hi|please|ok|bell|batchbell|morning|so|um|uh)[ ,]+)*(?:can|could|would|will) (?:you|u|someone|somebody) (?:please )?(?:set up|set me up|make up|make|mix up|mix|start|prepare|prep|do)(?: me| us)? (?:a (?:new |fresh )?(?:mix|batch)(?: of)? )?/,
+      verb: 'mix ',
+    },
+    {
       said: /^(?:(?:hey|hi|please|ok)[ ,]+)*(?:can|could|would|will) you (?:please )?(?:log|note|record|enter|put(?: down)?|write(?: down)?|mark|add|jot down)\b[ ,:]*(?:that\b ?)?/,
       verb: '',
     },
@@ -98,10 +102,16 @@ export const englishSaid: SaidWords = {
   fromPot: 'out of',
   slips: 'argon nitrogen humidity oven degrees percent grams acetone room booth temp',
   heardAs: {
-    ...{ way: 'weigh', weight: 'weigh', whey: 'weigh', cote: 'coat', court: 'coat', code: 'coat' },
+    ...{ way: 'weigh', wait: 'weigh', weight: 'weigh', whey: 'weigh', cote: 'coat', court: 'coat', code: 'coat' },
     ...{
       coke: 'coat',
       dye: 'dry',
+      try: 'dry',
+      err: 'air',
+      ere: 'air',
+      cute: 'cure',
+      secure: 'cure',
+      wed: 'wet',
       field: 'filter',
       attempt: 'temp',
       tempt: 'temp',
@@ -109,6 +119,15 @@ export const englishSaid: SaidWords = {
       whole: 'hold',
       jail: 'gel',
     },
+  },
+  heardAsMark: {
+    patch: 'batch',
+    badge: 'batch',
+    match: 'batch',
+    back: 'batch',
+    bash: 'batch',
+    cane: 'can',
+    ken: 'can',
   },
   marks: {
     'full stop': '.',

@@ -4,6 +4,7 @@ import type { Typed } from '../typed.ts';
 import { englishCalm } from './calm.ts';
 import { englishCries } from './cries.ts';
 import { englishHelpGroups } from './help-topics.ts';
+import { englishLabels } from './labels.ts';
 import { englishMeanings } from './lexicon.ts';
 import { englishLists } from './lists.ts';
 import { englishMethods } from './methods.ts';
@@ -66,6 +67,7 @@ export const englishTyped: Typed = {
   cries: { ...englishCries, ...englishCalm },
   said: englishSaid,
   saidOtherwise: englishSaidOtherwise,
+  labels: englishLabels,
   runsInto: 'batch pot max no',
   pots: 'pot batch mix',
   cans: 'can tin drum',

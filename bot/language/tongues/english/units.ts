@@ -19,7 +19,7 @@ export const englishUnits = {
   m2: 'm2 m^2 sqm sq_m sq_metre sq_metres sq_meter sq_meters square_metres square_meters',
   cm2: 'cm2 cm^2 sqcm sq_cm',
   ft2: 'ft2 ft^2 sqft sq_ft sf sq_feet sq_foot square_feet',
-  um: 'um µm μm u µ μ mic mics micron microns micrometre',
+  um: 'um µm μm u µ μ mic mics micron microns micrometre mu mus',
   mil: 'mil mils thou',
   h: 'h hr hrs hour hours',
   min: 'm min mins minute minutes',

@@ -121,7 +121,7 @@ export const spanishMeanings: Meanings = {
   compressor: 'compresor',
   rust: 'oxido herrumbre',
   'old-coat': 'pintura',
-  blasting: 'abrasivo',
+  blasting: 'abrasivo arena',
   grinding: 'amoladora',
   sanding: 'lija',
   sanded: 'lijada lijado',

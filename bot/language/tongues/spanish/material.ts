@@ -106,7 +106,7 @@ export function spanishMaterialUnclear(unclear: MaterialUnclear, figures: Figure
       return unclear.readings
         .map(
           ({ component, grams, otherGrams, plannedGrams }) =>
-            `${spanishComponents[component]}: se dijo ${figures.mass(grams)} y lo previsto es ${figures.mass(plannedGrams)}. En otra unidad la báscula habría marcado ${figures.mass(otherGrams)}. ¿Cuál es?`,
+            `${spanishComponents[component]}: se dijo ${figures.mass(grams)} y lo previsto es ${figures.mass(plannedGrams)}. ${otherGrams === undefined ? 'Parece que falta o sobra una cifra: ¿qué marca la báscula?' : `En otra unidad la báscula habría marcado ${figures.mass(otherGrams)}. ¿Cuál es?`}`,
         )
         .join(' ');
   }

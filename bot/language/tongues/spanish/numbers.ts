@@ -26,6 +26,13 @@ const spoken: NumberWords = {
   andPart: { 'y medio': 0.5, 'y media': 0.5, 'y cuarto': 0.25, 'y un cuarto': 0.25, 'y tres cuartos': 0.75 },
   partOf: { 'un cuarto de': 0.25, 'cuarto de': 0.25, 'tres cuartos de': 0.75, medio: 0.5, media: 0.5 },
   soundsLike: {},
+  soundsOnlyLike: [],
+  goesOn: ['luego', 'y luego', 'despues', 'y despues'],
+  inShort: {
+    ...{ 'metros por segundo': 'm/s', 'metro por segundo': 'm/s', 'pies por minuto': 'fpm' },
+    ...{ 'metros cuadrados': 'm2', 'metro cuadrado': 'm2', 'pies cuadrados': 'ft2', 'pie cuadrado': 'ft2' },
+    ...{ milimetros: 'mm', milimetro: 'mm', milesimas: 'mil' },
+  },
 };
 
 export const spanishNumbers: NumbersTyped = {

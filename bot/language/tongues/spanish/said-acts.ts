@@ -152,7 +152,7 @@ export const spanishActs: SaidWords['acts'] = {
       formsOf('secar').filter((form) => form !== 'secado'),
       '',
     ),
-    'ya no pringa, no pringa, ya no pringan, ya no se pega, ya no se pegan, no se pega, ya no agarra, ya no esta pegajosa, ya no esta pegajoso, ya no ensucia, ya no tizna, ya no deja huella, no deja huella, ya seco, ya secaron, seca, seco, secas, secos, seca al tacto, seco al tacto, secas al tacto, ya no pega, ya no pegan, ya no mancha, no mancha, oreada, oreado, oreadas, oreo, oreados',
+    'no deja marca, no deja marca en guante, ya no deja marca, sin tack, ya no pringa, no pringa, ya no pringan, ya no se pega, ya no se pegan, no se pega, ya no agarra, ya no esta pegajosa, ya no esta pegajoso, ya no ensucia, ya no tizna, ya no deja huella, no deja huella, ya seco, ya secaron, seca, seco, secas, secos, seca al tacto, seco al tacto, secas al tacto, ya no pega, ya no pegan, ya no mancha, no mancha, oreada, oreado, oreadas, oreo, oreados',
   ),
   'cure oven': all(
     saidOf(
@@ -218,7 +218,7 @@ export const spanishActs: SaidWords['acts'] = {
   'prep grease-off': all(saidOf(formsOf('desengrasar'), ''), 'sin grasa, libre de grasa, libres de grasa'),
   surface: 'superficie, sustrato, acero, chapa, lamina, metal, temperatura de superficie, temperatura del acero',
   air: 'aire, clima, ambiente, higrometro marca, higrometro, en el taller, en taller, en cabina, en la cabina, aqui, aqui hace, hace aqui, aqui adentro, aqui dentro, en la nave, en nave, en la sala, en sala, en el shop, en shop, en la planta, traemos, traemos de aire, estamos a, estamos en, temperatura ambiente, hace, tenemos',
-  'fan on': all(saidOf(on, ...fans), isOf(fans, runs)),
+  'fan on': all(saidOf(on, ...fans), isOf(fans, runs), saidOf(fans, 'en marcha', 'a tope')),
   'fan off': all(saidOf(off, ...fans), isOf(fans, stands)),
   'supplied yes': all(
     'con aire suministrado, con aire de linea, con linea de aire, con suministrado, aire suministrado puesto, aire de linea puesto',

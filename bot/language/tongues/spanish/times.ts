@@ -8,6 +8,8 @@ export const spanishTimes: TimesTyped = {
   atNoon: 'a',
   minutes: {
     'un minuto': 1,
+    'un minutito': 1,
+    'un par de minutos': 2,
     'cinco minutos': 5,
     'diez minutos': 10,
     'un cuarto': 15,
@@ -49,7 +51,20 @@ export const spanishTimes: TimesTyped = {
     about: ['como', 'unos', 'unas', 'cosa de', 'mas o menos', 'casi'],
     vague: [
       ...['denantes', 'endenantes', 'hace rato', 'hace un rato', 'hace ratito', 'hace un ratito', 'hace tantito'],
-      ...['hace poco', 'hace nada', 'hace un momento', 'ahorita', 'ahorita mismo', 'orita', 'hace un momentito'],
+      ...[
+        'hace poco',
+        'hace nada',
+        'a primera hora',
+        'temprano',
+        'esta manana',
+        'hace unos minutos',
+        'hace pocos minutos',
+        'hace un momento',
+        'ahorita',
+        'ahorita mismo',
+        'orita',
+        'hace un momentito',
+      ],
     ],
   },
 };

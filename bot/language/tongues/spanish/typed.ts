@@ -6,6 +6,7 @@ import { spanishCalm } from './calm.ts';
 import { spanishCries } from './cries.ts';
 import { spanishHelpGroups } from './help-topics.ts';
 import { printedInAmerica } from './in-america.ts';
+import { spanishLabels } from './labels.ts';
 import { spanishMeanings } from './lexicon.ts';
 import { spanishLists } from './lists.ts';
 import { spanishMethods } from './methods.ts';
@@ -99,6 +100,7 @@ export const spanishTyped: Typed = {
   cries: { ...spanishCries, ...spanishCalm },
   said: spanishSaid,
   saidOtherwise: spanishSaidOtherwise,
+  labels: spanishLabels,
   runsInto: 'mezcla lata',
   pots: 'mezcla olla',
   cans: 'lata bote bidón bidon',

@@ -16,6 +16,14 @@ describe('numbers said in English', () => {
     ['mix two kilos and a half', ['mix 2.5 kilos']],
     ['mix half a kilo', ['mix 0.5 kilo']],
     ['mix two kilos four hundred', ['mix 2.4 kilos']],
+    ['mix kilo and a half', ['mix 1.5 kilo']],
+    ['mix zero point eight kilos', ['mix 0.8 kilos']],
+    ['temp impeller-7 one ninety five', ['temp impeller-7 1 95', 'temp impeller-7 195']],
+    // The number of a thing begins no other.
+    ['temp impeller seven ninety five', ['temp impeller 7 95']],
+    ['lot seven seven four zero eleven pounds', expect.arrayContaining(['lot 7740 11 pounds'])],
+    ['coat impeller ate from batch too', ['coat impeller 8 from batch 2']],
+    ['filter batch to', ['filter batch 2 ?']],
     ['mix a hundred grams', ['mix 100 grams']],
     ['weigh 1 twelve hundred and one grams', ['weigh 1 1201 grams']],
     ['temp impeller-7 one hundred and five', ['temp impeller-7 105']],
@@ -49,6 +57,8 @@ describe('numbers said in Spanish', () => {
     ['pesar uno mil doscientos uno mil ciento noventa y ocho', ['pesar 1 1201 1198']],
     ['sonda impulsor-7 ciento cinco', ['sonda impulsor-7 105']],
     ['la mezcla uno', ['la mezcla 1']],
+    ['mezclar cero coma ocho kilos', ['mezclar 0.8 kilos']],
+    ['mezclar kilo y medio', ['mezclar 1.5 kilo']],
     // An article is no number.
     ['una mezcla nueva', []],
     ['dar una mano', []],

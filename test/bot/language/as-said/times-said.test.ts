@@ -27,6 +27,9 @@ describe('times said in English', () => {
     ['filter 1 around 9:40', ['filter 1 at 9:40 ?']],
     ['filter 1 about ten minutes ago', ['filter 1 10min ago ?']],
     ['filter 1 earlier', ['filter 1 ?']],
+    ['filter 1 first thing this morning', ['filter 1 ?']],
+    ['filter 1 a couple of minutes ago', ['filter 1 2min ago']],
+    ['five past nine: filter 1', ['at 09:05: filter 1']],
     ['filter 12 back', ['filter 12min ago ?']],
     // Still to come, or no time at all.
     ['filter 1 at ten forty', []],

@@ -1,0 +1,18 @@
+// What stands on a can in Spanish, and what people say round it when they read it off; without accents.
+
+import type { LabelWords } from '../../labels/label-table.ts';
+
+export const spanishLabels: LabelWords = {
+  component: 'parte, componente, comp, comp., la parte, el componente',
+  lot: 'lote, lote no, lote no., lote num, lote num., lote numero, lote n, n de lote, num de lote, lote es',
+  lotElse: 'tanda, partida',
+  expiry:
+    'cad, cad., caduca, caduca en, caduca el, caducidad, fecha de caducidad, fecha cad, fecha cad., vence, vence en, vence el, vencimiento, fecha de vencimiento, vto, vto., venc, venc., expira, expira en, exp, consumir antes de, consumir preferentemente antes de, consumo preferente, usar antes de, valido hasta, valida hasta, hasta, val',
+  asOpen:
+    'abri, abrimos, abro, abierta, abierto, abiertas, abriendo, he abierto, hemos abierto, acabo de abrir, destape, destapada, abrio, abrir',
+  asReceived: 'recibida, recibido, recibi, recibimos, llego, llegaron, llega, entro, ha llegado, entrada, entregada',
+  gas: 'gas, argon, nitrogeno',
+  rounds:
+    'el, la, los, las, un, una, otra, otro, nueva, nuevo, ya, he, hemos, acabo, de, del, bote, lata, en, con, que, y, dice, pone, marca, lee, etiqueta, la etiqueta, es, esta, este, neto, net, peso, peso neto, wt, net wt, contenido, a, a la mano, mano, a mano, listo, si, tenemos, tengo, hay, tenia, teniamos, libras, bajo, n, no., num, num., numero, puse, puesto, pues, oye, ahora, aqui, porfa, gracias, fecha, hoy, me, se, abrimos',
+  dayJoints: 'de, del, en, el',
+};

@@ -1,0 +1,77 @@
+// What is printed on a can, read off or pasted: it opens the can, or is offered, and which of A and B it is nobody guesses.
+
+import { describe, expect, it, onTestFinished } from 'vitest';
+import { sessionTalk, sprayCrew } from '../../cards/session-talk.ts';
+
+async function answerTo(line: string, language: 'en' | 'es' = 'en') {
+  const people = sprayCrew.people.map((person) => ({ ...person, language }));
+  const talk = sessionTalk(':memory:', { ...sprayCrew, people });
+  onTestFinished(talk.close);
+  const answer = await talk.say(line);
+  return { ...answer, lines: answer.card.actions.map((action) => action.line) };
+}
+
+describe('a label alone', () => {
+  it.each<[string, 'en' | 'es', string]>([
+    ['Part A lot 7731 5 kg exp December 2026', 'en', 'A lot 7731 5kg exp 2026-12-31'],
+    ['LOT: 8820-B / EXP 12.2026 / NET 5 KG / COMPONENT B', 'en', 'B lot 8820-B 5kg exp 2026-12-31'],
+    ['COMPONENT A LOT NO. 7731 NET WT 11 LB EXP 12/2026', 'en', 'A lot 7731 11lb exp 2026-12-31'],
+    ['PART A\nLOT 7731\nNET 5 KG\nUSE BY 31.12.2026', 'en', 'A lot 7731 5kg exp 2026-12-31'],
+    ['PART A BATCH 7731 NET 5 KG BEST BEFORE 12/26', 'en', 'A lot 7731 5kg exp 2026-12-31'],
+    ['COMPONENTE A LOTE 7731 5 KG CAD DIC 2026', 'es', 'A lot 7731 5kg exp 2026-12-31'],
+    ['PARTE B / LOTE 8820 / PESO NETO 5 KG / VENCE 12.2026', 'es', 'B lot 8820 5kg exp 2026-12-31'],
+  ])('given %j, then one tap opens the can and another books it in', async (line, language, told) => {
+    const answer = await answerTo(line, language);
+    const [, amount = ''] = / (\d+(?:kg|lb)) /.exec(told) ?? [];
+    expect(answer.recorded).toBe(false);
+    expect(answer.lines).toEqual([`open ${told}`, `received ${amount} ${told.replace(` ${amount}`, '')}`]);
+  });
+});
+
+describe('a label read off of a can that was opened', () => {
+  it.each<[string, 'en' | 'es', string]>([
+    ['opened this one: PART B / LOT 8831 / 5 KG / EXP 03-2027', 'en', 'open B lot 8831 5kg exp 2027-03-31'],
+    ['A-7742 5.0 kg 12/26 just opened it', 'en', 'open A lot 7742 5.0kg exp 2026-12-31'],
+    ['Opened under argon: PART A / LOT 7740 / NET 5 KG', 'en', 'open A lot 7740 5kg gas'],
+    [
+      'he abierto un bote nuevo de B, lote 8831, 5 kilos, caduca en marzo de 2027',
+      'es',
+      'open B lot 8831 5kg exp 2027-03-31',
+    ],
+  ])('given %j, then it is taken', async (line, language, as) => {
+    const answer = await answerTo(line, language);
+    const strict = await answerTo(as, language);
+    expect([answer.code, answer.recorded]).toEqual([strict.code, strict.recorded]);
+    expect(answer.text).toMatch(/^.*\n(?:.*\n)*.*(?:Taken as|Entendido como): /);
+  });
+
+  it('given its lot was dictated digit by digit, then one tap opens it', async () => {
+    const answer = await answerTo(
+      'opened another can of part a it says lot seven seven four zero eleven pounds and we have gas',
+    );
+    expect(answer.lines).toEqual(['open A lot 7740 11lb gas']);
+  });
+});
+
+describe('what is no label', () => {
+  it.each([
+    'lot 7731 5kg exp 2026-12',
+    'part A and part B lot 7731 5kg',
+    'do not open part A lot 7731 5kg yet',
+    'is part A lot 7731 5kg open?',
+    'part A 5 kg',
+    'new can of part A lot 7731 5kg exp 6 december',
+    'new can of part A lot 7731 5kg exp soon',
+  ])('given %j, then no can is opened or offered', async (line) => {
+    const answer = await answerTo(line);
+    expect(answer.recorded).toBe(false);
+    expect(answer.lines.filter((each) => /^(open|received)/.test(each))).toEqual([]);
+  });
+});
+
+it('given a can whose size nobody has told, when the size is asked and said alone, then it opens', async () => {
+  const talk = sessionTalk(':memory:', sprayCrew);
+  onTestFinished(talk.close);
+  await talk.say('open B lot 8820');
+  expect((await talk.say('5 kilos')).card.lines.join()).toMatch(/Taken as: open B lot 8820 5 kilos/);
+});
