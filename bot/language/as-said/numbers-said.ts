@@ -122,9 +122,11 @@ function numberAt({ said, words }: Line, at: number): NumberSaid | undefined {
     : undefined;
 }
 
-/** `batch`, `impeller`: a number follows. */
+/** `batch`, `impeller`: a number follows. `number` is one of many things. */
 const isNamed = (word: string | undefined, context: LineContext): boolean =>
-  word !== undefined && !/\d$/.test(word) && (isMark(word, context) || isOfParts(word, context));
+  word !== undefined &&
+  !/\d$/.test(word) &&
+  (context.hearing.said.pots.has(word) || context.hearing.said.cans.has(word) || isOfParts(word, context));
 
 function soundsLikeAt({ said, words, context }: Line, at: number): NumberSaid | undefined {
   const word = said[at]?.word ?? '';
