@@ -87,7 +87,8 @@ export type Question =
     }
   | { readonly ask: 'hazards'; readonly work: Work; readonly method?: Method }
   /** In the asker's own words; left out: of the last card. */
-  | { readonly ask: 'why'; readonly about?: string }
+  /** `of`: what it names beside the figure. */
+  | { readonly ask: 'why'; readonly about?: string; readonly of?: readonly ThingAsked[] }
   /** A word of the trade, by its key in the glossary. */
   | { readonly ask: 'what-is'; readonly term: string }
   /** Left out: what fits the moment. `group`: all of one group of lines, or of every one. */

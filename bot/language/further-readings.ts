@@ -44,7 +44,7 @@ const inFirstFigures =
 /** `me preparas 3 kilos?`, `puedes apuntar superficie 21 grados`: what it asks to be noted is a tap. */
 const requested: Understands = (line, context, strictly) => {
   const typed = withoutAccents(line.toLowerCase()).replace(/^¿/, '');
-  for (const { said, verb } of context.hearing.said.requests) {
+  for (const { said, verb, ends } of context.hearing.said.requests) {
     const asked = said.exec(typed);
     if (asked === null) continue;
     const rest =
@@ -52,7 +52,8 @@ const requested: Understands = (line, context, strictly) => {
       line
         .replace(/^¿/, '')
         .slice(asked[0].length)
-        .replace(/[?!. ]+$/, '');
+        .replace(/[?!. ]+$/, '')
+        .replace(ends ?? '', '');
     const taken =
       strictly(rest).kind === 'command' ? ({ is: 'likely', lines: [rest] } as const) : toldOf(rest, context, strictly);
     if (taken !== undefined) return asTaps(taken);

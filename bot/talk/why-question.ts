@@ -1,6 +1,7 @@
 // Answers `why`: finds the card that the asker was given last, loads what it told of, and asks the rules again where it was an
 // objection.
 
+import { streamsAsked as streamsMeant, thingsMeant } from '../../core/asked/things-meant.ts';
 import type { Question } from '../../core/commands.ts';
 import { decide } from '../../core/decide.ts';
 import type { Executor } from '../../core/execute.ts';
@@ -19,6 +20,8 @@ import { batchOf, type Shop } from '../../core/shop.ts';
 import type { Card } from '../cards/card.ts';
 import type { Telling } from '../cards/card-context.ts';
 import { askedWhy, type CardAsked } from '../cards/why/asked-why.ts';
+import { showsFigure } from '../cards/why/figures-at-hand.ts';
+import { askedFirstOfWhy } from '../cards/why/why-about.ts';
 import { readStrictly } from '../language/read-line.ts';
 import type { Tongues } from '../language/tongues/tongues.ts';
 import type { Answer } from './answer.ts';
@@ -34,16 +37,19 @@ export interface WhyDeps {
 export async function whyAnswer(
   deps: WhyDeps,
   telling: Telling,
-  { about }: Extract<Question, { ask: 'why' }>,
+  { about, of = [] }: Extract<Question, { ask: 'why' }>,
   asker: PersonName,
 ): Promise<Card> {
-  const last = (await deps.lastCards.of(asker)).find(isAskedAbout);
-  const named = last === undefined ? [] : streamsTold(last);
+  const cards = (await deps.lastCards.of(asker)).filter(isAskedAbout);
+  // An older card of theirs is asked about by a figure that only it shows.
+  const last = (about === undefined ? undefined : cards.find(({ card }) => showsFigure(card, about))) ?? cards[0];
+  const named = [...(last === undefined ? [] : streamsTold(last)), ...streamsMeant(of)];
   const loaded = await deps.executor.look(named);
   const batches = named.flatMap((stream) => batchOfPart(loaded, stream));
   const shop = batches.length === 0 ? loaded : await deps.executor.look([...named, ...batches]);
   const told = { ...telling, shop };
-  return askedWhy(told, about, last && cardAsked(deps, told, last, asker));
+  const things = about === undefined ? [] : thingsMeant(shop, of, askedFirstOfWhy(telling, about)).things;
+  return askedWhy(told, { about, things }, last && cardAsked(deps, told, last, asker));
 }
 
 /** What only asks back is not what is asked about. */

@@ -2,14 +2,14 @@
 // weighs what is left of a pot before it is empty.
 
 import { potsAtRisk } from '../../../core/asked/pots-at-risk.ts';
-import type { ThingMeant } from '../../../core/asked/things-meant.ts';
+import { isComponent, type ThingMeant } from '../../../core/asked/things-meant.ts';
 import type { Batch } from '../../../core/batch/batch.ts';
 import { planCoating } from '../../../core/batch/coating-plan.ts';
 import { leftGrams } from '../../../core/can/can.ts';
 import type { PlanAsked, StateQuestion } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
 import { methods } from '../../../core/methods.ts';
-import { sheetFor } from '../../../core/shop.ts';
+import { liveCans, sheetFor } from '../../../core/shop.ts';
 import { grams } from '../../../core/units.ts';
 import { type Card, type CardAction, makeCard } from '../card.ts';
 import type { Telling } from '../card-context.ts';
@@ -20,8 +20,22 @@ import { tapsThatAsk, thingTold } from './things-told.ts';
 type HowMuch = Extract<StateQuestion, { ask: 'how-much' }>;
 
 /** `line`: as it was asked; its taps ask the whole plan. */
-export function howMuchCard(telling: Telling, { plan }: HowMuch, things: readonly ThingMeant[], line: string): Card {
+export function howMuchCard(
+  telling: Telling,
+  { plan, of }: HowMuch,
+  things: readonly ThingMeant[],
+  line: string,
+): Card {
   if (plan !== undefined) return toMixCard(telling, plan, line);
+  const asked = of.flatMap((each) => (each.is === 'name' && isComponent(each) ? [each.name] : []))[0];
+  if (asked !== undefined && things.length === 0) {
+    const { topics, material } = telling.words;
+    const component = asked === 'a' ? 'part-a' : 'part-b';
+    const cans = liveCans(telling.shop).filter((can) => can.component === component);
+    const mass = grams(cans.reduce((sum, can) => sum + leftGrams(can), 0));
+    const title = topics.inCans(material.component[component], mass, telling.figures);
+    return { ...stockCard(telling), actions: [], title };
+  }
   const [thing] = things;
   if (thing?.is === 'batch') {
     const batch = telling.shop.batches.get(thing.number);

@@ -14,13 +14,14 @@ import { byName, liveBatches, liveCans, liveParts, sheetFor } from '../../../cor
 import { type Grams, grams, type SquareMetres } from '../../../core/units.ts';
 import { type Card, makeCard } from '../card.ts';
 import type { Telling } from '../card-context.ts';
+import { toWeighCard } from '../to-weigh-card.ts';
 import { massOf } from './how-much-card.ts';
 import type { OfTopic, TopicCards } from './topic-asked.ts';
 
 export const mixTopics: TopicCards<'ratio' | 'enough'> = { ratio: ratioCard, enough: enoughCard };
 
 function ratioCard({ telling, asked, things }: OfTopic): Card {
-  const { topics, material } = telling.words;
+  const { topics, material, asked: words } = telling.words;
   const named = things.flatMap((thing) => (thing.is === 'batch' ? (telling.shop.batches.get(thing.number) ?? []) : []));
   const sheet = (named[0] ?? liveBatches(telling.shop).at(-1))?.sheet ?? sheetFor(telling.shop);
   if (isFailed(sheet)) return unclearSheet(telling, sheet.failed);
@@ -28,6 +29,12 @@ function ratioCard({ telling, asked, things }: OfTopic): Card {
   const rule = topics.ratio(partsA, partsB, basis, tolerancePercent, telling.figures);
   const bySheet = topics.bySheet(sheet.name);
   const byWeight = partsByWeight(mixRatio(sheet.ratio));
+  const [raw] = named.filter(({ weighing }) => weighing === undefined);
+  const toWeigh = raw && toWeighCard(telling, raw).facts;
+  if (raw !== undefined && toWeigh !== undefined && toWeigh.length > 0) {
+    const shown = toWeigh.map(({ label, shown }) => words.titled(label, shown)).join(', ');
+    return makeCard(words.titled(telling.words.page.batch(raw.number), shown), 'plain', { lines: [rule, bySheet] });
+  }
   if (asked.mass === undefined || isFailed(byWeight)) return makeCard(rule, 'plain', { lines: [bySheet] });
   // `how much B for 700 g of A`: what is asked for stands first, what is there last.
   const component = asked.of.flatMap((thing) => (thing.is === 'name' && isComponent(thing) ? [thing.name] : []));

@@ -78,7 +78,8 @@ export const partTopics: TopicCards<'to-coat' | 'on-hold' | 'counted' | 'coats' 
     },
     details: ({ telling, things }) => {
       const { asked } = telling.words;
-      const [part, ...others] = partsIn(things);
+      const named = partsIn(things);
+      const [part, ...others] = named.length > 0 ? named : live(telling).slice(0, mostTold);
       if (part === undefined) return countedCard(telling);
       const [first] = described(telling, part);
       const lines = [asked.nextOf(part.name, telling.words.phases[phaseOfPart(part).is], undefined)];

@@ -21,12 +21,13 @@ export const sessionTopics: TopicCards<'watch' | 'may-spray' | 'fan' | 'worn'> =
     const { figures, shop } = telling;
     const sessions = openSessions(shop);
     const leads = onDuty(shop.crew.shifts, peopleLeading(shop.crew));
-    const told = sessions.flatMap(({ attendant, place, sprayers }) => [
+    const told = sessions.flatMap(({ attendant, place, sprayers, movedOut }) => [
       attendant === undefined
         ? topics.nobodyWatches(names.place(place))
         : topics.watches(attendant, names.place(place)),
       ...(attendant === undefined ? [topics.timersGoTo(leads, figures)] : []),
       topics.spraysThere(sprayers, figures),
+      ...(movedOut.length === 0 ? [] : [topics.staysOut(movedOut, figures)]),
     ]);
     const [first = topics.noSession, ...others] = told;
     return makeCard(first, sessions.some(({ attendant }) => attendant === undefined) ? 'warn' : 'plain', {
@@ -47,7 +48,8 @@ export const sessionTopics: TopicCards<'watch' | 'may-spray' | 'fan' | 'worn'> =
     const lines = card?.lines ?? [];
     if (named === undefined) return makeCard(whoMay, 'plain', { lines });
     const { against, known } = ofPerson(telling, named.person);
-    const [first = card?.title ?? topics.noSession, ...others] = against;
+    const stands = card?.title === telling.words.replies.notClear ? known[0] : card?.title;
+    const [first = stands ?? topics.noSession, ...others] = against;
     const title = against.length > 0 ? first : asked.titled(named.person, first);
     return makeCard(title, against.length > 0 ? 'warn' : (card?.tone ?? 'plain'), {
       facts: card?.facts ?? [],

@@ -1,8 +1,11 @@
 // What the product's sheet asks for, where no clock of a thing is meant: the figure, its source, and that no clock runs by it.
 
+import { durationAt } from '../../../core/calc/rate-law.ts';
 import { isFailed } from '../../../core/failed.ts';
-import type { Sheet } from '../../../core/products/sheet.ts';
-import { batchOf, liveBatches, sheetFor } from '../../../core/shop.ts';
+import { defaultPlace } from '../../../core/ids.ts';
+import { rateLaw, type Sheet } from '../../../core/products/sheet.ts';
+import type { Duration } from '../../../core/products/sheet-duration.ts';
+import { airServingIn, batchOf, liveBatches, sheetFor } from '../../../core/shop.ts';
 import type { Topic } from '../../../core/verbs/topics.ts';
 import { type Card, makeCard } from '../card.ts';
 import type { Telling } from '../card-context.ts';
@@ -45,13 +48,13 @@ const groups: { readonly [T in SheetTopic]: AskedBy } = {
     const source = (grade ?? profile ?? salts ?? dust ?? remove)?.source;
     return lines.length === 0 || source === undefined ? undefined : { lines, field: 'surface', source };
   },
-  'sheet-blend': ({ words: { why }, figures }, { blend: { time } }) => ({
-    lines: [why.law(time, figures)],
+  'sheet-blend': (telling, { blend: { time } }) => ({
+    lines: [...now(telling, time), telling.words.why.law(time, telling.figures)],
     field: 'blend.time',
     source: time.source,
   }),
-  'sheet-pot-life': ({ words: { why }, figures }, { potLife: { time } }) => ({
-    lines: [why.law(time, figures)],
+  'sheet-pot-life': (telling, { potLife: { time } }) => ({
+    lines: [...now(telling, time), telling.words.why.law(time, telling.figures)],
     field: 'potLife.time',
     source: time.source,
   }),
@@ -102,6 +105,14 @@ const groups: { readonly [T in SheetTopic]: AskedBy } = {
       source: flush.source,
     },
 };
+
+/** At the air that was read, where its reading still serves. */
+function now({ shop, words, figures, now: at }: Telling, time: Duration): readonly string[] {
+  const { celsius } = airServingIn(shop, defaultPlace, at);
+  if (celsius === undefined) return [];
+  const lasts = durationAt(rateLaw(time), celsius);
+  return 'minutes' in lasts ? [words.topics.atAir(lasts.minutes, celsius, figures)] : [];
+}
 
 function cardOf(topic: SheetTopic, { telling, things }: OfTopic): Card {
   const { topics, why, names, unclear, replies } = telling.words;

@@ -1,5 +1,6 @@
 // What a `why` asks about: a figure of the last card or of what runs, an objection, a hold; alone, the last card.
 
+import type { ThingMeant } from '../../../core/asked/things-meant.ts';
 import type { Command, Question } from '../../../core/commands.ts';
 import type { StreamId } from '../../../core/ids.ts';
 import type { Objection } from '../../../core/objections.ts';
@@ -9,6 +10,8 @@ import { type Card, type CardAction, type CardFact, makeCard } from '../card.ts'
 import type { Telling } from '../card-context.ts';
 import { type FactId, factUnits } from '../fact-ids.ts';
 import { type FigureAtHand, figureNamed, figuresRunning, subjectsOf } from './figures-at-hand.ts';
+import type { Subjects } from './why.ts';
+import { cardAbout, figureAbout } from './why-about.ts';
 import { whyCard } from './why-card.ts';
 import { whyHeldCard, whyNotCard } from './why-not.ts';
 
@@ -22,31 +25,77 @@ export interface CardAsked {
   readonly against: { readonly command: Command; readonly objections: readonly Objection[] } | undefined;
 }
 
-export function askedWhy(telling: Telling, about: string | undefined, last: CardAsked | undefined): Card {
-  const ofCard = last === undefined ? [] : figuresOfCard(telling, last);
+/** What is asked, in the asker's words, and what that names. */
+export interface WhyAsked {
+  readonly about: string | undefined;
+  readonly things: readonly ThingMeant[];
+}
+
+export function askedWhy(telling: Telling, { about, things }: WhyAsked, last: CardAsked | undefined): Card {
   const running = figuresRunning(telling);
+  const ofCard = last === undefined ? [] : figuresOfCard(telling, last, running);
   const against = last?.against;
   if (against !== undefined && (about === undefined || asksWhyNot(about))) {
     return whyNotCard(telling, against.command, against.objections, [...ofCard, ...running]);
   }
   if (about === undefined || asksWhyNot(about)) return whyOfCard(telling, last, ofCard);
-  const held = partNamed(telling, about, last);
+  const asked = (figure: FigureAtHand): Card =>
+    whyCard({ telling, ...figure, question: ofCard.includes(figure) ? last?.question : undefined });
   const named = figureNamed(about, ofCard, () => []) ?? figureNamed(about, running, () => []);
-  if (named !== undefined)
-    return whyCard({ telling, ...named, question: ofCard.includes(named) ? last?.question : undefined });
+  if (named !== undefined) return asked(named);
+  const held = partHeld(telling, about, things, last);
   if (held !== undefined) return whyHeldCard(telling, held);
+  const all = [...ofCard, ...running];
+  const ofThings = all.filter(({ of }) => things.some((thing) => isOf(of, thing)));
+  const meant = figureAbout(telling, about, ofThings, all);
+  if (meant !== undefined) return asked(meant);
+  const explained = cardAbout(telling, about, things);
+  if (explained !== undefined) return explained;
+  const main = ofThings.find(isWorkedOut);
+  if (main !== undefined) return asked(main);
+  const [part] = things.flatMap((thing) => (thing.is === 'part' ? [thing.part] : []));
+  if (part !== undefined) return whyHeldCard(telling, part);
   return makeCard(telling.words.why.whichTitle, 'warn', {
     lines: [telling.words.why.notThere(about)],
-    actions: figureTaps([...ofCard, ...running]),
+    actions: figureTaps(all),
   });
+}
+
+function isOf({ part, batch, can, session, place }: Subjects, thing: ThingMeant): boolean {
+  switch (thing.is) {
+    case 'part':
+      return part?.name === thing.part.name;
+    case 'batch':
+      return part === undefined && batch?.number === thing.number;
+    case 'can':
+      return can?.number === thing.number;
+    case 'session':
+      return session?.number === thing.number;
+    case 'place':
+      return part === undefined && batch === undefined && can === undefined && place === thing.place;
+    case 'person':
+      return false;
+  }
 }
 
 const asksWhyNot = (about: string): boolean => ['not', 'no'].includes(about.toLowerCase());
 
-const figuresOfCard = (telling: Telling, { card, streams }: CardAsked): readonly FigureAtHand[] => {
+/** A question's card names no thing that it told of: a figure that runs and shows the same is that one. */
+function figuresOfCard(
+  telling: Telling,
+  { card, streams }: CardAsked,
+  running: readonly FigureAtHand[],
+): readonly FigureAtHand[] {
   const of = subjectsOf(telling.shop, streams);
-  return card.facts.map((fact) => ({ fact, of }));
-};
+  const isKnown = [of.batch, of.part, of.can, of.session].some((subject) => subject !== undefined);
+  return card.facts.map(
+    (fact) =>
+      (isKnown ? undefined : running.find((each) => each.fact.id === fact.id && each.fact.shown === fact.shown)) ?? {
+        fact,
+        of,
+      },
+  );
+}
 
 /** One figure is told whole; of several each in a line, with a tap for its why. */
 function whyOfCard(telling: Telling, last: CardAsked | undefined, ofCard: readonly FigureAtHand[]): Card {
@@ -110,13 +159,13 @@ const workedOut: readonly FactId[] = [
   'mixed-mass',
 ];
 
-/** `why impeller-7`, `why is 7 held`; `why held` of the last card's. */
-function partNamed(telling: Telling, about: string, last: CardAsked | undefined) {
-  const said = about.toLowerCase();
-  const named = [...telling.shop.parts.values()].find(({ name }) => ` ${said} `.includes(` ${name.toLowerCase()} `));
-  if (named !== undefined) return named;
-  const isHold = telling.hearing.verbs.get(said.split(' ').at(-1) ?? '')?.row.name === 'hold';
-  if (!isHold) return undefined;
+/** `why is 7 held`; `why held` of the last card's: where it is held, or is asked of as held. */
+function partHeld(telling: Telling, about: string, things: readonly ThingMeant[], last: CardAsked | undefined) {
+  const words = about.toLowerCase().split(/[^\p{L}]+/u);
+  const saysHeld = words.some((word) => telling.hearing.verbs.get(word)?.row.name === 'hold');
+  const [named] = things.flatMap((thing) => (thing.is === 'part' ? [thing.part] : []));
+  if (named !== undefined) return saysHeld || named.verdict?.is === 'held' ? named : undefined;
+  if (!saysHeld) return undefined;
   const of = last === undefined ? undefined : subjectsOf(telling.shop, last.streams).part;
   const held = liveParts(telling.shop).filter(({ verdict }) => verdict?.is === 'held');
   return of ?? (held.length === 1 ? held[0] : undefined);

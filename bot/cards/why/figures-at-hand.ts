@@ -9,7 +9,7 @@ import { batchOf, byName, liveBatches, liveCans, liveParts, openSessions, type S
 import { airFacts } from '../air-facts.ts';
 import { batchFacts, ratioFacts } from '../batch-cards.ts';
 import { canFacts } from '../can-cards.ts';
-import type { CardFact } from '../card.ts';
+import type { Card, CardFact } from '../card.ts';
 import type { Telling } from '../card-context.ts';
 import { clockFacts } from '../clock-text.ts';
 import { partFacts } from '../part-cards.ts';
@@ -84,6 +84,14 @@ const wordsOf = (text: string): readonly string[] =>
   folded(text)
     .split(/[\s-]+/)
     .filter((word) => word !== '');
+
+/** A figure of it has this value, as it is shown or by its name. */
+export const showsFigure = ({ facts }: Pick<Card, 'facts'>, about: string): boolean =>
+  figureNamed(
+    about,
+    facts.map((fact) => ({ fact, of: { place: defaultPlace } })),
+    () => [],
+  ) !== undefined;
 
 /** By its value as it is shown, or by its name; the last card's before what runs. */
 export function figureNamed(

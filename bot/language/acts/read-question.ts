@@ -2,6 +2,7 @@
 
 import type { Question } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
+import { askedWhether, thingsOfWhy } from '../asked/why-asked.ts';
 import type { Hearing } from '../hearing.ts';
 import type { Fault } from '../reading.ts';
 import { nearestVerbs } from '../suggestions.ts';
@@ -114,7 +115,13 @@ function readWhatIs(act: ActLine): Question | Fault {
 }
 
 /** `why is 09:42`, `where does 9:42 come from`: what stands round it asks nothing. */
-function readWhy(act: ActLine): Question {
+function readWhy(act: ActLine): Question | Fault {
   const about = askedOf(act);
-  return about === '' ? { ask: 'why' } : { ask: 'why', about };
+  if (about === '') return { ask: 'why' };
+  // What stands against an act is asked of the rules.
+  const [token] = act.tokens;
+  if (token !== undefined && askedWhether(act.line.slice(token.start), act.context.hearing) !== undefined)
+    return leftOver(token);
+  const of = thingsOfWhy(act.line.slice(act.from), act.context);
+  return { ask: 'why', about, ...(of.length > 0 && { of }) };
 }

@@ -62,13 +62,22 @@ export function lineOf(asks: AskedKind, asked: string, said: Said, typed: Questi
   }
 }
 
-export function topicLine(topic: Topic, asked: string, said: Said, { given }: QuestionsTyped): string {
+export function topicLine(topic: Topic, asked: string, said: Said, typed: QuestionsTyped): string {
   const things = said.things.map((thing) => (thing.startsWith('lot ') ? `"${thing}"` : thing));
+  if (topic === 'enough') return ['how-stands', topic, ...partsCounted(asked, things, typed)].join(' ');
   const component = said.component === undefined || topic === 'ratio' ? [] : [said.component];
   if (topic !== 'ratio') return ['how-stands', topic, ...component, ...things].join(' ');
-  const [, amount, unit = 'g', of] = given.exec(asked) ?? [];
-  if (amount === undefined || of === undefined) return 'how-stands ratio';
+  const [, amount, unit = 'g', of] = typed.given.exec(asked) ?? [];
+  if (amount === undefined || of === undefined) return ['how-stands', topic, ...things].join(' ');
   return `how-stands ratio ${of} ${amount}${unitNamed(unit)}`;
+}
+
+/** `1 to 6` are six; several numbers are as many parts; one is how many. */
+function partsCounted(asked: string, things: readonly string[], { stretch }: QuestionsTyped): readonly string[] {
+  const [, from, to] = stretch.exec(asked) ?? [];
+  if (from !== undefined && to !== undefined && Number(to) > Number(from)) return [`${Number(to) - Number(from) + 1}`];
+  const numbers = things.filter((thing) => /^\d+$/.test(thing));
+  return numbers.length > 1 ? [`${numbers.length}`] : things;
 }
 
 /** `gramos`, `pounds`. */

@@ -2,11 +2,13 @@
 // much, may I, is it, and what of one thing. It is only ever answered; what asks the listener to do something is no question.
 
 import type { LineContext } from '../reading.ts';
+import { termNamed } from '../terms-asked.ts';
 import type { QuestionsTyped, TopicAsked } from '../tongues/questions-typed.ts';
 import type { Understands } from '../understood.ts';
 import { lineOf, standingLine, stateLine, topicLine } from './asked-line.ts';
 import { type Asking, askingIn } from './asking.ts';
 import { canI, type Said, saidIn } from './said-in.ts';
+import { askedWhether, meaningAsked, whyAsked } from './why-asked.ts';
 
 /** Nobody asks at such length. */
 const longestQuestion = 240;
@@ -15,6 +17,10 @@ export const askedInWords: Understands = (line, context) => {
   if (line.length > longestQuestion) return undefined;
   const tongues = context.hearing.tongues.map(({ questions }) => questions).toReversed();
   const read = tongues.map((questions) => ({ questions, asking: askingIn(line, questions, context) }));
+  for (const { questions, asking } of read) {
+    const strict = explainedBy(asking, questions, context);
+    if (strict !== undefined) return { is: 'sure', line: strict };
+  }
   if (read.some(({ questions, asking }) => questions.others.test(asking.asked))) return undefined;
   for (const strictly of [strictLine, fallback]) {
     for (const { questions, asking } of read) {
@@ -24,6 +30,18 @@ export const askedInWords: Understands = (line, context) => {
   }
   return undefined;
 };
+
+/** What a word means; what stands against an act; why. */
+function explainedBy(asking: Asking, typed: QuestionsTyped, context: LineContext): string | undefined {
+  const { asked } = asking;
+  const term = meaningAsked(asked, typed.why, context.hearing);
+  if (term !== undefined) return `what-is ${term}`;
+  const about = whyAsked(asked, typed.why);
+  if (about === undefined) return undefined;
+  const may = askedWhether(about.replace(typed.why.word, ''), context.hearing);
+  if (may === undefined) return `why ${about}`.trim();
+  return strictLine({ ...asking, asked: may, pattern: may, isAsked: true }, typed, context) ?? 'why not';
+}
 
 function strictLine(asking: Asking, typed: QuestionsTyped, context: LineContext): string | undefined {
   const { asked, pattern, isMarked, isAsked } = asking;
@@ -43,7 +61,7 @@ function strictLine(asking: Asking, typed: QuestionsTyped, context: LineContext)
     const strict = stands ? lineOf(asks, asked, said(), typed) : undefined;
     if (strict !== undefined) return strict;
   }
-  return isMarked ? bareQuestion(asked, said(), typed) : undefined;
+  return isMarked ? bareQuestion(asked, said(), typed, context) : undefined;
 }
 
 /** Whether what it names is what that topic is asked of. */
@@ -64,7 +82,8 @@ function fallback(
   typed: QuestionsTyped,
   context: LineContext,
 ): string | undefined {
-  if (!isAsked) return undefined;
+  // Figures alone ask of nothing.
+  if (!isAsked || !/[a-z]/.test(asked)) return undefined;
   const said = saidIn(asked, typed, context);
   return said.things.length + said.places.length > 0 && (isMarked || !said.beginsInAct)
     ? standingLine(said)
@@ -72,7 +91,13 @@ function fallback(
 }
 
 /** `filtered 2?` asks whether it was; `coat impeller-7 1 brush?` whether it may be. */
-function bareQuestion(asked: string, said: Said, { isDone }: QuestionsTyped): string | undefined {
+function bareQuestion(
+  asked: string,
+  said: Said,
+  { isDone }: QuestionsTyped,
+  { hearing }: LineContext,
+): string | undefined {
+  if (termNamed(asked, hearing) !== undefined) return `what-is ${asked}`;
   const [first = ''] = asked.split(' ');
   if (said.act === undefined) return said.things.length === 1 ? `how-long ${said.things.join(' ')}` : undefined;
   return isDone.test(first) || !said.beginsInAct ? stateLine('how-long', said) : canI(said);

@@ -23,7 +23,10 @@ export function askingIn(line: string, typed: QuestionsTyped, { people = [] }: L
   const led = afterAside(text, typed).replace(typed.leadIns, '');
   const asked = led.replace(typed.whether, '').replace(/[ ?!.,]+$/, '');
   const lead = text.slice(0, text.length - led.length);
-  const isMarked = /[?¿]/.test(line) || (lead !== '' && (typed.whether.test(led) || typed.tells.test(lead)));
+  const isMarked =
+    /[?¿]/.test(line) ||
+    typed.asksAtEnd.test(asked) ||
+    (lead !== '' && (typed.whether.test(led) || typed.tells.test(lead)));
   const pattern = withoutPeople(asked, people, typed.somebody);
   const isAsked =
     isMarked ||

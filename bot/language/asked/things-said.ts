@@ -62,7 +62,7 @@ function thingAt(tokens: readonly Token[], i: number, typed: QuestionsTyped, con
   return (
     partAt(tokens, i, context) ??
     markedAt(tokens, i, typed, context) ??
-    placeOrPerson(token.word, token.text, context, i) ??
+    placeOrPerson(token.word, token.text, context, i, typed) ??
     actAt(tokens, i, typed, context) ?? { to: i + 1 }
   );
 }
@@ -100,8 +100,14 @@ function rootAt(tokens: readonly Token[], i: number, parts: LineContext['parts']
     if (other !== undefined && root !== word && all.length <= mostAtOnce) return { all, to };
     return { thing: other === undefined ? only : root, to };
   }
+  // `the housing`: the only part that has the word in its name.
+  const [only, other] =
+    word.length < longEnough ? [] : parts.filter((part) => rootOf(part).split(/[-_.]/).includes(word));
+  if (only !== undefined && other === undefined) return { thing: only, to: i + 1 };
   return looksLikePart(word) && word.length > 2 ? { thing: word, to: i + 1 } : undefined;
 }
+
+const longEnough = 5;
 
 /** More of one name are asked which. */
 const mostAtOnce = 8;
@@ -135,7 +141,8 @@ function markedAt(
     hearing.tongues.some(({ pots }) => pots.split(' ').includes(plain(each?.text ?? '')));
   const lot = tokens[i + 1];
   if (word === 'lot' && lot !== undefined && /\d/.test(lot.text)) return { thing: `lot ${plain(lot.text)}`, to: i + 2 };
-  const noun = isPot(token) ? 'batch' : marks.find(({ said }) => said.has(word))?.noun;
+  // `number 8` is any thing that has it.
+  const noun = word === 'number' ? undefined : isPot(token) ? 'batch' : marks.find(({ said }) => said.has(word))?.noun;
   if (noun !== undefined && number !== undefined) return { thing: `${noun} ${number}`, to: i + 2 };
   const nth = Object.hasOwn(ordinals, text) ? ordinals[text] : undefined;
   const ranked = [...batches].sort((one, other) => one - other);
@@ -162,9 +169,12 @@ function placeOrPerson(
   text: string,
   { places: known, people = [] }: LineContext,
   i: number,
+  { notPlaces }: QuestionsTyped,
 ): Found | undefined {
   const person = people.find((name) => plain(name) === plain(text));
   if (person !== undefined && !/\s/.test(person)) return { thing: person, to: i + 1 };
   const isPlace = known.includes(word) || (places.has(word) && word !== 'shop');
-  return isPlace && !fillers.has(word) && !notNames.has(word) ? { place: word, to: i + 1 } : undefined;
+  return isPlace && !notPlaces.split(' ').includes(word) && !fillers.has(word) && !notNames.has(word)
+    ? { place: word, to: i + 1 }
+    : undefined;
 }

@@ -2,7 +2,7 @@
 
 import { type ListTable, listTableOf } from '../parts-said/list-table.ts';
 import { type Many, manies } from '../tongues/list-words.ts';
-import { type SaidAct, saidActs } from '../tongues/said-words.ts';
+import { type RequestSaid, type SaidAct, saidActs } from '../tongues/said-words.ts';
 import type { Typed } from '../tongues/typed.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 
@@ -36,7 +36,7 @@ export interface SaidTable {
   };
   readonly marks: ReadonlyMap<string, string>;
   readonly asksFirst: readonly (readonly string[])[];
-  readonly requests: readonly { readonly said: RegExp; readonly verb: string }[];
+  readonly requests: readonly RequestSaid[];
   readonly articles: ReadonlySet<string>;
   readonly lists: ListTable;
   readonly joints: ReadonlySet<string>;

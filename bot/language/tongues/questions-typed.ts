@@ -2,6 +2,7 @@
 
 import type { StateQuestion, Verb } from '../../../core/commands.ts';
 import type { Topic } from '../../../core/verbs/topics.ts';
+import type { WhyTyped } from './why-typed.ts';
 
 /** A topic; `trace`: what went on it; `day`: of all that was done. */
 export type AskedKind =
@@ -37,12 +38,18 @@ export interface QuestionsTyped {
   readonly shortened?: RegExp;
   /** Slips and short forms of the words that ask, by what was meant. */
   readonly slips: Readonly<Record<string, string>>;
+  /** `1 to 6`, its ends in two groups. */
+  readonly stretch: RegExp;
+  /** Words for places that only say where somebody stands. */
+  readonly notPlaces: string;
   /** It asks for whom, whoever is named. */
   readonly who: RegExp;
   /** Stands for a person's name in the patterns. */
   readonly somebody: string;
   /** Without its mark: the line begins or ends as only a question does. */
   readonly asking: RegExp;
+  /** The same by its end. */
+  readonly asksAtEnd: RegExp;
   /** As typed: accents by which a word asks. */
   readonly accented?: RegExp;
   /** What is asked of stands before the word that asks. */
@@ -51,6 +58,7 @@ export interface QuestionsTyped {
   readonly topics: readonly TopicAsked[];
   /** Amount, unit and part of the product: `700 g of A`. */
   readonly given: RegExp;
+  readonly why: WhyTyped;
   /** What is no question about how things stand: it asks why, what a word means, or the listener for an act. */
   readonly others: RegExp;
   /** Where it stands in front of what is asked of, it is no can: `can 7 be released`. */

@@ -35,6 +35,14 @@ export const saidActs = [
 ] as const;
 export type SaidAct = (typeof saidActs)[number];
 
+/** Begins a line that asks for something to be done or noted, as a pattern, and the word for what it asks. */
+export interface RequestSaid {
+  readonly said: RegExp;
+  readonly verb: string;
+  /** What only rounds it off. */
+  readonly ends?: RegExp;
+}
+
 export interface SaidWords {
   /** What it is called besides the words of its verb. */
   readonly acts: Readonly<Partial<Record<SaidAct, string>>>;
@@ -56,8 +64,7 @@ export interface SaidWords {
   readonly asksFirst: string;
   /** A figure that nobody read to the digit. */
   readonly roughly: string;
-  /** Begins a line that asks for something to be noted, as a pattern, and the word for what it asks. */
-  readonly requests: readonly { readonly said: RegExp; readonly verb: string }[];
+  readonly requests: readonly RequestSaid[];
   /** What was named before. */
   readonly pronouns: string;
   /** Before the number of a part that is known by it: `the 8`, `la 8`. */

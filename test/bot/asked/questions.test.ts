@@ -30,7 +30,7 @@ describe.each([
       const { card } = await say(line);
       // Whoever asks what to do is shown it.
       if (
-        /^(what's next|what's left to do|what should I do|qué sigue|qué le falta|qué hay que hacer|¿qué hago)/.test(
+        /^(what's next|what's left to do|what should I do|qué sigue|qué le falta|y ora qué hago|qué hay que hacer|¿qué hago)/.test(
           line,
         )
       )

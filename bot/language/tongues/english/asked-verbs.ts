@@ -5,7 +5,7 @@ import { englishPracticeVerbs } from './practice.ts';
 
 export const englishAskedVerbs = {
   'what-is': verbWords(
-    "define, what is, what's, whats, what does, what are, definition, explain, meaning of, meaning",
+    "define, what is, what's, whats, what does, what are, definition, explain, meaning of, meaning, what-is",
     'what is flash-off',
     'the, a, an, of, mean, means, meant, stand, for, is',
   ),

@@ -2,6 +2,7 @@
 
 import type { QuestionsTyped } from '../questions-typed.ts';
 import { englishTopicsAsked } from './topics-asked.ts';
+import { englishWhyAsked } from './why-asked.ts';
 
 export const englishQuestions: QuestionsTyped = {
   whether: /^(?:if|whether)\b /,
@@ -44,26 +45,46 @@ export const englishQuestions: QuestionsTyped = {
     ...{ howlong: 'how long', whens: 'whens', doin: 'doing', yt: 'yet', iz: 'is', dose: 'does' },
   },
   who: /^who/,
+  stretch: /(?:^|\D)(\d+) ?(?:to|-|thru|through|till) ?(\d+)/,
+  notPlaces: 'outside',
   somebody: 'somebody',
   asking:
-    /^(?:what|whats|what's|which|who|whos|who's|whose|whom|when|whens|when's|where|wheres|where's|how|hows|how's|since when|till when|until when|from (?:what|which|when)|at what|by when|is|isnt|isn't|are|arent|aren't|was|were|does|doesnt|am i|(?:do|did|have|had|has|could|should|shall|must|may|would|will|can) (?:i|we|you|they|he|she|it|the|this|that|these|those|somebody|anyone|anybody|someone|any|both|[a-z]+[- ]?\d+)|any(?:thing|one|body)? |has \S+)\b|\b(?:yet|or not|or what|right|correct|yeah|huh|already|too)$(?<!not .*)/,
+    /^(?:what|whats|what's|which|who|whos|who's|whose|whom|when|whens|when's|where|wheres|where's|how|hows|how's|since when|till when|until when|from (?:what|which|when)|at what|by when|is|isnt|isn't|are|arent|aren't|was|were|does|doesnt|am i|(?:do|did|have|had|has|could|should|shall|must|may|would|will|can) (?:i|we|you|they|he|she|it|the|this|that|these|those|somebody|anyone|anybody|someone|any|both|[a-z]+[- ]?\d+)|any(?:thing|one|body)? |has \S+)\b/,
+  asksAtEnd: /\b(?:yet|or not|or what|huh)$(?<!(?:not|n'?t) .*)/,
   thingFirst:
     /^(?:the |number |no )?(?:[a-z-]* ?\d+|[a-z-]+) (?:when|whens|how long|how much|who|where|what time|since when)\b/,
+  why: englishWhyAsked,
   topics: englishTopicsAsked,
   given: /\b(\d+(?:[.,]\d+)?) ?(kg|kilos?|g|grams?|lbs?|pounds?|oz|ounces?)?(?: of)? (?:part )?([ab])\b/,
   leadIns:
-    /^(?:(?:hey|hi|hello|yo|(?:ok|okay|right|now)(?! (?:to|for|if)\b)|so|and|but|well|um+|uh+|er|quick question|question|just(?! (?:coat|spray|brush|mix|start|stop))|checking|just wondering|wondering|please|pls|sorry|guys|team|all|bot|boss|mate|any idea|any clue|no idea|tell (?:me|us)|remind (?:me|us)|let (?:me|us) know|(?:does |do )?(?:any(?:one|body)|some(?:one|body)|you|we) know|(?:can|could|would|will) (?:you|u|ya)(?: please| pls)? (?:tell|show|remind|send|give)(?: (?:me|us))?|(?:just |kindly |please )?(?:show|send|let)(?: (?:me|us))(?: see| know)?|just tell (?:me|us)|pull up|print(?: me| us)?|(?:gimme|give me|give us)(?= (?:the |a )?(?:whole |full )?(?:day|summary|rundown|recap|traveler|traveller|status|next step|record|card|numbers))|(?:i(?:'d| would) like to|i (?:want|need) to) see|(?:i|we) (?:need|want|have|wanted) to know|i wonder|what about|how about)[ ,.:;!-]+)+/,
+    /^(?:(?:hey|hi|hello|yo|(?:ok|okay|right|now)(?! (?:to|for|if)\b)|(?:wait|hold on|hang on)(?=,? (?:why|how|what|when|where|who|is|are|can)\b)|so|and|but|well|um+|uh+|er|quick question|question|just(?! (?:coat|spray|brush|mix|start|stop))|checking|just wondering|wondering|please|pls|sorry|guys|team|all|bot|boss|mate|any idea|any clue|no idea|tell (?:me|us)|remind (?:me|us)|let (?:me|us) know|(?:does |do )?(?:any(?:one|body)|some(?:one|body)|you|we) know|(?:can|could|would|will) (?:you|u|ya)(?: please| pls)? (?:tell|show|remind|send|give)(?: (?:me|us))?|(?:just |kindly |please )?(?:show|send|let)(?: (?:me|us))(?: see| know)?|just tell (?:me|us)|pull up|print(?: me| us)?|(?:gimme|give me|give us)(?= (?:the |a )?(?:whole |full )?(?:day|summary|rundown|recap|traveler|traveller|status|next step|record|card|numbers))|(?:i(?:'d| would) like to|i (?:want|need) to) see|(?:i|we) (?:need|want|have|wanted) to know|i wonder|what about|how about)[ ,.:;!-]+)+/,
   others:
     /^(?:why|how come|how (?:do|does|should|would) (?:i|we|you|one|it)\b|how to|what does|what do you|(?:can|could|will|would) (?:you|u|ya|some(?:one|body)|any(?:one|body))\b)/,
   modal:
     /^(?:when |how soon |what time |from when |how long (?:until|till|before) )?(?:can|could|may|should|shall|must)\b/,
   notActs: 'on off',
   kinds: [
+    { asks: 'what-now', said: /(?:the )?next (?:step|thing|move)\b|(?:what|whats|what's)(?: is| comes)? next$/ },
+    {
+      asks: 'can-i',
+      said: /what(?: do (?:i|we) need| is needed|(?:'?s| is) (?:missing|stopping (?:me|us)|left|needed)) (?:to|before|for|from)\b/,
+    },
+    {
+      asks: 'how-long',
+      said: /(?:is |are )?(?:there )?any(?:thing| clocks?| timers?) (?:still )?(?:running|going|happening|in progress|ticking|active)\b/,
+    },
+    { asks: 'how-hot', said: /what (?:did|does|do) (?:the )?(?:\d+|[a-z]+[- ]\d+) (?:read|show|say|measure)\b/ },
     {
       asks: 'can-i',
       said: /(?:when |how (?:soon|late) |what time |(?:from|till|until) when |how long (?:until|till|before) )?(?:can|could|may|should|shall|must) (?:i|we|they|it|this|that|these|those|somebody|someone|anybody|anyone|the [a-z]+|[a-z]+[- ]\d+|\d+(?= (?:be|go|come|get|have|already|still|now)\b)|[a-z]+(?= be\b))\b/,
     },
     { asks: 'mask', said: /(?:what|which) (?:mask|respirator|cartridge)/ },
+    { asks: 'traveller', said: /\b(?:travell?er|route card|job card)\b/, anywhere: true },
+    { asks: 'card', said: /(?:the )?(?:card|record|history|file) (?:of|for|on)\b/ },
+    {
+      asks: 'day',
+      said: /(?:the |my |our )?(?:whole |full )?(?:day|shift|morning)(?:'?s)? ?(?:so far|summary|record|report|log|recap|rundown|to now|until now|up to now)?$|(?:a |the )?(?:summary|recap|rundown|report) (?:of|for) (?:the |to)?(?:day|shift|today)|what have (?:they|we|you) (?:all )?done (?:so far|today)/,
+    },
     { asks: 'day', said: /how (?:much|many)\b.{0,30}\b(?:today|so far|this morning|this shift|yet today)\b/ },
     { asks: 'can-i', said: /how long (?:until|till|before) (?:i|we|it|they|\S+|the \S+) can\b/, anywhere: true },
     {
@@ -163,11 +184,12 @@ export const englishQuestions: QuestionsTyped = {
     },
     { act: 'flush', said: /\b(?:flush|rins|wash)(?:ed|ing)?\b/ },
     { act: 'shut', said: /\b(?:can|tin|lid)\b.{0,20}\b(?:closed|shut|back on)\b/ },
+    { act: 'gel', said: /\b(?:pot|mix|batch)\b.{0,12}\b(?:die|dies|expire|expires|run out|last)\b/ },
     { act: 'gel', said: /\b(?:gone off|going off|set up|kicked)\b/ },
   ],
   spray: /\b(?:spray|sprayed|spraying)\b/,
   component: /(?<=[a-z] )([ab])(?= (?:is|are|do|left|we|have)\b|$)/,
-  ofAll: /^(?:how|when|what|any|time|till|until)\b/,
+  ofAll: /^(?:(?:is|are) (?:there )?any\w*|how|when|what|any|time|till|until)\b/,
   isDone: /(?:ed|dry|empty|out|thick|shut|held|wet)$/,
   ordinals: { first: 1, second: 2, third: 3, fourth: 4, '1st': 1, '2nd': 2, '3rd': 3, '4th': 4 },
 };

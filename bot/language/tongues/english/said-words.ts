@@ -96,6 +96,16 @@ export const englishSaid: SaidWords = {
       said: /^(?:(?:hey|hi|please|ok)[ ,]+)*(?:can|could|would|will) you (?:please )?(?:log|note|record|enter|put(?: down)?|write(?: down)?|mark|add|jot down)\b[ ,:]*(?:that\b ?)?/,
       verb: '',
     },
+    {
+      said: /^(?:(?:hey|hi|please|pls|ok|kindly|can you|could you|will you|would you)[ ,]+)*(?:switch|change|put|set|give) (?:me |my |us )?(?:the |my )?units? ?(?:back )?(?:to |in |into |on )?/,
+      verb: 'set units ',
+      ends: /(?:[ ,]+(?:please|pls|units?|thanks|thx|now|for me))+$/i,
+    },
+    {
+      said: /^(?:(?:hey|hi|please|pls|ok|kindly|can you|could you|will you|would you)[ ,]+)*(?:answer|speak|talk|reply|write|text)(?: to)?(?: me| us)? (?:only )?in /,
+      verb: 'set language ',
+      ends: /(?:[ ,]+(?:please|pls|thanks|thx|now|only|from now on|from here on|onwards?))+$/i,
+    },
   ],
   pronouns: 'it, them, that one, this one, those, these, they, one',
   articles: 'the, number',

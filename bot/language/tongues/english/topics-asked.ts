@@ -14,7 +14,7 @@ export const englishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'watch',
-    said: /\bwho\b.{0,30}\b(?:outside|watch(?:es|ing)?|standing? (?:by|guard)|stands? (?:by|guard)|attend(?:ant|s|ing)?|spott?er|minding|on the door)\b|\bwho (?:gets|has|holds) the timers?\b|^(?:is|are) (?:somebody|someone|anyone|anybody|there (?:someone|somebody|anyone)) (?:outside|watching|standing by)\b/,
+    said: /\bwho\b.{0,30}\b(?:outside|watch(?:es|ing)?|standing? (?:by|guard)|stands? (?:by|guard)|attend(?:ant|s|ing)?|spott?er|minding|on the door)\b|\bwho (?:gets|has|holds) the timers?\b|^am i\b.{0,25}\b(?:outside|inside|in the booth|out of the booth)\b|^(?:is|are) (?:somebody|someone|anyone|anybody|there (?:someone|somebody|anyone)) (?:outside|watching|standing by)\b/,
   },
   {
     asks: 'in-charge',
@@ -43,8 +43,7 @@ export const englishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'ratio',
-    said: /\bhow (?:much|many)\b.{0,16}\b(?:[ab]|hardener|base)\b.{0,16}\b(?:for|to|with|per|against|do i add)\b.{0,12}\d|\bratio\b|\bhow much (?:hardener|base)\b|\bhow (?:much|many)\b.{0,12}\b[ab] (?:goes?|do i|does it|per)\b|\ba to b\b/,
-    notOf: 'batch',
+    said: /\bhow (?:much|many)\b.{0,16}\b(?:[ab]|hardener|base)\b.{0,16}\b(?:for|to|with|per|against|do i add)\b.{0,12}\d|\bratio\b(?!.{0,20}\b(?:was|weighed|did|came|come)\b)(?<!was the ratio)|\bhow much (?:hardener|base)\b|\bhow (?:much|many)\b.{0,12}\b[ab] (?:goes?|do i|does it|per)\b|\ba to b\b/,
   },
   {
     asks: 'enough',
@@ -57,7 +56,7 @@ export const englishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'to-coat',
-    said: /\b(?:still|left|have|need(?:s|ing)?|waiting|yet|remain\w*|got)\b.{0,12}\b(?:to (?:be )?(?:coat|paint|spray|brush)\w*|(?:a |their |its |first )?coat(?:ing|ed)?|painting|paint)\b|\b(?:not coated|uncoated|unpainted|bare|without (?:a )?coat|havent been (?:coated|painted|sprayed)|not (?:yet )?(?:coated|painted|sprayed))\b|\b(?:which|what|how many)\b.{0,15}\bto coat\b/,
+    said: /\b(?:still|left|have|has|need(?:s|ing)?|waiting|yet|remain\w*|got)\b.{0,12}\bto (?:be )?(?:coat|paint|spray|brush)\w*|\b(?:still|left|need(?:s|ing)?|waiting|remain\w*)\b.{0,12}\b(?:(?:a |their |its |first )?coat(?:ing|ed)?|painting|paint)\b|\b(?:not coated|uncoated|unpainted|bare|without (?:a )?coat|havent been (?:coated|painted|sprayed)|not (?:yet )?(?:coated|painted|sprayed))\b|\b(?:which|what|how many)\b.{0,15}\bto coat\b/,
     notOf: 'part',
   },
   {
@@ -84,7 +83,7 @@ export const englishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'counted',
-    said: /\bhow many (?:parts?|pieces?|of (?:them|these|those)|ones?|have|are|did|got|were)\b(?!.{0,25}\b(?:oven|booth|room|people|us)\b)|\bhow far (?:along )?(?:are|have) we\b|\bwhat(?:'?s| is| are| have| has| parts?)?\b.{0,12}\b(?:been |they |we |you )?(?:coated|painted|sprayed)\b.{0,12}(?:so far|today|already|$)/,
+    said: /\bhow many (?:parts?|pieces?|of (?:them|these|those)|ones?|have|are|did|got|were)\b(?!.{0,25}\b(?:oven|booth|room|people|us)\b)|\bhow far (?:along )?(?:are|have) we\b|\bwhat(?:'?s| is| are| have| has| parts?)?\b.{0,12}\b(?:been |they |we |you )*(?:coated|painted|sprayed)\b.{0,12}(?:so far|today|already|$)/,
     notOf: 'part',
   },
   {

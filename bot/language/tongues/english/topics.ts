@@ -22,6 +22,7 @@ export const englishTopics = {
   nobodyWatches: (place: string) => `Nobody is named outside the ${place}`,
   timersGoTo: (people: readonly PersonName[], figures: Figures) => `The timers go to ${figures.list(people)}.`,
   spraysThere: (people: readonly PersonName[], figures: Figures) => `Sprays: ${figures.list(people)}.`,
+  staysOut: (people: readonly PersonName[], figures: Figures) => `Stay out of it: ${figures.list(people)}.`,
   noSession: 'No spray session is open',
   inCharge: (people: readonly PersonName[], figures: Figures) => `Lead on shift: ${figures.list(people)}`,
   nobodyInCharge: 'Nobody who leads is on shift by the record',
@@ -96,9 +97,11 @@ export const englishTopics = {
     'sheet-cure': 'Cure',
     'sheet-flush': 'Flush with',
   },
-  titled: (what: string, figure: string) => `${what}: ${figure.replace(/^Sheet: /, '').replace(/\.$/, '')}`,
+  titled: (what: string, figure: string) => `${what}: ${figure.replace(/^\D+: (?=\d)/, '').replace(/\.$/, '')}`,
   air: (lowest: Celsius, highest: Celsius, humidity: string, spread: string, figures: Figures) =>
     `${figures.temperature(lowest)} to ${figures.temperature(highest)}, humidity ${humidity}, steel at least ${spread} above the dew point`,
+  atAir: (lasts: Minutes, celsius: Celsius, figures: Figures) =>
+    `${figures.minutesUp(lasts)} in the air as read, ${figures.temperature(celsius)}`,
   upTo: (figure: string) => `up to ${figure}`,
   between: (lowest: string, highest: string) => `${lowest} to ${highest}`,
   film: (lowest: Micrometres, highest: Micrometres, figures: Figures) =>
@@ -110,7 +113,7 @@ export const englishTopics = {
     `from ${figures.minutesUp(opens)} to ${figures.minutesUp(closes)} after the last`,
   ovenCure: (lasts: Minutes, at: Celsius, figures: Figures) =>
     `${figures.minutesUp(lasts)} with the part itself at ${figures.temperature(at)}`,
-  roomCure: (law: string) => `In the room: ${law.replace(/^Sheet: /, '')}`,
+  roomCure: (law: string) => `In the room: ${law.replace(/^\D+: (?=\d)/, '')}`,
   thenSolvent: ', then ',
   pure: (solvent: string, share: string) => `${solvent} of ${share}`,
 };

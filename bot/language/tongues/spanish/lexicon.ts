@@ -171,7 +171,7 @@ export const spanishMeanings: Meanings = {
   rate: 'ritmo',
   units: 'unidades',
   metric: 'metrico metrica metricas',
-  us: 'eeuu',
+  us: 'eeuu gringas americanas imperiales',
   lel: 'lie',
   quiet: 'silencio',
   bell: 'campana',

@@ -3,6 +3,7 @@
 
 import type { QuestionsTyped } from '../questions-typed.ts';
 import { spanishTopicsAsked } from './topics-asked.ts';
+import { spanishWhyAsked } from './why-asked.ts';
 
 const when = '(?:cuando|kuando|a que horas?|desde cuando)';
 
@@ -44,26 +45,40 @@ export const spanishQuestions: QuestionsTyped = {
     },
     ...{ ora: 'ahora', orita: 'ahora', ahorita: 'ahora', pq: 'por que', xq: 'por que', komo: 'como', ai: 'hay' },
   },
+  stretch: /(?:^|\D)(\d+) ?(?:a|al|-|hasta) ?(?:la |el )?(\d+)/,
+  notPlaces: '',
   who: /^(?:de |a |con )?quien/,
   somebody: 'alguien',
   asking:
-    /^(?:(?:de|con|a|por|para|en|desde|hasta) )?(?:que|quien(?:es)?|cual(?:es)?|cuando|cuant[oa]s?|donde|adonde|como)\b|^(?:ya |aun |todavia |mero )*(?:me |nos |le |se )?(?:esta|estan|estamos|estoy|sigue|siguen|se puede|se pueden|puedo|podemos|puede|pueden|hay|tenemos|queda|quedan|falta|faltan|alcanza|le falta|le toca|me toca|debo|necesito|tengo que|hace falta|hacen falta|es hora|alguien)\b|\b(?:verdad|o no|o que|cierto|o le falta|o todavia(?: no)?)$/,
+    /^(?:(?:de|con|a|por|para|en|desde|hasta) )?(?:que|quien(?:es)?|cual(?:es)?|cuando|cuant[oa]s?|donde|adonde|como)\b|^(?:ya |aun |todavia |mero )*(?:me |nos |le |se )?(?:esta|estan|estamos|estoy|sigue|siguen|se puede|se pueden|puedo|podemos|puede|pueden|hay|tenemos|queda|quedan|falta|faltan|alcanza|le falta|le toca|me toca|debo|necesito|tengo que|hace falta|hacen falta|es hora|alguien)\b/,
+  asksAtEnd: /\b(?:verdad|o no|o que|cierto|o le falta|o todavia(?: no)?)$/,
   accented: /(?<!\p{L})(?:qué|quién(?:es)?|cuál(?:es)?|cuándo|cuánt[oa]s?|dónde)(?!\p{L})/u,
   thingFirst:
     /^(?:y |a |de |lo de )?(?:la |el |las |los |al )?[a-z-]*(?: ?\d+)? (?:cuando|cuant[oa]|a que hora|de que|donde|quien)\b/,
+  why: spanishWhyAsked,
   topics: spanishTopicsAsked,
   given: /\b(\d+(?:[.,]\d+)?) ?(kg|kilos?|g|gramos?|lbs?|libras?|oz|onzas?)?(?: de)? (?:la )?(?:parte )?([ab])\b/,
   leadIns:
-    /^(?:(?:oye|oiga|oigan|hola|buenas|ey|eh|y|pues|entonces|bueno|a ver|aver|ok|okey|disculpa|perdon|por favor|porfa|una pregunta|pregunta|(?:me )?(?:puedes|puede|podrias|podria) decir(?:me)?|dime|digame|dinos|(?:alguien )?(?:sabe|sabes|saben)(?: alguien| usted)?|no se|nomas dime|nada mas dime|(?:me |nos )?(?:ensena|ensene|muestra|muestre|manda|mande|pasa|pase|saca|saque|imprime|imprima)(?:me|nos)?|(?:quisiera|quiero|me gustaria|necesito|dejame|dejeme|dejanos) ver|(?:me |nos )?(?:puedes|puede|podrias|podria) (?:ensenar|mostrar|mandar|pasar|sacar)(?:me|nos)?|jefe|jefa|compa|guey|wey|chicos|gente|quiero saber|queria saber|necesito saber)[ ,.:;!-]+)+/,
+    /^(?:(?:ahora(?= que\b)|oye|oiga|oigan|hola|buenas|ey|eh|y|pues|entonces|bueno|a ver|aver|ok|okey|disculpa|perdon|por favor|porfa|una pregunta|pregunta|(?:me )?(?:puedes|puede|podrias|podria) decir(?:me)?|dime|digame|dinos|(?:alguien )?(?:sabe|sabes|saben)(?: alguien| usted)?|no se|nomas dime|nada mas dime|(?:me |nos )?(?:ensena|ensene|muestra|muestre|manda|mande|pasa|pase|saca|saque|imprime|imprima)(?:me|nos)?|(?:quisiera|quiero|me gustaria|necesito|dejame|dejeme|dejanos) ver|(?:me |nos )?(?:puedes|puede|podrias|podria) (?:ensenar|mostrar|mandar|pasar|sacar)(?:me|nos)?|jefe|jefa|compa|guey|wey|chicos|gente|quiero saber|queria saber|necesito saber)[ ,.:;!-]+)+/,
   others:
     /^(?:por ?que\b|porque\b|xq\b|pq\b|como (?:se|hago|hacemos|puedo|lo)\b|que (?:es|significa|quiere decir)\b(?! lo (?:siguiente|proximo|primero|que (?:suena|sigue|toca|viene|falta)))|(?:me |nos )?(?:puedes|podrias|podeis|pueden)\b|(?:me|nos) (?:puede|podria)\b)/,
   modal: /^(?:puede|pueden)\b(?= \d)/,
   notActs: 'para va pase bien',
   kinds: [
+    { asks: 'what-now', said: /(?:el |cual es el )?siguiente paso\b|que sigue$/ },
+    {
+      asks: 'can-i',
+      said: /que (?:nos |me |le |se )?(?:falta|faltan|hace falta|necesit\w+|ocup\w+) (?:para|antes de)\b/,
+    },
+    {
+      asks: 'how-long',
+      said: /(?:hay|corre|queda) (?:algo|algun reloj) (?:en marcha|corriendo|andando|activo|funcionando|pendiente)\b|(?:hay|corre) algun reloj/,
+    },
+    { asks: 'how-hot', said: /cuanto (?:marca|marcaba|marco|dio|daba|leyo|leia)\b/ },
     {
       asks: 'can-i',
       said: new RegExp(
-        `(?:${when} |cuanto falta para (?:que )?|hasta que hora |hasta cuando |ya |todavia |aun )?(?:ya )?(?:puedo|podemos|puedes|podre|podremos|se (?:le |la |lo )?pueden?|se podra|podria(?:mos)?|puede(?:n)?|se vale|debo|debemos)(?: ya)?(?: |$)`,
+        `(?:${when} |cuanto falta para (?:que )?|hasta que hora |hasta cuando |ya |todavia |aun )?(?:ya )?(?:puedo|podemos|puedes|podre|podremos|se (?:le |la |lo )?pueden?|se podra|podria(?:mos)?|puede(?:n)?|(?:me|nos) dejas?|se vale|debo|debemos)(?: ya)?(?: |$)`,
       ),
     },
     {
@@ -71,6 +86,15 @@ export const spanishQuestions: QuestionsTyped = {
       said: /(?:esta|estan|estamos|vamos|es|seria)?(?: ya)? ?(?:bien|listos?|listas?|buena?|seguro|posible|(?:muy|demasiado) [a-z]+|pronto|tarde|tiempo|hora|momento) (?:para|de|si|pa|entrar|pasar)\b|(?:da|hay|me da|nos da) tiempo\b|(?:le )?toca ya\b/,
     },
     { asks: 'mask', said: /que (?:mascara|mascarilla|respirador|filtros?)/ },
+    { asks: 'traveller', said: /\b(?:travell?er|hoja de ruta|hoja viajera|ficha de ruta)\b/, anywhere: true },
+    {
+      asks: 'card',
+      said: /(?:(?:la )?(?:ficha|tarjeta|historia)|(?:el )?(?:registro|historial|expediente)) (?:de|del)\b/,
+    },
+    {
+      asks: 'day',
+      said: /(?:el |un )?(?:resumen|reporte|informe|registro|parte) (?:de|del) (?:dia|hoy|turno)|(?:todo )?(?:el )?dia (?:completo|hasta ahora|entero)$/,
+    },
     { asks: 'day', said: /cuant[oa]s?\b.{0,30}\b(?:hoy|esta manana|en el turno|hasta ahora)\b/ },
     {
       asks: 'went-wrong',
@@ -165,6 +189,10 @@ export const spanishQuestions: QuestionsTyped = {
     { act: 'release', said: /\b(?:liberar(?:la|lo|las)?|soltar(?:la|lo)?|entregar(?:la|lo|las)|embarcar(?:la|lo)?)\b/ },
     { act: 'dry', said: /\b(?:sec[ao]s?|se seco|secaron)\b/ },
     { act: 'filter', said: /\b(?:filtr(?:ar\w*|o|e|aron|amos|aste|ad[ao]s?)|colar(?:la|lo)?)\b/ },
+    {
+      act: 'gel',
+      said: /\b(?:muere|morir|vence)\b.{0,12}\b(?:mezcla|bote|batch|tanda)\b|\b(?:mezcla|bote|batch|tanda)\b.{0,12}\b(?:muere|vence)\b/,
+    },
     { act: 'gel', said: /\b(?:gelad[ao]|gelo|gelific\w+|cuajo|cuajad[ao])\b/ },
     { act: 'brief', said: /\b(?:vigil\w+|de guardia|(?:afuera|fuera) de la cabina)\b/ },
     { act: 'stir', said: /\bagitador\b/ },
@@ -176,7 +204,7 @@ export const spanishQuestions: QuestionsTyped = {
   ],
   spray: /\b(?:sople?te[a-z]*|rocia[a-z]*|pistole[a-z]*)\b/,
   component: /(?<=[a-z] )([ab])(?= (?:queda|hay|tenemos)\b|$)/,
-  ofAll: /^(?:como|que|hay que|(?:todavia|aun)|cuan|quan|kuan|cto|qto|hasta|a que|le )/,
+  ofAll: /^(?:hay|corre|queda|como|que|hay que|(?:todavia|aun)|cuan|quan|kuan|cto|qto|hasta|a que|le )/,
   isDone: /(?:ad[ao]s?|id[ao]s?|sec[ao]s?|viert[ao]s?|list[ao]s?)$/,
   ordinals: { primer: 1, primera: 1, primero: 1, segunda: 2, segundo: 2, tercera: 3, tercero: 3, cuarta: 4 },
 };

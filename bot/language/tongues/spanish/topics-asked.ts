@@ -22,7 +22,7 @@ export const spanishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'may-spray',
-    said: /\bquien(?:es)? pueden? (?:sopletear|rociar|pistolear|pintar con pistola|usar la pistola|pulverizar)\b|\balguien\b.{0,30}\b(?:sopletear|rociar|pistolear|pulverizar|con pistola|pistola|cabina|apt[oa]|certificad[oa]|capacitad[oa]|prueba de ajuste|reconocimiento|examen medico|charla)\b|\b(?:prueba de ajuste|examen medico|reconocimiento|formacion|capacitacion|charla)\b.{0,10}\balguien\b/,
+    said: /\bquien(?:es)? pueden? (?:sopletear|rociar|pistolear|pintar con pistola|usar la pistola|pulverizar)\b|\balguien\b.{0,30}\b(?:sopletear|rociar|pistolear|pulverizar|pintar con pistola|usar la pistola|apt[oa]|certificad[oa]|capacitad[oa]|prueba de ajuste|reconocimiento|examen medico|charla)\b|\b(?:prueba de ajuste|examen medico|reconocimiento|formacion|capacitacion|charla)\b.{0,10}\balguien\b/,
     ofPerson: true,
   },
   {
@@ -44,8 +44,7 @@ export const spanishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'ratio',
-    said: /\bcuant[oa]s?\b.{0,16}\b(?:[ab]|catalizador|endurecedor|base)\b.{0,16}\b(?:para|por|con|lleva|le echo|le pongo)\b.{0,12}\d|\b(?:proporcion|relacion de mezcla)\b|\bcuanto (?:catalizador|endurecedor)\b|\bcuant[oa]s?\b.{0,10}\b[ab] (?:le |se )?(?:lleva|pongo|echo|pone|por)\b/,
-    notOf: 'batch',
+    said: /\bcuant[oa]s?\b.{0,16}\b(?:[ab]|catalizador|endurecedor|base)\b.{0,16}\b(?:para|por|con|lleva|le echo|le pongo)\b.{0,12}\d|\b(?:proporcion|relacion de mezcla)\b|\bcuanto (?:catalizador|endurecedor)\b|\b(?:cuant[oa]s?|que cantidad)\b.{0,12}\b[ab] (?:le |se )*(?:lleva|va|van|pongo|echo|pone|por)\b/,
   },
   {
     asks: 'enough',

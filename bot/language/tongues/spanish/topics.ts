@@ -22,6 +22,7 @@ export const spanishTopics = (say: Spoken): typeof englishTopics => ({
   nobodyWatches: (place) => `Nadie vigila fuera (${place})`,
   timersGoTo: (people, figures) => `Los avisos van a ${figures.list(people)}.`,
   spraysThere: (people, figures) => `Pintan: ${figures.list(people)}.`,
+  staysOut: (people, figures) => `Se quedan fuera: ${figures.list(people)}.`,
   noSession: 'No hay ninguna sesión de pintura abierta',
   inCharge: (people, figures) => `De turno y al mando: ${figures.list(people)}`,
   nobodyInCharge: 'Según el registro no hay nadie al mando de turno',
@@ -94,9 +95,10 @@ export const spanishTopics = (say: Spoken): typeof englishTopics => ({
     'sheet-cure': 'Curado',
     'sheet-flush': 'Lavar con',
   },
-  titled: (what, figure) => `${what}: ${figure.replace(/^Ficha: /, '').replace(/\.$/, '')}`,
+  titled: (what, figure) => `${what}: ${figure.replace(/^\D+: (?=\d)/, '').replace(/\.$/, '')}`,
   air: (lowest, highest, humidity, spread, figures) =>
     `de ${figures.temperature(lowest)} a ${figures.temperature(highest)}, humedad ${humidity}, acero al menos ${spread} sobre el punto de rocío`,
+  atAir: (lasts, celsius, figures) => `${figures.minutesUp(lasts)} con el aire leído, ${figures.temperature(celsius)}`,
   upTo: (figure) => `hasta ${figure}`,
   between: (lowest, highest) => `de ${lowest} a ${highest}`,
   film: (lowest, highest, figures) => `de ${figures.film(lowest)} a ${figures.film(highest)}`,
@@ -106,7 +108,7 @@ export const spanishTopics = (say: Spoken): typeof englishTopics => ({
   recoat: (opens, closes, figures) =>
     `de ${figures.minutesUp(opens)} a ${figures.minutesUp(closes)} después de la última`,
   ovenCure: (lasts, at, figures) => `${figures.minutesUp(lasts)} con la propia pieza a ${figures.temperature(at)}`,
-  roomCure: (law) => `${capital(say.one('room'))}: ${law.replace(/^Ficha: /, '')}`,
+  roomCure: (law) => `${capital(say.one('room'))}: ${law.replace(/^\D+: (?=\d)/, '')}`,
   thenSolvent: ', luego ',
   pure: (solvent, share) => `${solvent} de ${share}`,
 });
