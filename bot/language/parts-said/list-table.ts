@@ -17,13 +17,21 @@ export interface ListTable {
   readonly jobs: ReadonlySet<string>;
   /** A word to the others that mean the same thing. */
   readonly nouns: ReadonlyMap<string, readonly string[]>;
-  readonly sameFor: { readonly before: Phrases; readonly behind: Phrases };
+  readonly sameFor: {
+    readonly before: Phrases;
+    readonly behind: Phrases;
+    /** First words of those before, last words of those behind. */
+    readonly begins: ReadonlySet<string>;
+    readonly ends: ReadonlySet<string>;
+  };
 }
 
 export function listTableOf(tongues: readonly ListWords[]): ListTable {
   const all = (of: (words: ListWords) => readonly string[]): readonly string[] => [...new Set(tongues.flatMap(of))];
   const phrases = (each: readonly string[]): Phrases => each.map((phrase) => withoutAccents(phrase).split(' '));
   const listed = (words: string): readonly string[] => words.split(', ');
+  const before = phrases(all(({ sameFor }) => listed(sameFor.before)));
+  const behind = phrases(all(({ sameFor }) => listed(sameFor.behind)));
   return {
     plurals: all(({ plurals }) => plurals).toSorted((one, other) => other.length - one.length),
     and: phrases(all(({ and }) => and)),
@@ -35,8 +43,9 @@ export function listTableOf(tongues: readonly ListWords[]): ListTable {
     jobs: new Set(all(({ jobs }) => jobs)),
     nouns: nounsOf(tongues),
     sameFor: {
-      before: phrases(all(({ sameFor }) => listed(sameFor.before))),
-      behind: phrases(all(({ sameFor }) => listed(sameFor.behind))),
+      ...{ before, behind },
+      begins: new Set(before.flatMap(([first]) => first ?? [])),
+      ends: new Set(behind.flatMap((phrase) => phrase.at(-1) ?? [])),
     },
   };
 }

@@ -71,6 +71,12 @@ function isInList(
   return joint === undefined ? isPlural && goesOn : isPlural || goesOn || atoms[at - 1]?.text === '-';
 }
 
+/** What may be of something else is of a pot: where none has such a number, all are of parts. */
+export const isOfParts = (
+  { numbers, isSure }: NumbersListed,
+  { context: { batches } }: { readonly context: { readonly batches: readonly number[] } },
+): boolean => isSure || !numbers.slice(1).some((number) => batches.includes(number));
+
 /** Of a name, and no amount: `8`; not the 7 of `7.5`. */
 export function wholeAt(atoms: readonly Atom[], at: number): number | undefined {
   const atom = atoms[at];

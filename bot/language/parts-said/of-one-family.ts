@@ -4,7 +4,7 @@
 import type { PartName } from '../../../core/ids.ts';
 import { isMark } from '../as-said/marks.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
-import { articlesFrom, numbersListed, wholeAt } from './numbers-listed.ts';
+import { articlesFrom, isOfParts, numbersListed, wholeAt } from './numbers-listed.ts';
 import type { PartsAt, PartsInLine } from './parts-in-line.ts';
 
 export function numbersOfOneFamily(line: PartsInLine, token: number, at: number): PartsAt | undefined {
@@ -24,7 +24,13 @@ export function numbersOfOneFamily(line: PartsInLine, token: number, at: number)
   const isOnlyOne = each.every(({ length }) => length === 1);
   const names = isOnlyOne ? each.flat() : ofOneFamily(numbers, line);
   if (names === undefined) return undefined;
-  return { names, is: 'named', isSure: told.isSure && !isCount && (isOnlyOne || told.isStretch), to };
+  return {
+    names,
+    is: 'named',
+    isSure: isOfParts(told, line) && !isCount && (isOnlyOne || told.isStretch),
+    ...(!isOnlyOne && isOfParts(told, line) && { isOfFamily: true }),
+    to,
+  };
 }
 
 /** `batch 1 and 2` */

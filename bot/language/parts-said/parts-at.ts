@@ -6,7 +6,7 @@ import type { Hearing } from '../hearing.ts';
 import { nearest } from '../suggestions.ts';
 import type { Atom } from './atoms.ts';
 import { bookedUnder } from './booked-under.ts';
-import { articlesFrom, longestAt, numbersListed, wholeAt } from './numbers-listed.ts';
+import { articlesFrom, isOfParts, longestAt, numbersListed, wholeAt } from './numbers-listed.ts';
 import { numbersOfOneFamily } from './of-one-family.ts';
 import type { PartsAt, PartsInLine } from './parts-in-line.ts';
 import type { NumberedPart } from './parts-known.ts';
@@ -18,7 +18,23 @@ export function partsAt(line: PartsInLine, token: number): PartsAt | undefined {
   const atom = at === undefined ? undefined : line.atoms.all[at];
   if (at === undefined || atom === undefined) return undefined;
   if (atom.is !== 'word') return numbersOfOneFamily(line, token, at);
+  if (!mayBegin(atom.text, line)) {
+    return (
+      rootedAt(line, at, 1) ??
+      bookedUnder(line, token) ??
+      (articlesFrom(line.atoms.all, at, line.context.hearing.said.lists, false) === at
+        ? undefined
+        : numbersOfOneFamily(line, token, at))
+    );
+  }
   return namedAt(line, at) ?? rootedAt(line, at) ?? bookedUnder(line, token) ?? numbersOfOneFamily(line, token, at);
+}
+
+/** A word of some name, of one or several, in whatever tongue. */
+function mayBegin(word: string, { known: { begins }, context: { hearing } }: PartsInLine): boolean {
+  const { nouns, plurals } = hearing.said.lists;
+  const isOne = (each: string): boolean => begins.has(each) || nouns.has(each);
+  return isOne(word) || plurals.some((plural) => word.endsWith(plural) && isOne(word.slice(0, -plural.length)));
 }
 
 const mostAtoms = 6;
@@ -37,7 +53,7 @@ function namedAt(line: PartsInLine, at: number): PartsAt | undefined {
       family && numbersListed(all, { at: to, first: number ?? 0, isPlural: false }, line.context.hearing.said.lists);
     const more = told === undefined || family === undefined ? undefined : familyNamed(told.numbers, family);
     if (told !== undefined && more !== undefined && endsOf(all, told.to) !== undefined)
-      return { names: more, is: 'named', isSure: told.isSure, to: endsOf(all, told.to) ?? 0 };
+      return { names: more, is: 'named', isSure: isOfParts(told, line), to: endsOf(all, told.to) ?? 0 };
     const ends = endsOf(all, to);
     if (ends !== undefined) return { names: [exact], is: 'named', isSure: true, to: ends };
   }
@@ -72,16 +88,18 @@ function familyNamed(
 }
 
 /** The word before the number, of one or of several, with or without numbers behind it. */
-function rootedAt(line: PartsInLine, at: number): PartsAt | undefined {
+/** `most`: of how many pieces it may be. */
+function rootedAt(line: PartsInLine, at: number, most = mostAtoms): PartsAt | undefined {
   const { all } = line.atoms;
   const { lists } = line.context.hearing.said;
-  for (const { key, to } of keysAt(all, at).toReversed()) {
+  for (const { key, to } of keysAt(all, at).slice(0, most).toReversed()) {
     const root = rootOf(key, line);
     const ends = endsOf(all, to);
     if (root === undefined) continue;
     const { parts, isPlural, isSure } = root;
     if (root.isGlued === true && ends !== undefined) continue;
-    const from = articlesFrom(all, behindNoun(all, to, root, line.context.hearing), lists, true);
+    const behind = behindNoun(all, to, root, line.context.hearing);
+    const from = articlesFrom(all, behind, lists, true);
     const told = numbersListed(all, { at: all[from]?.text === '-' ? from + 1 : from, isPlural }, lists);
     const after = told && endsOf(all, told.to);
     if (told !== undefined && after !== undefined) {
@@ -89,12 +107,19 @@ function rootedAt(line: PartsInLine, at: number): PartsAt | undefined {
       // A number that no such part has: nothing is guessed.
       if (named.some((found) => found.length !== 1)) return undefined;
       const names = named.flatMap((found) => found.map(({ name }) => name));
-      return { names, is: 'named', isSure: isSure && told.isSure, ...(root.isSlip && { isSlip: true }), to: after };
+      return {
+        names,
+        is: 'named',
+        isSure: isSure && isOfParts(told, line),
+        ...(root.isSlip && { isSlip: true }),
+        to: after,
+      };
     }
-    if (ends === undefined || root.isShort) continue;
+    const endsBehind = endsOf(all, behind);
+    if (ends === undefined || endsBehind === undefined || root.isShort) continue;
     const names = parts.map(({ name }) => name);
-    if (names.length === 1) return { names, is: 'named', isSure, to: ends };
-    return { names, is: isPlural ? 'fitting' : 'one-of', isSure, to: ends };
+    if (names.length === 1) return { names, is: 'named', isSure, to: endsBehind };
+    return { names, is: isPlural ? 'fitting' : 'one-of', isSure, to: endsBehind };
   }
   return undefined;
 }
@@ -121,7 +146,7 @@ function rootOf(key: string, line: PartsInLine): Root | undefined {
     const parts = roots.get(single);
     if (parts !== undefined) return { key: single, parts, isPlural: true, isSure: true };
   }
-  if (key.includes('-')) return undefined;
+  if (key.includes('-')) return ofNouns(key, line);
   return inAnotherTongue(key, line) ?? ofInitial(key, line) ?? begunOrSlipped(key, line);
 }
 
@@ -139,6 +164,21 @@ function inAnotherTongue(key: string, { known: { roots }, context: { hearing } }
     }
   }
   return undefined;
+}
+
+/** `pump hsg`, of a part that is booked as `pump-housing-3`. */
+function ofNouns(key: string, { known: { roots }, context: { hearing } }: PartsInLine): Root | undefined {
+  const { nouns } = hearing.said.lists;
+  const words = key.split('-');
+  if (words.length > 3 || !words.some((word) => nouns.has(word))) return undefined;
+  const keys = words.reduce<readonly string[]>(
+    (so, word) =>
+      so.flatMap((each) => [word, ...(nouns.get(word) ?? [])].map((one) => (each === '' ? one : `${each}-${one}`))),
+    [''],
+  );
+  const found = keys.find((each) => roots.has(each));
+  const parts = found === undefined ? undefined : roots.get(found);
+  return parts && { key: found ?? key, parts, isPlural: false, isSure: true };
 }
 
 /** `i8`: the only family that begins so; `b2`, `m2` are pots, `a`, `b` parts of the product. */

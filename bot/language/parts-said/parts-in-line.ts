@@ -12,6 +12,8 @@ export interface PartsAt {
   readonly is: 'named' | 'one-of' | 'fitting';
   /** False where a number may be of something else, or the name is spelt a letter off. */
   readonly isSure: boolean;
+  /** One of its numbers is of another family, too. */
+  readonly isOfFamily?: true;
   /** Spelt a letter or two off. */
   readonly isSlip?: true;
   /** Index of the token after it. */

@@ -15,6 +15,8 @@ export interface PartsKnown {
   /** By all the words before the number, then by number. */
   readonly families: ReadonlyMap<string, ReadonlyMap<number, readonly PartName[]>>;
   readonly numbers: ReadonlyMap<number, readonly PartName[]>;
+  /** The words that a name or a root may begin with: most words of a line are none. */
+  readonly begins: ReadonlySet<string>;
 }
 
 /** Letters and figures apart, as names are compared: `Impeller_07` is `impeller`, `7`. */
@@ -49,7 +51,8 @@ function knownOf(parts: readonly PartName[]): PartsKnown {
     add(numbered, number, name);
     add(numbers, number, name);
   }
-  return { names, roots, families, numbers };
+  const begins = new Set([...names.keys(), ...roots.keys()].map((key) => key.split('-', 1)[0] ?? ''));
+  return { names, roots, families, numbers, begins };
 }
 
 function add<Key, Of>(to: Map<Key, Of[]>, key: Key, one: Of): void {

@@ -14,6 +14,7 @@ import { claimed } from '../slots-heard/phrases.ts';
 import type { Piece } from '../slots-heard/piece.ts';
 import { piecesOf } from '../slots-heard/pieces.ts';
 import { partsNumbered } from '../slots-heard/things.ts';
+import { withoutAccents } from '../typed/without-accents.ts';
 import type { Understands } from '../understood.ts';
 import { writeLine } from '../write-line.ts';
 import type { SaidAct } from './last.ts';
@@ -24,7 +25,7 @@ const longest = 80;
 
 export const sameFor: Understands = (line, context, strictly) => {
   if (line.length > longest || line.endsWith('?') || context.mayCallOff === true) return undefined;
-  const others = othersIn(line, context);
+  const others = maySay(line, context) ? othersIn(line, context) : undefined;
   const act = others === undefined ? undefined : context.last?.().said();
   if (others === undefined || act?.line === undefined) return undefined;
   const read = strictly(act.line);
@@ -44,6 +45,15 @@ export const sameFor: Understands = (line, context, strictly) => {
 
 /** What was told of an hour that is past may have been of that hour for the others, too. */
 const isOfNow = ({ line = '' }: SaidAct): boolean => !/ at \d{4}-\d\d-\d\dT/.test(line);
+
+/** Most lines hold no word of it where it would stand. */
+function maySay(line: string, { hearing: { said } }: LineContext): boolean {
+  const words = withoutAccents(line.toLowerCase()).split(/[ ,.!]+/);
+  const [first = '', second = ''] = words;
+  const last = words.findLast((word) => word !== '') ?? '';
+  const { begins, ends } = said.lists.sameFor;
+  return begins.has(first) || (said.joints.has(first) && begins.has(second)) || ends.has(last);
+}
 
 interface Others {
   /** Those that are named, each by what it may be. */
@@ -71,12 +81,11 @@ function othersIn(line: string, context: LineContext): Others | undefined {
     const claim = claims[i];
     if (piece.is === 'parts') {
       named.push(...piece.names.map((name) => [name]));
-      areNamed &&= piece.isSlip !== true;
+      areNamed &&= piece.isSlip !== true || piece.isOfFamily === true;
     } else if (piece.is === 'number' && piece !== many?.piece) {
       const numbered = live === undefined ? [] : partsNumbered(piece, live);
       if (numbered.length === 0) return undefined;
       named.push(numbered);
-      areNamed &&= numbered.length === 1;
     } else if (piece.is === 'one-of') areNamed = false;
     else if (piece !== many?.piece && claim?.is !== 'light' && claim?.is !== 'filler' && claim?.is !== 'many')
       return undefined;
@@ -111,12 +120,21 @@ function otherParts(
   const fits = (name: PartName): boolean =>
     row?.parts === undefined || live.some((part) => part.name === name && row.parts?.includes(part.phase) === true);
   if (named.length > 0) {
-    const each = named.map((names) => (names.length === 1 ? names : names.filter(fits)));
+    const each = named.map((names) => alikeOf(names, of));
     return each.every(({ length }) => length === 1) ? [[...new Set(each.flat())]] : [];
   }
   const all = (among ?? live.map(({ name }) => name)).filter((name) => fits(name) && !of.includes(name));
   return manyMeant(many ?? { many: 'rest' }, all.toSorted(inNaturalOrder), of);
 }
+
+/** Of those that have a number the one of the act's own family. */
+function alikeOf(names: readonly PartName[], of: readonly PartName[]): readonly PartName[] {
+  if (names.length === 1) return names;
+  const families = new Set(of.map(familyOf));
+  return names.filter((name) => families.has(familyOf(name)));
+}
+
+const familyOf = (name: PartName): string => name.replace(/\d+$/, '');
 
 const partsIn = (command: Command): readonly PartName[] =>
   'parts' in command ? command.parts : 'part' in command && command.part !== undefined ? [command.part] : [];

@@ -7,7 +7,8 @@ import type { SaidAct } from '../tongues/said-words.ts';
 import type { FigureOf } from './piece.ts';
 
 export interface FigureRow {
-  readonly of: FigureOf;
+  /** `rating`: a number without a unit. */
+  readonly of: FigureOf | 'rating';
   /** What a bare number is read in; none: it stays bare, and the strict reader asks. */
   readonly bare?: Readonly<Record<UnitSystem, { readonly unit: string; readonly from: number; readonly to: number }>>;
   readonly most: number;
@@ -49,6 +50,8 @@ const roomTemperature = range(['C', 5, 45], ['F', 41, 113]);
 const ovenTemperature = range(['C', 30, 250], ['F', 90, 480]);
 const humidity = range(['%', 10, 99], ['%', 10, 99]);
 const scale = range(['g', 20, 50_000], ['g', 20, 50_000]);
+/** From none to all of it. */
+const rating = range(['', 0, 5], ['', 0, 5]);
 const film = range(['um', 1, 1_000], ['mil', 0.1, 40]);
 
 const one = (of: FigureRow['of'], bare?: FigureRow['bare']): FigureRow => ({ of, most: 1, ...(bare && { bare }) });
@@ -69,7 +72,7 @@ const alone = (more: Partial<ActRow> = {}): ActRow => ({ on: 'nothing', ...more 
 const oven = onParts(['dry'], { figures: [one('temperature', ovenTemperature)] });
 const prepared = onParts(['bare'], {
   takes: ['solvent', 'grade'],
-  figures: [one('film', range(['um', 10, 300], ['mil', 0.4, 12]))],
+  figures: [one('film')],
 });
 const brush = alone({ figures: [one('volume')], takes: ['solvent'] });
 const gun = alone({ figures: [one('volume')], takes: ['solvent', 'batch'] });
@@ -100,6 +103,7 @@ export const actRows: Readonly<Record<SaidAct, ActRow>> = {
   temp: onParts(['curing'], { figures: [one('temperature', ovenTemperature)], thingMayLack: true, isOfOne: true }),
   wet: onParts(['flashing'], { figures: [many('film', film)], isOfOne: true }),
   film: onParts(['cured'], { figures: [many('film', film)], isOfOne: true }),
+  adhesion: onParts(['cured'], { figures: [one('rating', rating)], isOfOne: true }),
   release: onParts(['cured']),
   hold: onParts(undefined, { takes: ['reason'] }),
   prep: prepared,
@@ -138,6 +142,7 @@ export const strongerThan: Readonly<Partial<Record<SaidAct, readonly SaidAct[]>>
   surface: ['temp', 'air', 'dry'],
   air: ['temp', 'surface'],
   film: ['dry', 'coat', 'temp'],
+  adhesion: ['film', 'coat', 'prep'],
   wet: ['film', 'coat'],
   dry: ['coat', 'film', 'mix'],
   blanket: ['shut', 'lid'],

@@ -41,6 +41,7 @@ export function composed(
     isNamedBefore,
     many: manyIn(clause, context.hearing.said.lists),
     namedLast: () => partsOfLast(context),
+    isPotUnnumbered: isPotUnnumbered(clause, context),
     used: new Set(),
   };
   if (isOfOtherGear(act, clause.pieces)) return undefined;
@@ -81,7 +82,7 @@ export function composed(
   const isWhole =
     reason !== '' ||
     (clause.claims.every((claim) => claim !== undefined) &&
-      !clause.claims.some(isRough) &&
+      !clause.claims.some((claim, i) => isRough(claim) && isOfFigure(clause.pieces[i + 1])) &&
       !clause.pieces.some(isSlip));
   const isTaken =
     figures.isWhole && isAllTaken(heard, clause.claims, figures.used) && !things.isAssumed && !method.isAssumed;
@@ -93,6 +94,13 @@ export function composed(
   };
 }
 
+/** `from the pot` is the one that there is. */
+function isPotUnnumbered({ pieces, claims }: Clause, { hearing: { said } }: LineContext): boolean {
+  return pieces.some(
+    (piece, i) => said.pots.has(wordOf(piece) ?? '') && claims[i]?.is !== 'act' && claims[i - 1]?.is !== 'light',
+  );
+}
+
 function partsOfLast({ last, parts }: LineContext): readonly PartName[] {
   const words = last?.().said()?.line?.split(' ') ?? [];
   return words.filter((word) => parts.includes(word));
@@ -102,6 +110,8 @@ function partsOfLast({ last, parts }: LineContext): readonly PartName[] {
 const hasWay = /^(?:cure|prep|flush) /;
 
 const isSlip = (piece: Piece): boolean => piece.is === 'parts' && piece.isSlip === true;
+/** `some argon` is no figure that nobody read to the digit. */
+const isOfFigure = (next: Piece | undefined): boolean => next?.is !== 'gas' && next?.is !== 'method';
 const isRough = (claim: Clause['claims'][number]): boolean => claim?.is === 'roughly';
 
 const liveOf = ({ live, parts, batches }: LineContext): LiveNow =>

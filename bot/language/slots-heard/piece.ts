@@ -10,8 +10,9 @@ import type { Quantity } from '../typed/units-typed.ts';
 export type FigureOf = Quantity['is'] | 'speed';
 
 export type Slot =
-  /** `isSlip`: spelt a letter or two off, or by a number that may be of something else. */
-  | { readonly is: 'parts'; readonly names: readonly PartName[]; readonly isSlip?: true }
+  /** `isSlip`: spelt a letter or two off, or by a number that may be of something else;
+   *  `isOfFamily`: one of its numbers is of another family, too. */
+  | { readonly is: 'parts'; readonly names: readonly PartName[]; readonly isSlip?: true; readonly isOfFamily?: true }
   /** Named by a word that several have; `isSome`: all of them are meant to which it can be done. */
   | { readonly is: 'one-of'; readonly names: readonly PartName[]; readonly isSome?: true }
   | { readonly is: 'batch'; readonly number: BatchNumber }

@@ -46,8 +46,9 @@ export function piecesOf(line: string, context: LineContext): readonly Piece[] |
   return pieces;
 }
 
-function partsPiece({ names, is, isSure }: PartsAt): Slot {
-  if (is === 'named') return { is: 'parts', names, ...(!isSure && { isSlip: true }) };
+function partsPiece({ names, is, isSure, isOfFamily }: PartsAt): Slot {
+  if (is === 'named')
+    return { is: 'parts', names, ...(!isSure && { isSlip: true }), ...(isOfFamily && { isOfFamily }) };
   return { is: 'one-of', names, ...(is === 'fitting' && { isSome: true }) };
 }
 

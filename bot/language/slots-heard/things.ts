@@ -23,6 +23,8 @@ export interface Heard {
   readonly namedLast: () => readonly PartName[];
   /** `it`, `them`. */
   readonly isNamedBefore: boolean;
+  /** `from batch too`: a pot by a number that was not heard. */
+  readonly isPotUnnumbered: boolean;
   /** Bare numbers that named a thing. */
   readonly used: Set<Piece>;
 }
@@ -133,7 +135,7 @@ function numberedPart({ pieces, live, used }: Heard, fits: (name: PartName) => b
 }
 
 /** Of a coat: as it was said, a bare number behind the part, or the only pot in use. */
-function coatBatch({ pieces, live, used, before, many }: Heard, isPartUnnamed: boolean) {
+function coatBatch({ pieces, live, used, before, many, isPotUnnumbered }: Heard, isPartUnnamed: boolean) {
   const said = pieces.find((piece) => piece.is === 'batch');
   if (said !== undefined) return { text: String(said.number), number: said.number, isAssumed: false };
   const numbers = pieces.filter((piece) => piece.is === 'number').filter((piece) => !used.has(piece));
@@ -147,7 +149,7 @@ function coatBatch({ pieces, live, used, before, many }: Heard, isPartUnnamed: b
   if (before?.batch !== undefined) return { text: String(before.batch), number: before.batch, isAssumed: false };
   const inUse = live.batches.filter(({ phase }) => phase === 'filtered');
   const only = inUse.length === 1 ? inUse[0] : undefined;
-  return { text: only === undefined ? '' : String(only.number), number: only?.number, isAssumed: false };
+  return { text: only === undefined ? '' : String(only.number), number: only?.number, isAssumed: isPotUnnumbered };
 }
 
 function batchOf(heard: Heard): Things | undefined {
@@ -167,6 +169,13 @@ function batchOf(heard: Heard): Things | undefined {
   if (first !== undefined && bare !== undefined && bare !== false) {
     used.add(first);
     return told([bare.number]);
+  }
+  // `B 1198 A 1203 thats for 1`
+  const last = pieces.findLast((piece) => piece.is === 'number');
+  const behind = fitting.find(({ number }) => last?.text === String(number));
+  if (last !== undefined && last !== first && behind !== undefined) {
+    used.add(last);
+    return told([behind.number]);
   }
   if (many !== undefined && fitting.length > 1) return eachOf(fitting, many);
   if (before?.batch !== undefined) return told([before.batch]);

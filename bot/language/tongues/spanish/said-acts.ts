@@ -189,6 +189,7 @@ export const spanishActs: SaidWords['acts'] = {
   ),
   wet: 'mojado, mils mojado, espesor humedo, pelicula humeda, galga, peine, en humedo, eph, humedo, humeda',
   film: 'espesor seco, espesor, espesores, eps, pelicula seca, en seco, medidor de espesor, micras',
+  adhesion: 'adherencia clase, prueba de adherencia, corte enrejado, ensayo de cinta',
   release: all(
     saidOf(formsOf('liberar'), ''),
     saidOf(formsOf('aprobar', { stressed: 'aprueb' }), ''),

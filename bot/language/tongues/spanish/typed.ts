@@ -102,7 +102,7 @@ export const spanishTyped: Typed = {
   saidOtherwise: spanishSaidOtherwise,
   labels: spanishLabels,
   runsInto: 'mezcla lata',
-  pots: 'mezcla olla',
+  pots: 'mezcla olla tanda',
   cans: 'lata bote bidón bidon',
   helpGroups: spanishHelpGroups,
   leaves: 'salir',
