@@ -4,6 +4,7 @@ import { known } from '../../core/known.ts';
 import { asSaid, type Plainly, plainlySaid } from './as-said/as-said.ts';
 import { askedInWords } from './asked/asked.ts';
 import { labelSaid } from './labels/label-said.ts';
+import { partsCameIn } from './parts-in/parts-came-in.ts';
 import type { LineContext } from './reading.ts';
 import { actsApart } from './said-of-last/acts-apart.ts';
 import { bareAnswer, ownWordsAnswer } from './said-of-last/bare-answer.ts';
@@ -76,6 +77,7 @@ const further: readonly InFigures[] = [
   inFirstFigures(askedInWords),
   bareAnswer,
   asSaid,
+  partsCameIn,
   inFigures(slotsHeard),
   ownWordsAnswer,
 ];

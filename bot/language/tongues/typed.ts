@@ -138,6 +138,8 @@ export interface Opening extends SaidByVerb {
 export interface PartsInWords {
   /** What stands at the head of a table's columns; phrases parted by commas, without accents. */
   readonly columns: Readonly<Record<PartColumn, string>>;
+  /** Said of parts that are there now; phrases parted by commas, the longer first, without accents. */
+  readonly arrived: string;
 }
 
 export interface TimesTyped {

@@ -146,3 +146,35 @@ describe('a list of parts', () => {
     expect((await say('bolt-1 24C\nbolt-2 dry')).code).not.toBe('parts-in');
   });
 });
+
+describe('parts that came in, told in other words', () => {
+  it.each([
+    ['kari', 'rails 1 to 12 came in for job 90', 'Book in 12 parts: rail-1 to rail-12'],
+    ['kari', '8 rails have arrived, job 90', 'Book in 8 parts: rail-1 to rail-8'],
+    ['luis', 'llegaron 12 rieles', 'Dar entrada a 12 piezas: riel-1 a riel-12'],
+    ['luis', 'nos llegaron 6 bridas para el trabajo 88', 'Dar entrada a 6 piezas: brida-1 a brida-6'],
+    ['kari', 'lug-1, lug-2 and lug-3', 'Book in 3 parts: lug-1 to lug-3'],
+  ])('given %s says "%s", then one tap, worded as what it does, books them', async (as, line, label) => {
+    const { say, tap } = bot();
+    const asked = await say(line, as);
+    expect(asked.recorded).toBe(false);
+    expect(asked.card.actions.map((action) => action.label)).toEqual([label]);
+    expect((await tap(asked, 'meant-1', as)).recorded).toBe(true);
+  });
+
+  it('given some of that name are there, then those that came in follow the last of them', async () => {
+    const { say } = bot();
+    await say('parts in rail-1..rail-12');
+    expect((await say('8 rails came in')).card.actions[0]?.label).toBe('Book in 8 parts: rail-13 to rail-20');
+  });
+
+  it.each([
+    'rails 1 to 12 have not come in',
+    'did 12 rails come in?',
+    '12 rails should have arrived tomorrow',
+    '4 cans came in',
+  ])('given "%s", then no part is offered', async (line) => {
+    const { say } = bot();
+    expect((await say(line)).card.actions.filter(({ line: each }) => /^parts? /.test(each))).toEqual([]);
+  });
+});
