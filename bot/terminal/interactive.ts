@@ -6,6 +6,7 @@ import type { Clock } from '../../core/ports.ts';
 import type { Ringer } from '../../core/reminders/run.ts';
 import { isMovable } from '../time/clocks.ts';
 import type { Ticker } from '../time/ticker.ts';
+import { listsJoined } from './lists-joined.ts';
 import type { Print } from './output.ts';
 import { ringUntil } from './script.ts';
 import type { Terminal } from './terminal.ts';
@@ -30,10 +31,8 @@ export async function converse(deps: InteractiveDeps): Promise<void> {
   const { answer: standing } = await terminal.say('now', 0);
   if (standing !== undefined) await print(standing);
   prompt.prompt();
-  let lineNumber = 0;
-  for await (const raw of prompt) {
-    lineNumber += 1;
-    const { answer, waitUntil } = await terminal.say(raw, lineNumber);
+  for await (const { text, number } of listsJoined(prompt, terminal.hearing)) {
+    const { answer, waitUntil } = await terminal.say(text, number);
     if (waitUntil !== undefined && !isMovable(clock)) deps.output.write(`${replies.cannotWait}\n`);
     else if (answer !== undefined) await print(answer);
     if (isMovable(clock)) await ringUntil(waitUntil ?? clock.now(), ringer, clock);

@@ -5,6 +5,7 @@ import type { Ringer } from '../../core/reminders/run.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { Answer } from '../talk/answer.ts';
 import type { VirtualClock } from '../time/clocks.ts';
+import { listsJoined } from './lists-joined.ts';
 import type { Terminal } from './terminal.ts';
 
 export interface ScriptDeps {
@@ -16,10 +17,8 @@ export interface ScriptDeps {
 
 export async function runScript(lines: AsyncIterable<string>, deps: ScriptDeps): Promise<void> {
   const { terminal, ringer, clock, print } = deps;
-  let lineNumber = 0;
-  for await (const raw of lines) {
-    lineNumber += 1;
-    const { answer, waitUntil } = await terminal.say(raw, lineNumber);
+  for await (const { text, number } of listsJoined(lines, terminal.hearing)) {
+    const { answer, waitUntil } = await terminal.say(text, number);
     if (answer !== undefined) await print(answer);
     await ringUntil(waitUntil ?? clock.now(), ringer, clock);
   }

@@ -44,7 +44,7 @@ export function readTerminalLine(raw: string, context: TerminalContext): Termina
     const delivery = parsed(line);
     if (delivery !== undefined) return meant(delivery.text, delivery.as ?? context.as, delivery.id, context);
   }
-  const spoken = /^@([^\s:]+)\s*:\s*(.*)$/u.exec(line);
+  const spoken = /^@([^\s:]+)\s*:\s*(.*)$/su.exec(line);
   return meant(spoken?.[2] ?? line, spoken?.[1] ?? context.as, undefined, context);
 }
 

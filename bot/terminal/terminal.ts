@@ -8,6 +8,7 @@ import { makeCard } from '../cards/card.ts';
 import { inUnitsOf } from '../cards/card-context.ts';
 import { misreadCard } from '../cards/misread-card.ts';
 import { figuresFor } from '../language/figures.ts';
+import type { Hearing } from '../language/hearing.ts';
 import { fillInOrder } from '../language/line-fields.ts';
 import type { Misread } from '../language/reading.ts';
 import type { Profile } from '../language/tongues/profile.ts';
@@ -31,6 +32,8 @@ export interface Terminal {
   readonly speakers: Speakers;
   readonly words: Words;
   readonly profile: Profile;
+  /** All that may be typed, whoever types it. */
+  readonly hearing: Hearing;
   /** The answer to one line; `waitUntil` where the virtual clock is to move. */
   readonly say: (raw: string, lineNumber: number) => Promise<{ answer?: Answer; waitUntil?: EpochMs }>;
 }
@@ -50,6 +53,7 @@ export function createTerminal(deps: TerminalDeps): Terminal {
     speakers,
     words,
     profile: tongues.profileOf(language, units),
+    hearing: tongues.every,
     say: (raw, lineNumber) => say(at, raw, lineNumber),
   };
 }
