@@ -168,12 +168,14 @@ function roomActs(shop: Shop): readonly Say[] {
     (draw) => ({ verb: 'air', air: someAir(draw) }),
     (draw) => ({ verb: 'air', air: someAir(draw) }),
     (draw) => ({ verb: 'air', air: { relativeHumidityPercent: percent(40 + draw(30)) } }),
-    (draw) => ({ verb: 'surface', celsius: celsius(oneOf(draw, [20, 22, 11])) }),
-    (draw) => ({ verb: 'air', air: someAir(draw), place: oneOf(draw, ['shed', 'hall', 'shet']) }),
+    (draw) => ({
+      verb: 'surface',
+      celsius: celsius(oneOf(draw, [20, 22, 11])),
+      ...(draw(12) === 0 && { place: 'shed' }),
+    }),
     (draw) => ({ verb: 'night', lowestCelsius: celsius(oneOf(draw, [16, 14, 20])) }),
     () => ({ verb: 'ok' }),
-    (draw) => ({ verb: 'part', part: partName(draw), details: someDetails(draw) }),
-    (draw) => ({ ...severalIn(draw), ...(draw(3) === 0 && { isAsked: true }) }),
+    (draw) => (draw(6) === 0 ? severalIn(draw) : { verb: 'part', part: partName(draw), details: someDetails(draw) }),
     (draw) => ({
       verb: 'set',
       setting: oneOf(draw, [
@@ -196,7 +198,8 @@ const severalIn = (draw: Draw): Command => {
     ['valve-4', 'lid-1'],
     ['rail-2', 'valve-4'],
   ]);
-  return { verb: 'part', part: part ?? '', details: {}, more: more.map((each) => ({ part: each, details: {} })) };
+  const others = more.map((each) => ({ part: each, details: {} }));
+  return { verb: 'part', part: part ?? '', details: {}, more: others, ...(draw(3) === 0 && { isAsked: true }) };
 };
 
 /** Six names: near enough for slips, few enough to come back. */
