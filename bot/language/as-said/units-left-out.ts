@@ -17,6 +17,10 @@ export function unitsLeftOut(line: string, context: LineContext, strictly: Stric
   const { failed: fault } = unread.read;
   // `10oz` of a liquid has its unit, which may be either of two.
   if (fault.failed !== 'unit-missing' || !/^[\d.,]+$/.test(fault.token?.text ?? '')) return [];
+  // `the last of batch 2`: the number is the pot's.
+  const { potNumbered, canNumbered } = context.hearing.every;
+  const isNumbered = [potNumbered, canNumbered].some((numbered) => numbered.exec(line)?.[1] === fault.token?.text);
+  if (isNumbered) return [];
   const reads = (each: string): boolean => strictly(each).kind === 'command';
   const suggestions = thoseThatRead(likelyLines(unread.read, context), reads);
   const would = suggestions.filter((each) => {

@@ -65,13 +65,13 @@ export function composed(
   if (hasStranger(clause.pieces, row)) return undefined;
   const isUnknown = clause.claims.some((claim) => claim === undefined);
   // Words that nobody knows, and nothing named: it speaks of something else.
-  if (isUnknown && things.isUnnamed && figures.texts.length === 0) return undefined;
+  if (isUnknown && things.isUnnamed && figures.texts.length === 0 && !saysWhat(act, clause)) return undefined;
   const isLost = clause.pieces.some(
     (piece) => piece.is === 'figure' && !figures.used.has(piece) && piece.of !== 'duration',
   );
   // A figure that the act does not take: then it was another act.
   if (isLost && row.takes?.includes('reason') !== true) return undefined;
-  const reason = row.takes?.includes('reason') === true ? reasonIn(clause) : '';
+  const reason = row.takes?.includes('reason') === true ? reasonIn(clause, heard.used) : '';
   if (row.takes?.includes('reason') === true && reason === '') return undefined;
   const tail = [...figures.texts, method.text, ...manner, reason];
   const [verb = '', way = ''] = hasWay.test(act) ? act.split(' ') : [act];
@@ -108,6 +108,10 @@ function partsOfLast({ last, parts }: LineContext): readonly PartName[] {
 
 /** What of the act's name stands behind its things. */
 const hasWay = /^(?:cure|prep|flush) /;
+
+/** `the wipes are in the bin with water`: an act that is done to nothing here, in more words than one. */
+const saysWhat = (act: SaidAct, { claims }: Clause): boolean =>
+  actRows[act].on === 'nothing' && claims.filter((claim) => claim?.is === 'act' && claim.act === act).length > 1;
 
 const isSlip = (piece: Piece): boolean => piece.is === 'parts' && piece.isSlip === true;
 /** `some argon` is no figure that nobody read to the digit. */
@@ -175,9 +179,9 @@ function mannerOf(
 }
 
 /** What is left of the line in the speaker's own words, from the first that says something. */
-function reasonIn({ pieces, claims }: Clause): string {
-  const isLeft = ({ is }: Piece, i: number): boolean =>
-    claims[i]?.is !== 'act' && is !== 'parts' && is !== 'one-of' && is !== 'time';
+function reasonIn({ pieces, claims }: Clause, used: ReadonlySet<Piece>): string {
+  const isLeft = (piece: Piece, i: number): boolean =>
+    claims[i]?.is !== 'act' && !used.has(piece) && piece.is !== 'parts' && piece.is !== 'one-of' && piece.is !== 'time';
   const left = pieces.flatMap((piece, i) => (isLeft(piece, i) ? [{ typed: piece.typed, claim: claims[i] }] : []));
   const says = ({ claim }: (typeof left)[number]) =>
     claim?.is !== 'light' && claim?.is !== 'filler' && claim?.is !== 'pronoun';

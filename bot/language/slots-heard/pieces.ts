@@ -90,15 +90,21 @@ function numberedAt(tokens: readonly Token[], at: number, { hearing, batches, li
   if (!isPot && !hearing.said.cans.has(typed)) return undefined;
   let to = at + 1;
   while (marks.has(wordIn(tokens[to]))) to += 1;
-  const number = tokens[to];
-  if (number?.kind !== 'number' || !/^\d{1,6}$/.test(number.text)) return undefined;
-  const { value } = number.number;
+  const value = numberOf(tokens[to]);
+  if (value === undefined) return undefined;
   // `mix 2`: of a pot that there is; else it may be an amount. `b 1197`: an amount of B.
   const isNoCan = !isPot && batches.includes(value) && live?.().cans.every((can) => can.number !== value) === true;
   // `del bote 2`: a pot, where no can has this number.
   if (isPot || isNoCan)
     return batches.includes(value) ? { piece: { is: 'batch', number: value }, to: to + 1 } : undefined;
   return { piece: { is: 'can', number: value }, to: to + 1 };
+}
+
+/** `3`, and `3's`, which says that it is. */
+function numberOf(token: Token | undefined): number | undefined {
+  const text = token?.kind === 'number' || token?.kind === 'word' ? token.text : '';
+  const [, number] = /^(\d{1,6})(?:'s)?$/.exec(text) ?? [];
+  return number === undefined ? undefined : Number(number);
 }
 
 const inert: ReadonlySet<string> = new Set(['gas', 'argon', 'nitrogen']);
@@ -129,8 +135,9 @@ function singleAt(tokens: readonly Token[], at: number, context: LineContext): F
     case 'word': {
       const speed = speedFrom(tokens, at);
       if (speed !== undefined) return speedPiece(tokens, at, speed.to);
-      const word = spelt(withoutAccents(token.text.toLowerCase()));
-      const many = /^(\d{1,4})'?s$/.exec(word)?.[1];
+      const typed = spelt(withoutAccents(token.text.toLowerCase())).replace(/n't$/, 'nt');
+      const word = withoutIs(typed, context);
+      const many = /^(\d{1,4})'?s$/.exec(typed)?.[1];
       // `8s at 196`: 8 is.
       if (many !== undefined && partsKnown(context.parts).numbers.has(Number(many))) {
         return { piece: { is: 'number', value: Number(many), text: many, isDegrees: false }, to };
@@ -141,6 +148,10 @@ function singleAt(tokens: readonly Token[], at: number, context: LineContext): F
       return undefined;
   }
 }
+
+/** `the hood's on`, `power's out`: of what is no word of its own, `it's`. */
+const withoutIs = (word: string, { hearing: { said } }: LineContext): string =>
+  !word.endsWith("'s") || said.light.has(word) || said.byFirst.has(word) ? word : word.slice(0, -2);
 
 /** `gooo`, `siii`: said at length. */
 const spelt = (word: string): string => (/(\p{L})\1\1/u.test(word) ? word.replaceAll(/(\p{L})\1{2,}/gu, '$1') : word);

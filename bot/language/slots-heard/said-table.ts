@@ -50,19 +50,22 @@ const wordsSayOther: ReadonlySet<SaidAct> = new Set(['close', 'ack', 'flush', 'r
 const listed = (phrases: string): readonly string[] =>
   withoutAccents(phrases)
     .split(',')
-    .map((phrase) => phrase.trim())
+    .map((phrase) => phrase.trim().replaceAll(/n't\b/g, 'nt'))
     .filter((phrase) => phrase !== '');
 
 export function saidTableOf(tongues: readonly Typed[]): SaidTable {
   const byFirst = new Map<string, Phrase[]>();
+  const claimed = new Set<string>();
   const add = (says: Says, phrases: string): void => {
     for (const phrase of listed(phrases)) {
+      // The first that claims a phrase has it: acts before what denies them, that before what only rounds off.
+      if (claimed.has(phrase)) continue;
+      claimed.add(phrase);
       const words = phrase.split(' ');
       const first = words[0] ?? '';
-      const others = byFirst.get(first) ?? [];
-      // The first that claims a phrase has it: acts before what denies them, that before what only rounds off.
-      const isThere = others.some((other) => other.words.join(' ') === phrase);
-      if (!isThere) byFirst.set(first, [...others, { words, says }]);
+      const others = byFirst.get(first);
+      if (others === undefined) byFirst.set(first, [{ words, says }]);
+      else others.push({ words, says });
     }
   };
   for (const { said, verbs } of tongues) {

@@ -95,3 +95,13 @@ export interface SaidWords {
   /** Between two acts. */
   readonly joints: string;
 }
+
+type Acts = SaidWords['acts'];
+
+export const together = (one: Acts, other: Acts): Acts =>
+  Object.fromEntries(
+    saidActs.flatMap((act) => {
+      const phrases = [other[act], one[act]].filter((each) => each !== undefined);
+      return phrases.length === 0 ? [] : [[act, phrases.join(', ')] as const];
+    }),
+  );

@@ -231,7 +231,9 @@ function spacedUnit(spans: readonly Span[], index: number, { units }: Hearing): 
   const next = spans[index + 1]?.text.toLowerCase();
   if (next === undefined || isDigit(next.charCodeAt(0))) return undefined;
   const after = spans[index + 2]?.text.toLowerCase();
-  const long = after === undefined ? undefined : units.get(`${next} ${after}`);
+  // `74 deg, humidity 51`: what a comma parts is no one unit.
+  const isOne = spans[index + 2]?.start === (spans[index + 1]?.end ?? 0) + 1;
+  const long = after === undefined || !isOne ? undefined : units.get(`${next} ${after}`);
   if (long !== undefined) return { unit: long, chunks: 2 };
   if (notAfterSpace.has(next)) return undefined;
   const short = units.get(next);

@@ -1,9 +1,10 @@
 // How English-speaking crews say their acts, besides the verbs that begin a line, and the words that stand round them.
 
-import type { SaidWords } from '../said-words.ts';
+import { type SaidWords, together } from '../said-words.ts';
+import { englishActs } from './said-acts.ts';
 
 export const englishSaid: SaidWords = {
-  acts: {
+  acts: together(englishActs, {
     mix: 'start mix, starting mix, started mix, begin mix, make up, made up, making up, make mix, making mix, mixed up, mixing up, mix up, new batch, new mix, fresh batch, fresh mix, start batch, started batch, starting batch, make batch, begin batch, making batch',
     weigh: 'weighed out, weighed in, weighed up, weigh out, weighs, weighing out, scale shows, scale says, scale reads',
     stir: 'stirrer running, stirrer going, turned on stirrer, switched on stirrer, stirrer back on, started stirring, start stirring, stirring again',
@@ -19,7 +20,7 @@ export const englishSaid: SaidWords = {
     uncover: 'took cover off, cover off',
     catch: 'caught back, ran off, drained off, recovered, drained back',
     lid: 'took lid off, lid off, lid came off, popped lid, cracked lid, opened up',
-    shut: 'popped lid on, popped lid back on, popped back lid on, pressed lid on, pressed lid back on, lid pressed on, lid is on, lid is back on, snapped lid on, snapped lid back on, banged lid on, closed, closed again, sealed, sealed up, resealed, lid down, lid tight, lid on, lid back on, put lid on, put lid back on, shut, closed up',
+    shut: 'popped lid back on, popped back lid on, pressed lid on, pressed lid back on, lid pressed on, lid is on, lid is back on, snapped lid on, snapped lid back on, banged lid on, closed, closed again, sealed, sealed up, resealed, lid down, lid tight, lid on, lid back on, put lid on, put lid back on, shut, closed up',
     blanket:
       'squirted argon, squirted gas, squirt of argon, squirt of gas, let argon in, let gas in, let nitrogen in, shot of argon, shot of gas, blew argon in, blew gas in, ran argon in, topped with argon, topped up with argon, argon on top, gas on top, flooded with argon, argon in, nitrogen in, gas on, gas over, put gas on, put gas over, gas in, put gas in, gas put on, argon over, argon on, nitrogen over, nitrogen on, put argon on, put nitrogen on, put argon over, put nitrogen over, gassed, gassed up, gassed and closed, gassed and shut, gas is over, under gas, under argon, under nitrogen, purged with argon, blanketed and closed, gassed off, gas back on',
     prestir:
@@ -71,11 +72,11 @@ export const englishSaid: SaidWords = {
     close:
       'closed session, session closed, closed brief, wrap up session, closed out session, session over, closed down session',
     ack: 'i acknowledge, acknowledged brief, read brief, i read brief, understood brief',
-  },
+  }),
   readings:
     'getting, i get, i got, im getting, we get, hit, hits, reads, read, reading, shows, showed, showing, reached, reaching, says, said, measured, measures, at, got to, up to, climbed to, came up to, sits at, sitting at, now at, gone to',
   light:
-    "the, an, is, are, was, were, be, been, being, has, have, had, got, just, now, its, their, my, our, this, these, that, those, there, both, we, i, ive, we've, i've, weve, it's, all, whole, some, i'm, im, they're, he, she, they, you",
+    "the, a, an, is, are, was, were, be, been, being, has, have, had, got, just, now, its, their, my, our, this, these, that, those, there, both, we, i, ive, we've, i've, weve, it's, all, whole, some, i'm, im, they're, he, she, they, you",
   fillers:
     "because, because of, due to, on account of, /, -, +, =, |, n, cause, ok so, lets gooo, lets goo, listen, look here, there we go, yo, yoo, cans, pots, pot's, batches, tins, top, on top, dude, bro, man, buddy, pal, chief, lol, haha, hahaha, heh, woo, woohoo, yay, phew, ugh, damn, geez, jeez, whew, lets go, let's go, go go, for you, fer, thats for, that's for, 'em, em, out here, per, uh huh, yup, aye, right then, okey dokey, roger, copy, thankyou, thank you very much, many thanks, thank you so much, much obliged, please note, note that, so kind as to note, kind as to note, be so kind as to note that, put down that, note down, write it down, write that down, mark down, mark it down, for the log, for the books, in the log, good morning, good afternoon, good evening, good day, just went, just got, now, anymore, any more, i, pressed, today, all of it, all good, no worries, happy days, hell yeah, hell, yippee, bare, uncoated, metal, substrate, same, all done, they used, we used, i used, used, using, out of pot, out of the pot, into tray, in tray, tray, job, slowly, carefully, nicely, gently, quick, quickly, real quick, completely, fully, properly, thoroughly, totally, already done, at last, by hand, come, has come, have come, very, so very, kind, number, no, class, stands at, stands, says, thermometer, door, shop, in total, each of, in all, surface, part a, part b, component, degrees c, of it, of them, micron, microns, profile, mils, finish, finished, good, nice one, coat of, stuff, paint, product, together, at it, done with it, clean, good one, lads, cheers mate, mate, kiddo, ladies, gents, folks, crew, ahora, sorry, sorry to be a pain, sorry about that, heads up, quick one, just so you know, so you know, just letting you know, letting you know, let you know, for the record, for info, by the way, as promised, when you get a chance, if you please, if you would, would you, mind, kindly, much appreciated, appreciated, love, everyone, everybody, folk, lads, people, gang, there you go, hiya, howdy, cheerio, but, hey, hi, hello, morning, good, afternoon, evening, guys, team, folks, boss, mate, bot, bell, batchbell, ok, okay, alright, right, well, so, um, uh, er, please, pls, plz, thanks, thank, thx, cheers, ta, fyi, note, log, record, put down, write down, jot down, update, done, btw, yep, yes, yeah, sure, great, nice, lovely, finally, also, too, already, again, here, back, over, up, down, off, on, in, to, from, of, for, with, w, w/, by, using, and, &, then, plus, a, at, as, into, onto, it, them, degrees, deg, percent, weight, total, level, left over, left, leftover, remaining, remains, waste, rest, last, what was left, what is left, whats left, what remained, could you, can you, can we, would you, will you please, let's, lets, start, started, starting, begin, turned, switched, put, gave, given, went, go, goes, part, parts, piece, pieces, batch, pot, can, mix, number, no., #, job, customer, part temp, temperature, temp, humidity, rh, dry bulb, film, coat, coats, first, coating, side, both, each, time, o'clock, oclock, about now, right now, today, setpoint, set to, set at, oven, brush, hand, gun, stirrer, filter, filters, drum, bin, fresh, new, used, made, make, making, be, get, getting, going, hour",
   denials:
