@@ -19,7 +19,10 @@ export function unitsLeftOut(line: string, context: LineContext, strictly: Stric
   if (fault.failed !== 'unit-missing' || !/^[\d.,]+$/.test(fault.token?.text ?? '')) return [];
   // `the last of batch 2`: the number is the pot's.
   const { potNumbered, canNumbered } = context.hearing.every;
-  const isNumbered = [potNumbered, canNumbered].some((numbered) => numbered.exec(line)?.[1] === fault.token?.text);
+  const isNumbered = [potNumbered, canNumbered].some((numbered) => {
+    const said = numbered.exec(line);
+    return said !== null && said.index > 0 && said[1] === fault.token?.text;
+  });
   if (isNumbered) return [];
   const reads = (each: string): boolean => strictly(each).kind === 'command';
   const suggestions = thoseThatRead(likelyLines(unread.read, context), reads);

@@ -155,7 +155,7 @@ export const englishActs: SaidWords['acts'] = {
   wet: 'wet gauge, wet comb, comb, comb says, comb reads, comb shows, wft, wft on, wet film is, wet reading, wet readings, notch gauge',
   film: 'dft, dft on, dry film is, dry film readings, cured thickness, final thickness, thickness on, mils dry, microns dry, film build, build on, gauge on',
   release: all(
-    'good to go, good to ship, can go, may go, passed, passes, passed inspection, looks good to ship, sign it off, signing off, signed it off, let it go, let go, ok to ship, okay to ship, cleared, cleared to ship, accepted, approved',
+    'good to go, good to ship, passed inspection, looks good to ship, sign it off, signing off, signed it off, let it go, ok to ship, okay to ship, cleared to ship, approved',
   ),
   hold: all(
     'red tag, red tagged, red tag on, tag out, tagged out, tagged, park, parked, parking, quarantine, quarantining, dont ship, do not ship, dont let go, set it aside, put it aside, sideline, sidelined, pulling aside, reject, rejected, rejecting, keep back, hang on to, not going out, block',
