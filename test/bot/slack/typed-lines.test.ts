@@ -31,6 +31,19 @@ describe('several lines in one message', () => {
     expect(await events()).toHaveLength(2);
   });
 
+  test('that are a table of parts are shown first, and one tap books them, however long their line', async () => {
+    shop = await openWorkshop();
+    const rows = Array.from({ length: 120 }, (_, i) => `rail-${i + 1}\tSN-${9000 - i * 7}\t88`);
+    await shop.writes(['name\tserial\tjob', ...rows].join('\n'));
+    expect(await events()).toEqual([]);
+    expect(told().at(-1)).toContain('120 parts to book in');
+    const [card] = shop.fake.inChannel('DUKARI').slice(-1);
+    if (card === undefined) throw new Error('nothing was told');
+    await shop.taps(card, 'Book in 120 parts: rail-1 to rail-120');
+    expect(new Set((await events()).map(({ request }) => request)).size).toBe(1);
+    expect(await events()).toHaveLength(120);
+  });
+
   test('are twenty at most: of a twenty-first it is said that it was not taken', async () => {
     shop = await openWorkshop();
     const lines = (count: number) => Array.from({ length: count }, (_, i) => `air ${20 + (i % 5)}C 48%`).join('\n');
