@@ -29,6 +29,8 @@ export interface Hearing {
   readonly times: readonly TimesTyped[];
   /** What is said in words in place of figures: `dos`, `y medio`, `menos cuarto`. */
   readonly numbers: ReadonlyMap<string, number>;
+  /** Words that are numbers, and name nothing: `seven`. */
+  readonly numberWords: ReadonlySet<string>;
   readonly andHalf: ReadonlySet<string>;
   readonly pastHour: ReadonlyMap<string, number>;
   /** What is said in words, `half an hour`. */
@@ -79,6 +81,11 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     units: spellingsOf(tongues.map(({ units }) => units)),
     times: tongues.map(({ times }) => times).filter(({ atHour, atOne, atNoon }) => atHour ?? atOne ?? atNoon),
     numbers: new Map(tongues.flatMap(({ numbers }) => Object.entries(numbers.words))),
+    numberWords: new Set(
+      tongues.flatMap(({ numbers: { spoken } }) =>
+        [spoken.small, spoken.tens].flatMap((table) => Object.keys(table).filter((word) => word.length > 2)),
+      ),
+    ),
     andHalf: new Set(tongues.flatMap(({ numbers }) => numbers.andHalf)),
     pastHour: new Map(tongues.flatMap(({ numbers }) => Object.entries(numbers.pastHour))),
     minutes: new Map(tongues.flatMap(({ times }) => Object.entries(times.minutes))),

@@ -49,6 +49,7 @@ function isName(word: string, every: Hearing): boolean {
     !fillers.has(word) &&
     !batchMarks.has(word) &&
     !notNames.has(word) &&
+    !every.numberWords.has(word) &&
     !methodsByWord.has(word) &&
     !meansAnother(word, every) &&
     verbNamed(word, every) === undefined

@@ -70,10 +70,15 @@ const isGrade = (text: string): text is SurfaceGrade => grades.has(text);
 
 /** `sa2.5`, `SP 10`. */
 function gradeAt(tokens: readonly Token[], at: number): Found | undefined {
-  const [first = '', second = ''] = tokens.slice(at, at + 2).map(({ text }) => text.toLowerCase().replace(',', '.'));
+  const [first = '', second = '', third, fourth] = tokens
+    .slice(at, at + 4)
+    .map(({ text }) => text.toLowerCase().replace(',', '.'));
   if (!/^s[apt]/.test(first)) return undefined;
   const one = first.replace(/[-_ ]/, '');
   if (isGrade(one)) return { piece: { is: 'grade', grade: one }, to: at + 1 };
+  // `Sa 2 1/2`, as the standard prints it.
+  if (first === 'sa' && second === '2' && third === '1' && fourth === '2')
+    return { piece: { is: 'grade', grade: 'sa2.5' }, to: at + 4 };
   const two = `${one}${second}`;
   return isGrade(two) ? { piece: { is: 'grade', grade: two }, to: at + 2 } : undefined;
 }

@@ -36,34 +36,34 @@ export const englishActs: SaidWords['acts'] = {
       'start, starting, started, begin, beginning, make, making, set up, setting up, prepare',
       'batch, mix, another batch, another mix, pot, new pot',
     ),
-    'new pot, another pot, another batch, another mix, next batch, cook up, knock up, batch up, batch go',
+    'set me up, set up with, make me, do me, lets do, lets make, batch of, pot of, mix of, get going, going with, new pot, another pot, another batch, another mix, next batch, cook up, knock up, batch up, batch go',
   ),
   weigh: all(
     saidOf('scale, scales, balance', 'says, read, reads, showed, shows, gave, gives, had'),
-    'on scale, went in, poured in, tipped in, came out at, came to',
+    'measured out, measured in, dosed, dosed in, put on scale, on scale, went in, poured in, tipped in, came out at, came to',
   ),
   stir: all(
     inEitherOrder(turnedOn, stirrers),
     saidOf(stirrers, all('spinning again, turning again, going again, running again, back in', running)),
-    'on paddle, back on paddle, on mixer, back on mixer, on stirrer, back on stirrer, spinning again, turning again, stirring away, blending',
+    'under stirrer, under mixer, going round, stirring now, on paddle, back on paddle, on mixer, back on mixer, on stirrer, back on stirrer, spinning again, turning again, stirring away, blending',
   ),
   stop: all(
     inEitherOrder(turnedOff, stirrers),
     saidOf(stirrers, all('out of pot, lifted out', standing)),
-    'isnt turning, isnt turning anymore, isnt spinning, isnt spinning anymore, stopped turning, stopped spinning, stirred long enough, stirring is over, off mixer, off stirrer, off paddle',
+    'took off mixer, took off stirrer, took off paddle, isnt turning, isnt turning anymore, isnt spinning, isnt spinning anymore, stopped turning, stopped spinning, stirred long enough, stirring is over, off mixer, off stirrer, off paddle',
   ),
   filter: all(
     saidOf(
       'through, thru, ran through, poured through, passed through, put through, went through, pushed through',
       'filter, mesh, strainer, sieve, glass fibre, glass fiber, fine filter, 1 micron, cone',
     ),
-    'strained, straining, sieved, sieving, screened, run off through',
+    'ran through, poured through, strained, straining, sieved, sieving, screened, run off through',
   ),
   thick:
-    'heavier, way heavier, heavy, draggy, drags, dragging, stringing, like porridge, like glue, like toffee, thicker than before, thick as, going off on me, doesnt flow, wont level, pulling on brush',
+    'heavier than before, way heavier than before, thicker now, heavier, way heavier, heavy, draggy, drags, dragging, stringing, like porridge, like glue, like toffee, thicker than before, thick as, going off on me, doesnt flow, wont level, pulling on brush',
   gel: 'set up, set up in bucket, set in pot, hockey puck, a brick, like rubber, rubbery, rock hard, hard as rock, set solid, gelled up, kicked, gone to rubber, cheese, set like jelly',
   empty: all(
-    'nothing left, nothing left in, none left, all gone, used up, used it up, used last, used last of, finished off, finished last of, ran out, run dry, ran dry, scraped clean, scraped out, wiped out clean, poured out',
+    'threw rest, tossed rest, dumped rest, binned rest, threw leftovers, dumped leftovers, rest in waste, rest to waste, rest in drum, nothing left, nothing left in, none left, all gone, used up, used it up, used last, used last of, finished off, finished last of, ran out, run dry, ran dry, scraped clean, scraped out, wiped out clean, poured out',
     saidOf(
       'went, goes, gone, threw, thrown, tipped, poured, put, chucked, scraped',
       'in waste, in waste drum, in waste can, in drum, to waste, out, away, in bin, into waste',
@@ -107,7 +107,7 @@ export const englishActs: SaidWords['acts'] = {
       'coat, coat on, its coat, first coat, one coat, layer, pass',
     ),
     saidOf('dunked, dipped, poured, ran, flowed, rolled, brushed, sprayed, shot, painted', 'over, in, out of'),
-    'coated up, covered with, finished coating, done coating, done painting, done brushing, done rolling, is coated, are coated, is painted, are painted',
+    'coated up, put paint on, covered with, finished coating, done coating, done painting, done brushing, done rolling, is coated, are coated, is painted, are painted',
   ),
   'touch-up': all(
     saidOf(
@@ -129,7 +129,7 @@ export const englishActs: SaidWords['acts'] = {
       'put, popped, stuck, loaded, hung, slid, set, shoved, rolled, went, gone, goes, moved, racked, placed, got, just went, is, are',
       'in oven, into oven, on oven rack, in box, in bake, in cooker, in hot box, inside oven, to oven',
     ),
-    'baking, is baking, are baking, bake, cooking, is cooking, in to bake, into bake, oven loaded, in heat, oven door closed, doors closed',
+    'door closed, door shut, doors shut, started curing, cure started, started cure, baking, is baking, are baking, bake, cooking, is cooking, in to bake, into bake, oven loaded, in heat, oven door closed, doors closed',
   ),
   'cure room': all(
     saidOf(
@@ -155,10 +155,10 @@ export const englishActs: SaidWords['acts'] = {
   wet: 'wet gauge, wet comb, comb, comb says, comb reads, comb shows, wft, wft on, wet film is, wet reading, wet readings, notch gauge',
   film: 'dft, dft on, dry film is, dry film readings, cured thickness, final thickness, thickness on, mils dry, microns dry, film build, build on, gauge on',
   release: all(
-    'good to go, good to ship, passed inspection, looks good to ship, sign it off, signing off, signed it off, let it go, ok to ship, okay to ship, cleared to ship, approved',
+    'clear for shipping, cleared for shipping, clear to ship, ship it, ok for shipping, good for shipping, good to go, good to ship, passed inspection, looks good to ship, sign it off, signing off, signed it off, let it go, ok to ship, okay to ship, cleared to ship, approved',
   ),
   hold: all(
-    'red tag, red tagged, red tag on, tag out, tagged out, tagged, park, parked, parking, quarantine, quarantining, dont ship, do not ship, dont let go, set it aside, put it aside, sideline, sidelined, pulling aside, reject, rejected, rejecting, keep back, hang on to, not going out, block',
+    'needs rework, pull aside, pulled aside, pull it aside, red tag, red tagged, red tag on, tag out, tagged out, tagged, park, parked, parking, quarantine, quarantining, dont ship, do not ship, dont let go, set it aside, put it aside, sideline, sidelined, pulling aside, reject, rejected, rejecting, keep back, hang on to, not going out, block',
   ),
   'prep wiping': all(
     saidOf(
@@ -216,7 +216,8 @@ export const englishActs: SaidWords['acts'] = {
   'spray off': all(
     saidOf(ended, spraying),
     saidOf(spraying, 'done, finished, over, stopped, is done, is over, is finished'),
-    saidOf('trigger, gun', 'released, down, is down, off, is off, hung up, parked, put down, away, let go'),
+    saidOf('trigger', 'off, released'),
+    saidOf('trigger, gun', 'down, is down, hung up, parked, put down, away, let go'),
     'put gun down, hung gun up, let go of trigger, off trigger, mist is done, overspray is gone',
   ),
   'flush gun': all(inEitherOrder(washed, guns), saidOf(guns, isWashed)),
