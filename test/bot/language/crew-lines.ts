@@ -184,7 +184,7 @@ export const crewLines: readonly TypedLine[] = [
   ask('why not', { ask: 'why', about: 'not' }),
   ask('how come 9:42', { ask: 'why', about: '9:42' }),
   ask('where does 9:42 come from?', { ask: 'why', about: '9:42' }),
-  ask('why is impeller-7 held', { ask: 'why', about: 'impeller-7 held' }),
+  ask('why is impeller-7 held', { ask: 'why', about: 'impeller-7 held', of: [{ is: 'name', name: 'impeller-7' }] }),
   ask('find 4411', { ask: 'find', key: 'any', value: '4411' }),
   ask('find job 88', { ask: 'find', key: 'job', value: '88' }),
   ask('find customer Invented Customer A', { ask: 'find', key: 'customer', value: 'Invented Customer A' }),

@@ -68,7 +68,7 @@ const criesBesideCalm: Readonly<Record<string, string>> = {
 };
 
 /** Some of these rang: a thing that is down, a look at the pot, the oven that is fired, the stew. */
-const calmToo = `fan down | oven down | booth down | line down | compressor down | forklift is down | Forklift is down | crane is down |
+const calmToo = `oven down | booth down | line down | compressor down | forklift is down | Forklift is down | crane is down |
   router is down | Slack is down | part is down | temps are down | la olla del guiso está caliente | ojo al horno | mucho ojo |
   eyes on the pot | fire the oven | fire blanket is in the cabinet | fire insurance is due | fire brigade visited | fire alarm test
   at noon | fire drill in the booth | fire drill, everybody out at ten | eyes on the gauge? | down by 5% | kari sat down |
@@ -133,6 +133,10 @@ describe('a cry', () => {
 describe('a line that only holds the word', () => {
   it.each([...linesOf(calm), ...linesOf(calmToo)])('given "%s", then it calls nobody', (line) => {
     expect(readLine(line, tallerALasDiez).kind).toBe('misread');
+  });
+
+  it.each(['fan down', 'fan is down'])('given "%s", then the fan is off and nobody is called', (line) => {
+    expect(readLine(line, tallerALasDiez)).toMatchObject({ kind: 'command', command: { verb: 'fan', running: false } });
   });
 
   it('given one, then a tap says what it does, and only the tap calls', async () => {
