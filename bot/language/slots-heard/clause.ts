@@ -74,8 +74,8 @@ function isOfAll({ acts, pieces, claims }: Clause): boolean {
 }
 
 /**
- * `done with batch 1, tossing the last 200 grams`, `gas over can 3 and lid back on`: one act in two words, unless each names its own
- * things, or goes another way.
+ * `done with batch 1, tossing the last 200 grams`, `gas over can 3 and lid back on`, `closed can 3 and put argon on`: one act in two
+ * words, unless each names its own things, or goes another way.
  */
 function isSameAct(one: Clause, other: Clause): boolean {
   const [act, ...more] = one.acts;
@@ -84,7 +84,8 @@ function isSameAct(one: Clause, other: Clause): boolean {
   const way = ({ pieces }: Clause) => pieces.find((piece) => piece.is === 'method')?.method;
   const [next, ...others] = other.acts;
   if (act === undefined || next === undefined || more.length > 0 || others.length > 0) return false;
-  const isOne = act === next || (act === 'blanket' && strongerThan[act]?.includes(next) === true);
+  const isClosed = act === 'shut' && next === 'blanket';
+  const isOne = act === next || isClosed || (act === 'blanket' && strongerThan[act]?.includes(next) === true);
   // `painted 4, 5 and the housing with the roller`
   const isShared = act === 'coat' && way(one) === undefined && !other.claims.some((claim) => claim?.is === 'act');
   const isOtherWay = way(one) !== undefined && way(other) !== undefined && way(one) !== way(other);

@@ -102,7 +102,7 @@ export const spanishTyped: Typed = {
   saidOtherwise: spanishSaidOtherwise,
   labels: spanishLabels,
   runsInto: 'mezcla lata',
-  pots: 'mezcla olla tanda',
+  pots: 'mezcla olla tanda lote cubeta cubo balde',
   cans: 'lata bote bidón bidon',
   helpGroups: spanishHelpGroups,
   leaves: 'salir',
