@@ -3,6 +3,7 @@
 
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { withFirstShift } from '../../../bot/cards/first-shift-card.ts';
 import { guideCard } from '../../../bot/cards/guide-card.ts';
 import { figuresFor } from '../../../bot/language/figures.ts';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
@@ -38,15 +39,24 @@ it('given a crew at random, then what now is one step, one duration, one must-no
           };
           for (const name of ['kari', 'omar', 'rosa']) {
             const guidance = guideFor(telling, name);
-            const { lines } = guideCard(telling, name);
+            const card = guideCard(telling, name);
+            const whole = withFirstShift(telling, card, name, { asks: false, before: [], calls: false });
             count(guidance.doing.is);
             count(`not ${guidance.never.is}`);
+            const { lines, leads, leadsOn = [] } = whole;
+            expect([...lines, leads ?? '', ...leadsOn].join(' ')).not.toMatch(/undefined|NaN|Invalid/);
+            if (whole !== card) {
+              // Whoever is led on their first shift reads it under the answer, and in full.
+              count('led');
+              expect([leads, lines]).toEqual([expect.stringMatching(/\w/), []]);
+              expect(leadsOn.join(' ')).toMatch(/do not/i);
+              continue;
+            }
             expect(
               lines.slice(0, 3).every((line) => line.endsWith('.')),
               lines.join(' / '),
             ).toBe(true);
             expect(lines[2]).toMatch(/do not/i);
-            expect(lines.join(' ')).not.toMatch(/undefined|NaN|Invalid/);
           }
           await shift.wait(draw);
           await shift.sayAnything(draw, focus);
@@ -57,6 +67,6 @@ it('given a crew at random, then what now is one step, one duration, one must-no
     }),
     { seed: 20260302, numRuns: 16, endOnFailure: true },
   );
-  for (const what of ['act', 'read-air', 'not use-dead-pot', 'not coat-too-late'])
+  for (const what of ['act', 'led', 'read-air', 'not use-dead-pot', 'not coat-too-late'])
     expect(told.get(what) ?? 0, what).toBeGreaterThan(0);
 });
