@@ -49,6 +49,7 @@ export const spanishLines: readonly SpokenLine[] = [
   rocio('verb', 'stirring', 'pasé la 1 por la malla', 'filter 1'),
   rocio('verb', 'working', 'cerré el bote 2 y le eché nitrógeno', 'blanket 2'),
   rocio('verb', 'working', 'le pegué una buena meneada al bote 2', 'prestir 2'),
+  rocio('verb', 'working', 'le he quitado la tapa al 2', 'lid 2'),
   rocio('verb', 'working', 'la mezcla 1 ya anda como miel', 'thick 1'),
   rocio('verb', 'working', 'se acabó la cubeta 1', 'empty 1'),
   rocio('verb', 'dried', 'metida la 8 en la estufa a 90', 'cure bracket-8 oven 90C'),

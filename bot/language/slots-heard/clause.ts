@@ -134,4 +134,4 @@ function isCoat(pieces: readonly Piece[], claims: Clause['claims']): boolean {
 }
 
 /** The same words are said of a pot and of a can: `destapé el bote 2`. */
-const ofCans: Readonly<Partial<Record<SaidAct, SaidAct>>> = { uncover: 'lid', cover: 'shut', stir: 'prestir' };
+export const ofCans: Readonly<Partial<Record<SaidAct, SaidAct>>> = { uncover: 'lid', cover: 'shut', stir: 'prestir' };

@@ -11,7 +11,7 @@ import { asTaps, type Understands, type Understood } from '../understood.ts';
 import { verbNamed } from '../verbs-typed.ts';
 import type { VocabularyName } from '../vocabulary.ts';
 import { actRows } from './act-rows.ts';
-import { type Clause, clausesOf } from './clause.ts';
+import { type Clause, clausesOf, ofCans } from './clause.ts';
 import { type Composed, composed } from './compose.ts';
 import { impliedActs } from './implied-act.ts';
 import { type Claimed, claimed } from './phrases.ts';
@@ -105,7 +105,10 @@ function eachHeard(clauses: readonly Clause[], context: LineContext): readonly (
   let before: Before | undefined;
   return clauses.map((clause) => {
     const madeOf = (acts: readonly SaidAct[]) => acts.flatMap((act) => composed(act, clause, before, context) ?? []);
-    const said = madeOf(clause.acts);
+    const ofPot = madeOf(clause.acts);
+    // `le quité la tapa al 3`: no pot has this number, a can has.
+    const isNumbered = clause.pieces.some(({ is }) => is === 'number');
+    const said = ofPot.length > 0 || !isNumbered ? ofPot : madeOf(clause.acts.flatMap((act) => ofCans[act] ?? []));
     const made = said.length > 0 ? said : madeOf(impliedActs(clause, context));
     const [first] = made;
     const isSprayed =
