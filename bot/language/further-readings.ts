@@ -67,12 +67,25 @@ const toldOf: Understands = (rest, context, strictly) => {
   return asSaid(rest, context, strictly, plainly) ?? inFigures(slotsHeard)(rest, context, strictly, plainly);
 };
 
+/** `por qué no puedo pintar la 8` takes nothing back, though it holds a no. */
+const corrected: InFigures = (line, context, ...others) =>
+  asksWhyFirst(line, context) ? undefined : correction(line, context, ...others);
+
+const asksWhyFirst = (line: string, { hearing }: LineContext): boolean =>
+  hearing.tongues.some(({ questions: { why } }) => {
+    const upTo = why.word.exec(withoutAccents(line.toLowerCase()).replace('¿', ''))?.[0];
+    return upTo !== undefined && upTo.trim().split(' ').length <= mostBeforeWhy;
+  });
+
+/** `por que` are two. */
+const mostBeforeWhy = 2;
+
 /** What puts the last act right, then a question about the state, what answers the last card, and an act told in the speaker's own words. */
 const further: readonly InFigures[] = [
   actsApart,
   labelSaid,
   requested,
-  correction,
+  corrected,
   inFigures(sameFor),
   inFirstFigures(askedInWords),
   bareAnswer,
@@ -82,11 +95,15 @@ const further: readonly InFigures[] = [
   ownWordsAnswer,
 ];
 
+/** `le pusieron gas al bote 3`: whoever writes without marks asks it in the same words, so that a tap says which. */
+const mayBeAsked = (line: string, { hearing }: LineContext): boolean =>
+  hearing.tongues.some(({ questions }) => questions.mayAsk?.test(withoutAccents(line.toLowerCase())) === true);
+
 export function understood(line: string, context: LineContext, strictly: Strictly): Understood | undefined {
   const plainly = plainlySaid(line, context);
   for (const reading of further) {
     const found = reading(line, context, strictly, plainly);
-    if (found !== undefined) return found;
+    if (found !== undefined) return mayBeAsked(line, context) ? asTaps(found) : found;
   }
   return undefined;
 }

@@ -35,15 +35,27 @@ function ratioCard({ telling, asked, things }: OfTopic): Card {
     const shown = toWeigh.map(({ label, shown }) => words.titled(label, shown)).join(', ');
     return makeCard(words.titled(telling.words.page.batch(raw.number), shown), 'plain', { lines: [rule, bySheet] });
   }
-  if (asked.mass === undefined || isFailed(byWeight)) return makeCard(rule, 'plain', { lines: [bySheet] });
+  const { mass } = asked;
+  if (mass === undefined || isFailed(byWeight)) return makeCard(rule, 'plain', { lines: [bySheet] });
   // `how much B for 700 g of A`: what is asked for stands first, what is there last.
   const component = asked.of.flatMap((thing) => (thing.is === 'name' && isComponent(thing) ? [thing.name] : []));
+  if (component.length === 0) {
+    const shares = [
+      ['part-a', byWeight.partsA],
+      ['part-b', byWeight.partsB],
+    ] as const;
+    const all = byWeight.partsA + byWeight.partsB;
+    const shown = shares.map(([each, parts]) =>
+      words.titled(material.component[each], telling.figures.mass(grams((mass * parts) / all))),
+    );
+    return makeCard(shown.join(', '), 'plain', { lines: [rule, bySheet] });
+  }
   const given: Component = component.at(-1) === 'b' ? 'part-b' : 'part-a';
   const other: Component = given === 'part-a' ? 'part-b' : 'part-a';
   const share = given === 'part-a' ? byWeight.partsB / byWeight.partsA : byWeight.partsA / byWeight.partsB;
-  const needed = grams(asked.mass * share);
+  const needed = grams(mass * share);
   return makeCard(
-    topics.ratioTo(material.component[given], asked.mass, material.component[other], needed, telling.figures),
+    topics.ratioTo(material.component[given], mass, material.component[other], needed, telling.figures),
     'plain',
     { lines: [rule, bySheet] },
   );

@@ -6,7 +6,13 @@ import type { AskedKind, QuestionsTyped } from '../tongues/questions-typed.ts';
 import { canI, type Said } from './said-in.ts';
 
 export const stateLine = (ask: StateQuestion['ask'], said: Said): string =>
-  [ask, ...ofWhat(said), ...(said.act === undefined ? [] : [said.act])].join(' ');
+  jobLine(said) ?? [ask, ...ofWhat(said), ...(said.act === undefined ? [] : [said.act])].join(' ');
+
+/** Of a job its parts are told, whatever is asked. */
+const jobLine = ({ things }: Said): string | undefined => {
+  const job = things.find((thing) => thing.startsWith('job '));
+  return job && `find ${job}`;
+};
 
 /** A place only where nothing in it is named. */
 const ofWhat = ({ things, places }: Said): readonly string[] => (things.length > 0 ? things : places);
@@ -19,9 +25,13 @@ export function lineOf(asks: AskedKind, asked: string, said: Said, typed: Questi
   const of = ofWhat(said);
   const lot = things.find((thing) => thing.startsWith('lot '));
   if (lot !== undefined) return `trace ${lot}`;
+  const ofJob = jobLine(said);
+  if (ofJob !== undefined) return ofJob;
   switch (asks) {
     case 'can-i':
       if (act === undefined && places.length > 0) return `where-is ${places.join(' ')}`;
+      // `when can I stop the stirrer`: by the clock of what is stirred.
+      if (act === 'stop') return ['how-long', ...(things.length > 0 ? things : said.stirring)].join(' ');
       // `se puede ya`
       return (
         canI(said) ?? (things.length > 0 || asked.split(' ').length < 4 ? ['to-do', ...things].join(' ') : undefined)
@@ -63,12 +73,21 @@ export function lineOf(asks: AskedKind, asked: string, said: Said, typed: Questi
 }
 
 export function topicLine(topic: Topic, asked: string, said: Said, typed: QuestionsTyped): string {
-  const things = said.things.map((thing) => (thing.startsWith('lot ') ? `"${thing}"` : thing));
+  const [serial] = said.things.filter((thing) => /^\d{4,}$/.test(thing));
+  if (topic === 'details' && serial !== undefined) return `find ${serial}`;
+  const things = said.things
+    // `how long does it cure at 90`: no part of the shop.
+    .filter((thing) => !(topic.startsWith('sheet-') && /^\d+$/.test(thing)) && !thing.startsWith('job '))
+    .map((thing) => (thing.startsWith('lot ') ? `"${thing}"` : thing));
   if (topic === 'enough') return ['how-stands', topic, ...partsCounted(asked, things, typed)].join(' ');
   const component = said.component === undefined || topic === 'ratio' ? [] : [said.component];
   if (topic !== 'ratio') return ['how-stands', topic, ...component, ...things].join(' ');
   const [, amount, unit = 'g', of] = typed.given.exec(asked) ?? [];
-  if (amount === undefined || of === undefined) return ['how-stands', topic, ...things].join(' ');
+  if (amount === undefined || of === undefined) {
+    // `if I make 3 kilos how much A goes in`: of the whole mix.
+    const [whole] = said.figures;
+    return ['how-stands', topic, ...(whole === undefined ? things : [whole])].join(' ');
+  }
   return `how-stands ratio ${of} ${amount}${unitNamed(unit)}`;
 }
 
@@ -83,7 +102,8 @@ function partsCounted(asked: string, things: readonly string[], { stretch }: Que
 /** `gramos`, `pounds`. */
 const unitNamed = (unit: string): string => ({ k: 'kg', p: 'lb', l: 'lb', o: 'oz' })[unit[0] ?? ''] ?? 'g';
 
-export const standingLine = (said: Said): string => ['how-stands', 'standing', ...ofWhat(said)].join(' ');
+export const standingLine = (said: Said): string =>
+  jobLine(said) ?? ['how-stands', 'standing', ...ofWhat(said)].join(' ');
 
 const areaSaid =
   /(?:(?<![.,\d])(\d+)(?![.,]?\d)\D{1,24}?)?(?<![.,\d])(\d+(?:[.,]\d+)?) ?((?:m|ft)\^?2|sqm|sqft)(?!\w)/i;

@@ -22,7 +22,7 @@ export const askedInWords: Understands = (line, context) => {
     if (strict !== undefined) return { is: 'sure', line: strict };
   }
   if (read.some(({ questions, asking }) => questions.others.test(asking.asked))) return undefined;
-  for (const strictly of [strictLine, fallback]) {
+  for (const strictly of [strictLine, bareQuestion, fallback]) {
     for (const { questions, asking } of read) {
       const strict = strictly(asking, questions, context);
       if (strict !== undefined) return { is: 'sure', line: strict };
@@ -40,11 +40,13 @@ function explainedBy(asking: Asking, typed: QuestionsTyped, context: LineContext
   if (about === undefined) return undefined;
   const may = askedWhether(about.replace(typed.why.word, ''), context.hearing);
   if (may === undefined) return `why ${about}`.trim();
-  return strictLine({ ...asking, asked: may, pattern: may, isAsked: true }, typed, context) ?? 'why not';
+  const whether = { ...asking, asked: may, pattern: may, isAsked: true, isStated: false };
+  return strictLine(whether, typed, context) ?? bareQuestion(whether, typed, context) ?? 'why not';
 }
 
 function strictLine(asking: Asking, typed: QuestionsTyped, context: LineContext): string | undefined {
-  const { asked, pattern, isMarked, isAsked } = asking;
+  const { asked, pattern, isMarked, isAsked, isStated } = asking;
+  if (isStated) return undefined;
   let found: Said | undefined;
   // Of most lines nothing is asked: what they name is looked for only where something is.
   const said = (): Said => {
@@ -61,17 +63,19 @@ function strictLine(asking: Asking, typed: QuestionsTyped, context: LineContext)
     const strict = stands ? lineOf(asks, asked, said(), typed) : undefined;
     if (strict !== undefined) return strict;
   }
-  return isMarked ? bareQuestion(asked, said(), typed, context) : undefined;
+  return undefined;
 }
 
 /** Whether what it names is what that topic is asked of. */
 function isOf(
-  { notOf, ofPart, ofPerson }: TopicAsked,
-  { named }: Said,
+  { asks, notOf, ofPart, ofPerson }: TopicAsked,
+  { named, endsPart }: Said,
   pattern: string,
   { who }: QuestionsTyped,
 ): boolean {
   if (notOf !== undefined && named.includes(notOf)) return false;
+  // `how long must 8 cure` is asked of the part, `how long does it cure at 90` of the sheet.
+  if (notOf === 'part' && asks.startsWith('sheet-') && endsPart) return false;
   if (ofPerson === true) return named.includes('person') || who.test(pattern);
   return ofPart !== true || named.includes('part') || named.includes('number');
 }
@@ -91,14 +95,11 @@ function fallback(
 }
 
 /** `filtered 2?` asks whether it was; `coat impeller-7 1 brush?` whether it may be. */
-function bareQuestion(
-  asked: string,
-  said: Said,
-  { isDone }: QuestionsTyped,
-  { hearing }: LineContext,
-): string | undefined {
-  if (termNamed(asked, hearing) !== undefined) return `what-is ${asked}`;
+function bareQuestion({ asked, isMarked }: Asking, typed: QuestionsTyped, context: LineContext): string | undefined {
+  if (!isMarked) return undefined;
+  if (termNamed(asked, context.hearing) !== undefined) return `what-is ${asked}`;
+  const said = saidIn(asked, typed, context);
   const [first = ''] = asked.split(' ');
   if (said.act === undefined) return said.things.length === 1 ? `how-long ${said.things.join(' ')}` : undefined;
-  return isDone.test(first) || !said.beginsInAct ? stateLine('how-long', said) : canI(said);
+  return typed.isDone.test(first) || !said.beginsInAct ? stateLine('how-long', said) : canI(said);
 }

@@ -13,6 +13,8 @@ export interface Asking {
   /** It ends or begins in its mark. */
   readonly isMarked: boolean;
   readonly isAsked: boolean;
+  /** It only tells what was read or done. */
+  readonly isStated: boolean;
 }
 
 export function askingIn(line: string, typed: QuestionsTyped, { people = [] }: LineContext): Asking {
@@ -23,17 +25,17 @@ export function askingIn(line: string, typed: QuestionsTyped, { people = [] }: L
   const led = afterAside(text, typed).replace(typed.leadIns, '');
   const asked = led.replace(typed.whether, '').replace(/[ ?!.,]+$/, '');
   const lead = text.slice(0, text.length - led.length);
-  const isMarked =
-    /[?¿]/.test(line) ||
-    typed.asksAtEnd.test(asked) ||
-    (lead !== '' && (typed.whether.test(led) || typed.tells.test(lead)));
+  const isLedIn = lead !== '' && (typed.whether.test(led) || typed.tells.test(lead));
+  const isStated = !/[?¿]/.test(line) && !isLedIn && typed.stated.test(asked);
+  const isMarked = !isStated && (/[?¿]/.test(line) || typed.asksAtEnd.test(asked) || isLedIn);
   const pattern = withoutPeople(asked, people, typed.somebody);
   const isAsked =
     isMarked ||
-    asksByWords({ asked, pattern }, typed) ||
+    (!isStated && asksByWords({ asked, pattern }, typed)) ||
     typed.thingFirst.test(pattern) ||
+    typed.thingFirst.test(led) ||
     typed.accented?.test(lower) === true;
-  return { asked, pattern, isMarked, isAsked };
+  return { asked, pattern, isMarked, isAsked, isStated: isStated && !isAsked };
 }
 
 /** A name in front asks nothing, where the word that stands for it does. */

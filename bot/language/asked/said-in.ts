@@ -13,6 +13,10 @@ export interface Said extends ThingsSaid {
   readonly named: readonly ('part' | 'batch' | 'can' | 'person' | 'number')[];
   /** A part by its whole name: a bare number is a pot's in a trace. */
   readonly traced: string | undefined;
+  /** A bare number is one that a part ends in. */
+  readonly endsPart: boolean;
+  /** Pots that are stirred now. */
+  readonly stirring: readonly string[];
   /** What is in cure now. */
   readonly curing: readonly string[];
   /** `a` or `b`. */
@@ -21,7 +25,11 @@ export interface Said extends ThingsSaid {
 
 /** An act that is said in other words than its own counts before those that only look like one. */
 export function saidIn(asked: string, typed: QuestionsTyped, context: LineContext): Said {
-  const all = thingsSaid(tokenize(asked.replace(typed.modal, ''), context.hearing), typed, context);
+  const all = thingsSaid(
+    tokenize(asked.replace(typed.modal, '').replace(typed.usesPot.said, typed.usesPot.as), context.hearing),
+    typed,
+    context,
+  );
   const spray: Verb = all.things.some((thing) => /[a-z]-?\d|^\d+$/.test(thing)) ? 'coat' : 'spray-on';
   const isSprayed =
     typed.spray.test(asked) || (all.acts.length === 0 && all.method !== undefined && methodRows[all.method].atomised);
@@ -34,7 +42,9 @@ export function saidIn(asked: string, typed: QuestionsTyped, context: LineContex
     ...all,
     act,
     named: all.things.map((thing) => kindOf(thing, context)),
+    endsPart: all.things.some((thing) => context.parts.some((part) => /\d+$/.exec(part)?.[0] === thing)),
     curing: curingNow(context),
+    stirring: stirringNow(context),
     traced,
     component: typed.component.exec(asked)?.[1],
     method: act === 'coat' ? method : undefined,
@@ -48,6 +58,9 @@ function curingNow({ live }: LineContext): readonly string[] {
   const parts = live?.().parts.filter(({ phase }) => phase === 'curing') ?? [];
   return parts.length > mostCuring ? [] : parts.map(({ name }) => name);
 }
+
+const stirringNow = ({ live }: LineContext): readonly string[] =>
+  (live?.().batches ?? []).filter(({ phase }) => phase === 'blending').map(({ number }) => `batch ${number}`);
 
 export function canI(said: Said): string | undefined {
   const { act, things, places, method, figures, component } = said;

@@ -125,6 +125,8 @@ const marks = [
   { noun: 'session', said: sessionMarks },
 ] as const;
 
+const jobMarks: ReadonlySet<string> = new Set(['job', 'order', 'trabajo', 'orden']);
+
 /** `pot 1`, `can 3`; `the second pot`, `both pots` by the pots that there are. */
 function markedAt(
   tokens: readonly Token[],
@@ -140,13 +142,20 @@ function markedAt(
     batchMarks.has(wordIn(each)) ||
     hearing.tongues.some(({ pots }) => pots.split(' ').includes(plain(each?.text ?? '')));
   const lot = tokens[i + 1];
+  // Spanish speakers call a pot `lote` too.
+  if (word === 'lot' && number !== undefined && batches.some((batch) => batch === number))
+    return { thing: `batch ${number}`, to: i + 2 };
+  if (jobMarks.has(word) && lot !== undefined && /\d/.test(lot.text))
+    return { thing: `job ${plain(lot.text)}`, to: i + 2 };
   if (word === 'lot' && lot !== undefined && /\d/.test(lot.text)) return { thing: `lot ${plain(lot.text)}`, to: i + 2 };
   // `number 8` is any thing that has it.
   const noun = word === 'number' ? undefined : isPot(token) ? 'batch' : marks.find(({ said }) => said.has(word))?.noun;
   if (noun !== undefined && number !== undefined) return { thing: `${noun} ${number}`, to: i + 2 };
   const nth = Object.hasOwn(ordinals, text) ? ordinals[text] : undefined;
   const ranked = [...batches].sort((one, other) => one - other);
-  const batch = nth === undefined || !isPot(tokens[i + 1]) ? undefined : ranked[nth - 1];
+  // `how much hardener for the first`: it ends in what it asks of.
+  const isLast = tokens[i + 1] === undefined && hearing.said.articles.has(wordIn(tokens[i - 1]));
+  const batch = nth === undefined || !(isPot(tokens[i + 1]) || isLast) ? undefined : ranked[nth - 1];
   if (batch !== undefined) return { thing: `batch ${batch}`, to: i + 2 };
   const [only, other] = ranked;
   if (isPot(token) && only !== undefined && other === undefined) return { thing: `batch ${only}`, to: i + 1 };

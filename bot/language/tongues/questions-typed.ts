@@ -82,5 +82,11 @@ export interface QuestionsTyped {
   readonly ofAll: RegExp;
   /** A word that says that something is done. */
   readonly isDone: RegExp;
+  /** `use 2`: what is used is a pot. */
+  readonly usesPot: { readonly said: RegExp; readonly as: string };
+  /** A reading, an act that was done or one that was not: without a mark or a word that asks, it asks nothing. */
+  readonly stated: RegExp;
+  /** Said as it is asked, where no mark tells. */
+  readonly mayAsk?: RegExp;
   readonly ordinals: Readonly<Record<string, number>>;
 }

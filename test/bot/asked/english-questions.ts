@@ -1,6 +1,15 @@
 // Questions as English speakers ask them in a shop, with what the answer must tell. Invented.
 
 export const englishQuestions: readonly (readonly [line: string, tells: RegExp])[] = [
+  ['how muggy is it in here', /Humidity/],
+  ['when did someone last look at the hygrometer', /\d\d:\d\d \w+: air/],
+  ['if I make 3 kilos how much A goes in', /Part A: 1500 g, Part B: 1500 g/],
+  ['at this temperature how long is the stir time', /Mixing time/],
+  ['is the metal warm enough that no water condenses on it', /Dew point/],
+  ['which ones are still naked', /still to coat/],
+  ['how long does it cure at 90', /at 90|cure/i],
+  ['so what has happened so far today', /The day/],
+  ['can I use 2 yet', /coat 2: not as things stand/],
   ['can I coat flange-7?', /flange-7: nothing here stands against it[\s\S]*Finish by/],
   ['can i coat 8 again yet', /flange-8: not as things stand[\s\S]*forbids a coat over film/],
   ['am I ok to put another coat on flange 8', /forbids a coat over film/],

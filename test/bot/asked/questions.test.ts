@@ -52,6 +52,9 @@ describe('what is no question about the state', () => {
     "coat 7 when it's dry",
     'can you start a mix of 2 kilos?',
     'air was 24 when I looked',
+    'skin temp of flange 7: 21 degrees',
+    'did 7 with the brush',
+    "haven't put any B in yet",
     'why 09:42',
     'is everyone ok',
   ])('given %s, then it is not answered as one', (line) => expect(answered(line)).toBe(false));
@@ -60,11 +63,35 @@ describe('what is no question about the state', () => {
     'puedes empezar una mezcla de 2 kilos?',
     'pinto la 7 cuando esté seca',
     'la 7 ya está seca',
+    'a ver el aire está a 23 y 50',
+    'estamos a 22 grados y 45 de humedad',
     'por qué 09:42',
   ])('given %s, then it is not answered as one', (line) => expect(answered(line, tallerALasDiez)).toBe(false));
 
   it.each(['is anyone down?', 'is pot 1 on fire?', 'who is hurt', 'fire in the booth, where is the extinguisher?'])(
     'given %s, then no question hides the need in it',
     (line) => expect(answered(line)).toBe(false),
+  );
+});
+
+describe('what is asked and what is told in the same words', () => {
+  it('given a line that asks why with one letter, then nothing is put on hold', async () => {
+    const { say } = await shopAsked('en');
+    expect((await say('y is 9 still on hold in there')).recorded).toBe(false);
+  });
+
+  it('given a Spanish line without marks that says what others did, then a tap says it and nothing is recorded before', async () => {
+    const { say } = await shopAsked('es');
+    const { card, recorded } = await say('le pusieron gas a la lata 3');
+    expect([recorded, card.actions.map(({ line }) => line)]).toEqual([false, ['blanket 3']]);
+  });
+
+  it.each(['guessing its about 25 in here', "8 isn't there yet, still grabs the glove"])(
+    'given the hedge or denial %s, then no tap records it',
+    async (line) => {
+      const { say } = await shopAsked('en');
+      const { card, recorded } = await say(line);
+      expect([recorded, card.actions.filter(({ line: tap }) => /^(?:air|dry)/.test(tap))]).toEqual([false, []]);
+    },
   );
 });

@@ -2,6 +2,10 @@
 
 export const spanishQuestions: readonly (readonly [line: string, tells: RegExp])[] = [
   ['¿qué hago ahora?', /^Qué toca ahora/],
+  ['para 2 kilos cuánto lleva de A', /Parte A: 1000 g/],
+  ['cuánto tiempo cura a 90', /90/],
+  ['humedad maxima de la ficha', /humedad/i],
+  ['cuánto puede variar la relación', /A con B/],
   ['¿puedo aplicar flange-7?', /flange-7: aquí nada se opone/],
   ['puedo pintar la 7', /flange-7: aquí nada se opone/],
   ['se puede pintar la 8 ya', /flange-8: tal como está, no/],

@@ -42,24 +42,34 @@ export const englishQuestions: QuestionsTyped = {
       gonna: 'going to',
       gotta: 'got to',
     },
-    ...{ howlong: 'how long', whens: 'whens', doin: 'doing', yt: 'yet', iz: 'is', dose: 'does' },
+    ...{
+      flashoff: 'flash off',
+      potlife: 'pot life',
+      dewpoint: 'dew point',
+      howlong: 'how long',
+      whens: 'whens',
+      doin: 'doing',
+      yt: 'yet',
+      iz: 'is',
+      dose: 'does',
+    },
   },
   who: /^who/,
   stretch: /(?:^|\D)(\d+) ?(?:to|-|thru|through|till) ?(\d+)/,
   notPlaces: 'outside',
   somebody: 'somebody',
   asking:
-    /^(?:what|whats|what's|which|who|whos|who's|whose|whom|when|whens|when's|where|wheres|where's|how|hows|how's|since when|till when|until when|from (?:what|which|when)|at what|by when|is|isnt|isn't|are|arent|aren't|was|were|does|doesnt|am i|(?:do|did|have|had|has|could|should|shall|must|may|would|will|can) (?:i|we|you|they|he|she|it|the|this|that|these|those|somebody|anyone|anybody|someone|any|both|[a-z]+[- ]?\d+)|any(?:thing|one|body)? |has \S+)\b/,
+    /^(?:what|whats|what's|which|who|whos|who's|whose|whom|when|whens|when's|where|wheres|where's|how|hows|how's|since when|till when|until when|from (?:what|which|when)|at what|by when|is|isnt|isn't|are|arent|aren't|was|were|does|doesnt|am i|(?:do|did|have|had|has|could|should|shall|must|may|would|will|can) (?:i|we|you|they|he|she|it|the|this|that|these|those|somebody|anyone|anybody|someone|any|both|[a-z]+[- ]?\d+)|any(?:thing|one|body)? |has \S+)\b|^(?:the )?(?:max\w*|min\w*|highest|lowest|least|most)\b(?!.*\d)/,
   asksAtEnd: /\b(?:yet|or not|or what|huh)$(?<!(?:not|n'?t) .*)/,
   thingFirst:
-    /^(?:the |number |no )?(?:[a-z-]* ?\d+|[a-z-]+) (?:when|whens|how long|how much|who|where|what time|since when)\b/,
+    /^(?:the |number |no )?(?:[a-z-]* ?\d+|[a-z-]+) (?:when|whens|how long|how much|who|where|what time|since when)\b|^(?:if|for|at|with|in|on) (?:[^ ?]+ ){1,6}(?:what|whats|what's|how|when|who|which|where)\b/,
   why: englishWhyAsked,
   topics: englishTopicsAsked,
   given: /\b(\d+(?:[.,]\d+)?) ?(kg|kilos?|g|grams?|lbs?|pounds?|oz|ounces?)?(?: of)? (?:part )?([ab])\b/,
   leadIns:
-    /^(?:(?:hey|hi|hello|yo|(?:ok|okay|right|now)(?! (?:to|for|if)\b)|(?:wait|hold on|hang on)(?=,? (?:why|how|what|when|where|who|is|are|can)\b)|so|and|but|well|um+|uh+|er|quick question|question|just(?! (?:coat|spray|brush|mix|start|stop))|checking|just wondering|wondering|please|pls|sorry|guys|team|all|bot|boss|mate|any idea|any clue|no idea|tell (?:me|us)|remind (?:me|us)|let (?:me|us) know|(?:does |do )?(?:any(?:one|body)|some(?:one|body)|you|we) know|(?:can|could|would|will) (?:you|u|ya)(?: please| pls)? (?:tell|show|remind|send|give)(?: (?:me|us))?|(?:just |kindly |please )?(?:show|send|let)(?: (?:me|us))(?: see| know)?|just tell (?:me|us)|pull up|print(?: me| us)?|(?:gimme|give me|give us)(?= (?:the |a )?(?:whole |full )?(?:day|summary|rundown|recap|traveler|traveller|status|next step|record|card|numbers))|(?:i(?:'d| would) like to|i (?:want|need) to) see|(?:i|we) (?:need|want|have|wanted) to know|i wonder|what about|how about)[ ,.:;!-]+)+/,
+    /^(?:(?:hey|hi|hello|yo|(?:ok|okay|right|now)(?! (?:to|for|if)\b)|(?:wait|hold on|hang on)(?=,? (?:why|how|what|when|where|who|is|are|can)\b)|so|and|but|well|um+|uh+|er|quick question|question|just(?! (?:coat|spray|brush|mix|start|stop))|checking|just wondering|wondering|please|pls|sorry|guys|team|all|bot|boss|mate|any idea|any clue|no idea|tell (?:me|us)|remind (?:me|us)|let (?:me|us) know|(?:does |do )?(?:any(?:one|body)|some(?:one|body)|you|we) know|(?:can|could|would|will) (?:you|u|ya)(?: please| pls)? (?:tell|show|remind|send|give)(?: (?:me|us))?|(?:just |kindly |please )?(?:show|send|let)(?: (?:me|us))(?: see| know)?|just tell (?:me|us)|pull up|(?:list|work|figure|print)(?: out)?(?: me| us)?(?= )(?! \d)|(?:gimme|give me|give us|get me)(?= (?:the |a |my |our |all )?(?:whole |full |quick |short )?(?:version|cans|tins|history|paperwork|day|summary|rundown|recap|overview|traveler|traveller|status|next step|record|card|numbers))|(?:i(?:'d| would) like to|i (?:want|need) to) see|(?:i|we) (?:need|want|have|wanted) to know|i wonder|what about|how about)[ ,.:;!-]+)+/,
   others:
-    /^(?:why|how come|how (?:do|does|should|would) (?:i|we|you|one|it)\b|how to|what does|what do you|(?:can|could|will|would) (?:you|u|ya|some(?:one|body)|any(?:one|body))\b)/,
+    /^(?:why|how come|how (?:do|does|should|would) (?:i|we|you|one|it)\b|how to|what does(?! \S+(?: \S+)? (?:belong|go (?:to|with)))|what do you|(?:can|could|will|would) (?:you|u|ya|some(?:one|body)|any(?:one|body))\b)/,
   modal:
     /^(?:when |how soon |what time |from when |how long (?:until|till|before) )?(?:can|could|may|should|shall|must)\b/,
   notActs: 'on off',
@@ -79,11 +89,11 @@ export const englishQuestions: QuestionsTyped = {
       said: /(?:when |how (?:soon|late) |what time |(?:from|till|until) when |how long (?:until|till|before) )?(?:can|could|may|should|shall|must) (?:i|we|they|it|this|that|these|those|somebody|someone|anybody|anyone|the [a-z]+|[a-z]+[- ]\d+|\d+(?= (?:be|go|come|get|have|already|still|now)\b)|[a-z]+(?= be\b))\b/,
     },
     { asks: 'mask', said: /(?:what|which) (?:mask|respirator|cartridge)/ },
-    { asks: 'traveller', said: /\b(?:travell?er|route card|job card)\b/, anywhere: true },
+    { asks: 'traveller', said: /\b(?:travell?er|route card|job card|paperwork (?:of|for|on))\b/, anywhere: true },
     { asks: 'card', said: /(?:the )?(?:card|record|history|file) (?:of|for|on)\b/ },
     {
       asks: 'day',
-      said: /(?:the |my |our )?(?:whole |full )?(?:day|shift|morning)(?:'?s)? ?(?:so far|summary|record|report|log|recap|rundown|to now|until now|up to now)?$|(?:a |the )?(?:summary|recap|rundown|report) (?:of|for) (?:the |to)?(?:day|shift|today)|what have (?:they|we|you) (?:all )?done (?:so far|today)/,
+      said: /(?:the |my |our )?(?:whole |full )?(?:day|shift|morning)(?:'?s)? ?(?:so far|summary|record|report|log|recap|rundown|to now|until now|up to now)?$|(?:a |the )?(?:quick |short |brief |full )?(?:summary|recap|rundown|report|overview|short version|version) (?:of|for|on) (?:the |this )?(?:day|shift|today|morning)|what(?:'?s| is| has| have)?(?: all)? (?:been )?(?:happened|happening|happens|going on|gone on|went on|got done|done)\b.{0,12}\b(?:today|so far|this morning|this shift)|what have (?:they|we|you) (?:all )?done (?:so far|today)/,
     },
     { asks: 'day', said: /how (?:much|many)\b.{0,30}\b(?:today|so far|this morning|this shift|yet today)\b/ },
     { asks: 'can-i', said: /how long (?:until|till|before) (?:i|we|it|they|\S+|the \S+) can\b/, anywhere: true },
@@ -119,7 +129,7 @@ export const englishQuestions: QuestionsTyped = {
     },
     {
       asks: 'how-hot',
-      said: /how (?:hot|warm|cold|cool|humid|damp)\b|(?:what|whats)(?:'s| is| was)? (?:the |our |its )?(?:current |latest |last )?(?:part |oven |room |air |booth |metal )?(?:temp|temps|temperature|humidity|rh|dew ?point|spread|air|weather)\b|temp(?:erature)? (?:of|on|in|at)\b/,
+      said: /how (?:hot|warm|cold|cool|chilly|humid|damp|muggy|sticky|steamy|clammy|moist)\b|\b(?:condens\w*|sweat(?:s|ing)?|dew forms?|fog(?:s|ging) up)\b|(?:what|whats)(?:'s| is| was)? (?:the |our |its )?(?:current |latest |last )?(?:part |oven |room |air |booth |metal )?(?:temp|temps|temperature|humidity|rh|dew ?point|spread|air|weather)\b|temp(?:erature)? (?:of|on|in|at)\b/,
       anywhere: true,
     },
     {
@@ -137,7 +147,7 @@ export const englishQuestions: QuestionsTyped = {
     },
     {
       asks: 'how-much',
-      said: /(?:do we have |have we got |got |is there )?any (?:part |more )?[ab](?: left)?\b|(?:what|which|how many) (?:cans?|tins?)\b|how (?:much|many)\b|what(?:'?s| is) (?:left|in)\b(?= (?:in|of|on)?\b ?(?:the |my |our )?(?:pot|batch|mix|can|tin|a\b|b\b|part [ab]|stock|\d))|(?:do|have) (?:we|i) (?:have |got )?enough|is there enough/,
+      said: /(?:do we have |have we got |got |is there )?any (?:part |more )?[ab](?: left)?\b|(?:what|which|how many|all(?: the| our)?|the|our) (?:open )?(?:cans?|tins?)\b(?= (?:we|that|there|are|is|do|have|on|in)\b|$)|(?:any(?:thing)?|much|some(?:thing)?) (?:still )?left (?:in|of|on)\b|how (?:much|many)\b|what(?:'?s| is) (?:left|in)\b(?= (?:in|of|on)?\b ?(?:the |my |our )?(?:pot|batch|mix|can|tin|a\b|b\b|part [ab]|stock|\d))|(?:do|have) (?:we|i) (?:have |got )?enough|is there enough/,
       anywhere: true,
     },
     { asks: 'what-now', said: /what (?:do|should|must) (?:i|we) do(?: (?:now|next|first|here))?(?= |$)|what now\b/ },
@@ -159,6 +169,14 @@ export const englishQuestions: QuestionsTyped = {
     },
   ],
   acts: [
+    {
+      act: 'air',
+      said: /\b(?:hygrometer|thermometer|(?:check|look|read|measur|test)\w*\b.{0,12}\b(?:air|room|humidity|weather))\b/,
+    },
+    {
+      act: 'stop',
+      said: /\b(?:shut|turn|switch|kill)\b.{0,20}\bstirr\w*.{0,6}\boff\b|\b(?:stop|quit|done|finish\w*) (?:the )?stirr\w*|\bstirr\w* (?:stop|done|off)\b/,
+    },
     { act: 'door', said: /\boven door\b/ },
     { act: 'cure', said: /\b(?:(?:in(?:to)?|to) the oven|cured|bake[ds]?|in(?:to)? cure)\b/ },
     {
@@ -191,5 +209,8 @@ export const englishQuestions: QuestionsTyped = {
   component: /(?<=[a-z] )([ab])(?= (?:is|are|do|left|we|have)\b|$)/,
   ofAll: /^(?:(?:is|are) (?:there )?any\w*|how|when|what|any|time|till|until)\b/,
   isDone: /(?:ed|dry|empty|out|thick|shut|held|wet)$/,
+  usesPot: { said: /\b(use|used|using) (?:up )?(?:number )?(?=\d+\b)/, as: '$1 batch ' },
+  stated:
+    /^(?!.*\b(?:what|whats|how|hows|when|whens|why|who|where|which|if|whether|ok|enough|too)\b)(?!(?:is|are|am|was|were|does|do|can|could|should|shall|will|would|may|must|isnt|arent|next|max\w*|min\w*|any)\b).*\d ?(?:°|º|degrees|deg\b|percent\b|%|[cf]\b|grams?\b|g\b|kg\b|kilos?\b|pounds?\b|lbs?\b|oz\b|microns\b|mils\b|um\b)|^(?:did|done|finished|got|had) (?:number )?\d|^haven'?t (?!(?:i|we|you|they)\b)/,
   ordinals: { first: 1, second: 2, third: 3, fourth: 4, '1st': 1, '2nd': 2, '3rd': 3, '4th': 4 },
 };

@@ -35,7 +35,7 @@ export const englishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'lid',
-    said: /^(?!(?:can|may|should|could|shall) (?:i|we)\b).*\blids?\b|\b(?:how long|since when)\b.{0,25}\b(?:can|tin|[ab])\b.{0,12}\b(?:open|uncovered)\b|^(?:is|are)\b.{0,12}\b(?:can|tin)s?\b.{0,12}\b(?:open|closed|shut|sealed|covered)\b|\b(?:any|which|what) (?:can|tin)s?\b.{0,12}\bopen\b/,
+    said: /^(?!(?:can|may|should|could|shall) (?:i|we)\b).*\blids?\b|\b(?:how long|since when)\b.{0,25}\b(?:can|tin|[ab])\b.{0,12}\b(?:open|uncovered)\b|^(?:is|are)\b.{0,12}\b(?:can|tin)s?\b.{0,12}\b(?:open|closed|shut|sealed|covered)\b|\b(?:how long|since when)\b.{0,25}\b(?:breathing|uncovered|in the open|without a lid)\b/,
   },
   {
     asks: 'expiry',
@@ -56,7 +56,7 @@ export const englishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'to-coat',
-    said: /\b(?:still|left|have|has|need(?:s|ing)?|waiting|yet|remain\w*|got)\b.{0,12}\bto (?:be )?(?:coat|paint|spray|brush)\w*|\b(?:still|left|need(?:s|ing)?|waiting|remain\w*)\b.{0,12}\b(?:(?:a |their |its |first )?coat(?:ing|ed)?|painting|paint)\b|\b(?:not coated|uncoated|unpainted|bare|without (?:a )?coat|havent been (?:coated|painted|sprayed)|not (?:yet )?(?:coated|painted|sprayed))\b|\b(?:which|what|how many)\b.{0,15}\bto coat\b/,
+    said: /\b(?:still|left|have|has|need(?:s|ing)?|waiting|yet|remain\w*|got)\b.{0,12}\bto (?:be )?(?:coat|paint|spray|brush)\w*|\b(?:still|left|need(?:s|ing)?|waiting|remain\w*)\b.{0,12}\b(?:(?:a |their |its |first )?coat(?:ing|ed)?|painting|paint)\b|\b(?:not coated|uncoated|unpainted|bare|naked|untouched|raw|undone|without (?:a )?coat|havent been (?:coated|painted|sprayed)|not (?:yet )?(?:coated|painted|sprayed))\b|\b(?:which|what|how many)\b.{0,15}\bto coat\b/,
     notOf: 'part',
   },
   {
@@ -66,7 +66,7 @@ export const englishTopicsAsked: QuestionsTyped['topics'] = [
   { asks: 'coats', said: /\bhow many (?:coats?|layers?|passes|times)\b|\bnumber of coats\b/ },
   {
     asks: 'details',
-    said: /\b(?:made (?:of|from)|what (?:metal|material|alloy|steel)|(?:which|what|whats)\b.{0,8}\b(?:serial|job|customer|size|area|wall|weight)|how (?:big|large|heavy|thick is the wall)|whose\b.{0,12}\b(?:part|piece|job)|who(?:'?s|s| is) (?:the )?(?:customer|owner|it for)|for which (?:job|customer))\b/,
+    said: /\b(?:made (?:of|from)|what (?:metal|material|alloy|steel)|(?:stamped|engraved|etched|marked) on|belongs? to|(?:which|what|whats)\b.{0,8}\b(?:serial|jobs?|order|customer|size|area|wall|weight)|how (?:big|large|heavy|thick is the wall)|whose\b.{0,12}\b(?:part|piece|job)|who(?:'?s|s| is) (?:the )?(?:customer|owner|it for)|for which (?:job|customer))\b/,
   },
   {
     asks: 'from-batch',

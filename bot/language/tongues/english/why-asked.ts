@@ -13,6 +13,8 @@ export const englishWhyAsked: WhyTyped = {
     /^what(?:'s| is|s) (?:the )?(?:reason|reasoning|logic|source)(?: for| behind| of)? ?(.*)$/,
     /^(?:how come|what for|for what reason) ?(.*)$/,
     /^((?:.* )?why\b.+)$/,
+    // `y` for why, which only a turned verb tells from a letter.
+    /^y ((?:is|are|was|do|does|did|can|cant|has|have|isnt|wont|must|should)\b.+)$/,
     /^(.+) why$/,
   ],
   word: /^.*\bwhy (?:is it that |do you say |exactly )?/,
@@ -21,7 +23,7 @@ export const englishWhyAsked: WhyTyped = {
   figure: /\d{1,2}:\d{2}|[-−]?\d+(?:[.,]\d+)? ?(?:°|º|%|deg\w*|mils?|kg|g|lb|oz|min|m|um|l|c|f)(?![a-z])/gi,
   defines: [
     /^what (.+?) (?:means?|is)$/,
-    /^(?:what(?:'?s| is| does| do you mean by|s meant by| is meant by| do we mean by| do they mean by)|whats|define|explain|meaning of|tell me about|what kind of thing is) (?:a |an |the |this |that |your )?(.+?)(?: thing| mean| means| stand for| supposed to mean| again| actually| even)*$/,
+    /^(?:what(?:'?s| is| does| do you mean by|s meant by| is meant by| do we mean by| do they mean by)|whats|define|explain|meaning of|tell me about|what (?:even|exactly|actually|really|the heck|on earth) is|what kind of thing is) (?:a |an |the |this |that |your )?(.+?)(?: thing| mean| means| stand for| supposed to mean| again| actually| even)*$/,
     /^(?:the |a |an )?(.+?)(?: is| means)? (?:what|meaning|means what|is what|what is that|whats that|what does (?:that|it) mean)$/,
   ],
   topics: {
@@ -39,7 +41,7 @@ export const englishWhyAsked: WhyTyped = {
     flash: /\b(?:flash\w*|dry|dries|drying|wait\w*|tacky|wet)\b/,
     'pot-life':
       /\b(?:pot.?life|di(?:e|es|ed)|gone|gel\w*|go(?:es)? off|ends?|finish by|used? (?:up|by)|expire\w*|short|last|over by|lost|waste)\b/,
-    blend: /\b(?:stir\w*|mix\w*|blend\w*|induction)\b/,
+    blend: /\b(?:stir\w*|spin\w*|mix\w*|blend\w*|induction)\b/,
     film: /\b(?:film|thick\w*|dft|wft|microns|mils|um)\b/,
     air: /\b(?:air|humid\w*|room|temp\w*)\b/,
   },

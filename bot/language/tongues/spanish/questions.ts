@@ -10,7 +10,7 @@ const when = '(?:cuando|kuando|a que horas?|desde cuando)';
 export const spanishQuestions: QuestionsTyped = {
   whether: /^si\b /,
   tells:
-    /\b(?:dime|digame|dinos|decir\w*|sabe\w*|saber|ensen\w*|mostrar\w*|muestra\w*|manda\w*|ver|pregunta|pasa\w*)\b/,
+    /\b(?:dime|digame|dinos|decir\w*|sabe\w*|saber|ensen\w*|mostrar\w*|muestra\w*|manda\w*|(?<!\ba )ver|pregunta|pasa\w*)\b/,
   slips: {
     ...{
       q: 'que',
@@ -50,16 +50,16 @@ export const spanishQuestions: QuestionsTyped = {
   who: /^(?:de |a |con )?quien/,
   somebody: 'alguien',
   asking:
-    /^(?:(?:de|con|a|por|para|en|desde|hasta) )?(?:que|quien(?:es)?|cual(?:es)?|cuando|cuant[oa]s?|donde|adonde|como)\b|^(?:ya |aun |todavia |mero )*(?:me |nos |le |se )?(?:esta|estan|estamos|estoy|sigue|siguen|se puede|se pueden|puedo|podemos|puede|pueden|hay|tenemos|queda|quedan|falta|faltan|alcanza|le falta|le toca|me toca|debo|necesito|tengo que|hace falta|hacen falta|es hora|alguien)\b/,
+    /^(?:(?:de|con|a|por|para|en|desde|hasta) )?(?:que|quien(?:es)?|cual(?:es)?|cuando|cuant[oa]s?|donde|adonde|como)\b|^(?:ya |aun |todavia |mero )*(?:me |nos |le |se )?(?:esta|estan|estamos|estoy|sigue|siguen|se puede|se pueden|puedo|podemos|puede|pueden|hay|tenemos|queda|quedan|falta|faltan|alcanza|le falta|le toca|me toca|debo|necesito|tengo que|hace falta|hacen falta|es hora|alguien)\b|^(?:la )?(?:humedad|temperatura|espesor|vida|relacion|proporcion|tiempo)\b(?=.*\b(?:ficha|maxim[oa]|minim[oa]|limite)\b)(?!.*\d)/,
   asksAtEnd: /\b(?:verdad|o no|o que|cierto|o le falta|o todavia(?: no)?)$/,
   accented: /(?<!\p{L})(?:qué|quién(?:es)?|cuál(?:es)?|cuándo|cuánt[oa]s?|dónde)(?!\p{L})/u,
   thingFirst:
-    /^(?:y |a |de |lo de )?(?:la |el |las |los |al )?[a-z-]*(?: ?\d+)? (?:cuando|cuant[oa]|a que hora|de que|donde|quien)\b/,
+    /^(?:y |a |de |lo de )?(?:la |el |las |los |al )?[a-z-]*(?: ?\d+)? (?:cuando|cuant[oa]|a que hora|de que|donde|quien)\b|^(?:si|para|con|a|en) (?:[^ ?]+ ){1,6}(?:cuant[oa]s?|cuando|quien|cual|donde|a que hora)\b/,
   why: spanishWhyAsked,
   topics: spanishTopicsAsked,
   given: /\b(\d+(?:[.,]\d+)?) ?(kg|kilos?|g|gramos?|lbs?|libras?|oz|onzas?)?(?: de)? (?:la )?(?:parte )?([ab])\b/,
   leadIns:
-    /^(?:(?:ahora(?= que\b)|oye|oiga|oigan|hola|buenas|ey|eh|y|pues|entonces|bueno|a ver|aver|ok|okey|disculpa|perdon|por favor|porfa|una pregunta|pregunta|(?:me )?(?:puedes|puede|podrias|podria) decir(?:me)?|dime|digame|dinos|(?:alguien )?(?:sabe|sabes|saben)(?: alguien| usted)?|no se|nomas dime|nada mas dime|(?:me |nos )?(?:ensena|ensene|muestra|muestre|manda|mande|pasa|pase|saca|saque|imprime|imprima)(?:me|nos)?|(?:quisiera|quiero|me gustaria|necesito|dejame|dejeme|dejanos) ver|(?:me |nos )?(?:puedes|puede|podrias|podria) (?:ensenar|mostrar|mandar|pasar|sacar)(?:me|nos)?|jefe|jefa|compa|guey|wey|chicos|gente|quiero saber|queria saber|necesito saber)[ ,.:;!-]+)+/,
+    /^(?:(?:ahora(?= que\b(?! (?:acab|termin|pued|vuelv|lleg|salg|est[ae]\b|regres|se |hay|tenga|venga)))|oye|oiga|oigan|hola|buenas|ey|eh|y|pues|entonces|bueno|a ver|aver|ok|okey|disculpa|perdon|por favor|porfa|una pregunta|pregunta|(?:me )?(?:puedes|puede|podrias|podria) decir(?:me)?|dime|digame|dinos|(?:alguien )?(?:sabe|sabes|saben)(?: alguien| usted)?|no se|nomas dime|nada mas dime|(?:me |nos )?(?:ensena|ensene|muestra|muestre|manda|mande|pasa|pase|saca|saque|imprime|imprima|lista(?= de\b))(?:me|nos)?(?! \d)|(?:me das|me da|dame|deme|danos)(?= (?:el|la|un|una|los|las) (?:resumen|reporte|informe|ficha|hoja|registro|historial|lista|dia))|(?:quisiera|quiero|me gustaria|necesito|dejame|dejeme|dejanos) ver|(?:me |nos )?(?:puedes|puede|podrias|podria) (?:ensenar|mostrar|mandar|pasar|sacar)(?:me|nos)?|jefe|jefa|compa|guey|wey|chicos|gente|quiero saber|queria saber|necesito saber)[ ,.:;!-]+)+/,
   others:
     /^(?:por ?que\b|porque\b|xq\b|pq\b|como (?:se|hago|hacemos|puedo|lo)\b|que (?:es|significa|quiere decir)\b(?! lo (?:siguiente|proximo|primero|que (?:suena|sigue|toca|viene|falta)))|(?:me |nos )?(?:puedes|podrias|podeis|pueden)\b|(?:me|nos) (?:puede|podria)\b)/,
   modal: /^(?:puede|pueden)\b(?= \d)/,
@@ -78,7 +78,7 @@ export const spanishQuestions: QuestionsTyped = {
     {
       asks: 'can-i',
       said: new RegExp(
-        `(?:${when} |cuanto falta para (?:que )?|hasta que hora |hasta cuando |ya |todavia |aun )?(?:ya )?(?:puedo|podemos|puedes|podre|podremos|se (?:le |la |lo )?pueden?|se podra|podria(?:mos)?|puede(?:n)?|(?:me|nos) dejas?|se vale|debo|debemos)(?: ya)?(?: |$)`,
+        `(?:${when} |cuanto falta para (?:que )?|hasta que hora |hasta cuando |ya |todavia |aun )?(?:ya )?(?:puedo|podemos|puedes|podre|podremos|se (?:le |la |lo )?pueden?|se podra|podria(?:mos)?|puede(?:n)?|(?:me|nos) dejas?|se vale|vale(?= usar)|conviene|debo|debemos)(?: ya)?(?: |$)`,
       ),
     },
     {
@@ -93,7 +93,7 @@ export const spanishQuestions: QuestionsTyped = {
     },
     {
       asks: 'day',
-      said: /(?:el |un )?(?:resumen|reporte|informe|registro|parte) (?:de|del) (?:dia|hoy|turno)|(?:todo )?(?:el )?dia (?:completo|hasta ahora|entero)$/,
+      said: /(?:el |un )?(?:resumen|reporte|informe|registro|parte) (?:de|del) (?:dia|hoy|turno)|(?:todo )?(?:el )dia(?: de hoy| completo| hasta ahora| entero)?$/,
     },
     { asks: 'day', said: /cuant[oa]s?\b.{0,30}\b(?:hoy|esta manana|en el turno|hasta ahora)\b/ },
     {
@@ -149,7 +149,7 @@ export const spanishQuestions: QuestionsTyped = {
     },
     {
       asks: 'how-much',
-      said: /(?:queda|hay|tenemos) (?:algo de |parte |mas )?[ab]$|(?:que|cuant[oa]s) (?:latas|cubetas|botes)\b|cuant[oa]s? (?:hay que |debo |debemos |tengo que |se |te )?(?:mezcl\w+|prepar\w+|hago|hacemos|hacer|pes\w+|hay|tenemos|llevamos|sobra|necesit\w+)|cuant[oa]s?(?: \w+)? (?:queda|quedan|resta) (?:en|de|dentro|del)\b|cuant[oa]s? (?:mezcla|material|componente|parte|gramos|kilos|litros)\b|cuant[oa] (?:parte )?[ab] (?:queda|hay|tenemos)|que queda (?:en|de|del)\b|hay suficiente|alcanza|tenemos suficiente/,
+      said: /(?:queda|hay|tenemos) (?:algo de |parte |mas )?[ab]$|(?:que|cuant[oa]s|(?:lista )?de(?: los| las)?) (?:latas|cubetas|botes)\b|cuant[oa]s? (?:hay que |debo |debemos |tengo que |se |te )?(?:mezcl\w+|prepar\w+|hago|hacemos|hacer|pes\w+|hay|tenemos|llevamos|sobra|necesit\w+)|cuant[oa]s?(?: \w+)? (?:queda|quedan|resta) (?:en|de|dentro|del)\b|cuant[oa]s? (?:mezcla|material|componente|parte|gramos|kilos|litros)\b|cuant[oa] (?:parte )?[ab] (?:queda|hay|tenemos)|que queda (?:en|de|del)\b|hay suficiente|alcanza|tenemos suficiente/,
       anywhere: true,
     },
     {
@@ -170,6 +170,14 @@ export const spanishQuestions: QuestionsTyped = {
   ],
   acts: [
     {
+      act: 'air',
+      said: /\b(?:higrometro|termometro|(?:midi|medi|revis|lei|ley|mir|checa|checo)\w*\b.{0,10}\b(?:aire|humedad|ambiente))\b/,
+    },
+    {
+      act: 'stop',
+      said: /\b(?:parar|paro|apagar|apago|detener|dejar|dejo)\b.{0,12}\b(?:agitar\w*|agitador\w*|agitado|batir\w*|remover\w*|revolver\w*|mezclar\w*)\b/,
+    },
+    {
       act: 'flush',
       said: /\b(?:lav|limpi|enjuag)\w*\b.{0,12}\b(?:pistola|equipo|manguera|brocha|vaso|recipientes?|rodillo)\b/,
     },
@@ -184,7 +192,7 @@ export const spanishQuestions: QuestionsTyped = {
     { act: 'out', said: /\b(?:sacar(?:la|lo|las|los)?|saco|sacamos|sale|salen|salir|sacaron)\b/ },
     {
       act: 'coat',
-      said: /\b(?:recubrir(?:la|lo)?|otra (?:capa|mano)|segunda (?:capa|mano)|repintar|usar(?:la|lo)?|uso|aplic(?:ar\w*|o|aron|amos|aste)|pint(?:ar\w*|o|aron|amos|aste)|dar(?:le)? (?:otra )?(?:capa|mano))\b/,
+      said: /\b(?:recubrir(?:la|lo)?|otra (?:capa|mano)|segunda (?:capa|mano)|repintar|usar(?:la|lo)?|uso|aplic(?:ar\w*|o|aron|amos|aste)|pint(?:ar\w*|o|aron|amos|aste)|dar(?:le)? (?:otra )?(?:capa|mano)|dar(?:le|la|lo|las|los)?(?= (?:a )?(?:la|el|las|los|al)? ?[a-z-]*\d))\b/,
     },
     { act: 'release', said: /\b(?:liberar(?:la|lo|las)?|soltar(?:la|lo)?|entregar(?:la|lo|las)|embarcar(?:la|lo)?)\b/ },
     { act: 'dry', said: /\b(?:sec[ao]s?|se seco|secaron)\b/ },
@@ -206,5 +214,9 @@ export const spanishQuestions: QuestionsTyped = {
   component: /(?<=[a-z] )([ab])(?= (?:queda|hay|tenemos)\b|$)/,
   ofAll: /^(?:hay|corre|queda|como|que|hay que|(?:todavia|aun)|cuan|quan|kuan|cto|qto|hasta|a que|le )/,
   isDone: /(?:ad[ao]s?|id[ao]s?|sec[ao]s?|viert[ao]s?|list[ao]s?)$/,
+  usesPot: { said: /\b(usar|uso|usamos|usando|gastar) (?:el |la )?(?=\d+\b)/, as: '$1 mezcla ' },
+  stated:
+    /^(?!.*\b(?:que|quien|cual|cuales|cuant[oa]s?|cuando|donde|como|puedo|podemos|se puede|alcanza|hay que)\b).*\d ?(?:°|º|grados|por ciento|%|[cf]\b|gramos?\b|g\b|kg\b|kilos?\b|libras?\b|oz\b|micras\b|mils\b|um\b)|^(?:el |la )?[a-z]* ?(?:esta|anda|estamos|andamos) (?:como )?(?:a|en) \d|^(?:todavia |aun )?no (?:le |la |lo |se )?(?:he|ha|hemos|esta|estan)\b/,
+  mayAsk: /^(?:le|les|lo|la|los|las|se lo|se la) (?!ya\b)[a-z]+(?:aron|ieron)\b/,
   ordinals: { primer: 1, primera: 1, primero: 1, segunda: 2, segundo: 2, tercera: 3, tercero: 3, cuarta: 4 },
 };

@@ -24,6 +24,18 @@ export const spanishSaid: SaidWords = {
   roughly: 'como, unos, unas, alrededor de, cerca de, aproximadamente, aprox, casi, mas o menos, como unos, por ahi de',
   requests: [
     {
+      said: /^(?:(?:oye|oiga|hola|por favor|porfa|puedes|puede|me puedes|me puede)[ ,]+)*(?:pon(?:me|nos|ga|game|er(?:me)?)?|pasa(?:me|nos)?|cambia(?:me|nos)?|quiero|dame|deme|usa) (?:todo )?(?:a |en )?(?:f[ah]+ren?heit|libras|onzas)\b(?!.*\d).*$/,
+      verb: 'set units us',
+    },
+    {
+      said: /^(?:(?:oye|oiga|hola|por favor|porfa|puedes|puede|me puedes|me puede)[ ,]+)*(?:pon(?:me|nos|ga|game|er(?:me)?)?|pasa(?:me|nos)?|cambia(?:me|nos)?|quiero|dame|deme|usa) (?:todo )?(?:a |en )?(?:celsius|centigrados|kilos|gramos|metrico)\b(?!.*\d).*$/,
+      verb: 'set units metric',
+    },
+    {
+      said: /^(?:(?:oye|oiga|hola|por favor|porfa|puedes|puede|me puedes|me puede)[ ,]+)*(?:avisa(?:me|r(?:me)?)|avise(?:me)?|manda(?:me)?|mande(?:me)?|escribe(?:me)?) (?:los avisos |las alarmas |los timbres )?(?:por (?:privado|mensaje directo|dm|interno)|en privado|directo|directamente)$/,
+      verb: 'set rings direct',
+    },
+    {
       said: /^(?:(?:oye|oiga|hola|buenas|porfa|por favor|jefe|jefa)[ ,]+)*(?:(?:me |nos |le )?(?:puedes|puede|podrias|podria|podeis|pueden|podrian|te importa|quieres) (?:preparar|hacer|mezclar)(?:me|nos)?|(?:me|nos) (?:preparas?|haces?|mezclas?|preparan|hacen|preparais))\b[ ,:]*/,
       verb: 'mezclar ',
     },

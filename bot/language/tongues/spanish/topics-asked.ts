@@ -35,7 +35,7 @@ export const spanishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'lid',
-    said: /\b(?:sin tapa|destapad[oa]s?|tapad[oa]s?|la tapa|tapas)\b|\b(?:cuanto|desde cuando|desde que hora)\b.{0,25}\b(?:abiert[oa])\b|\bque (?:latas?|botes?|cubetas?)\b.{0,16}\babiert[oa]s?\b|^(?:esta|sigue) abiert[oa]\b/,
+    said: /\b(?:sin tapa|destapad[oa]s?|tapad[oa]s?|la tapa|tapas)\b|\b(?:cuanto|desde cuando|desde que hora)\b.{0,25}\b(?:abiert[oa]|al aire|respirando)\b|\bque (?:latas?|botes?|cubetas?)\b.{0,16}\babiert[oa]s?\b|^(?:esta|sigue) abiert[oa]\b/,
   },
   {
     asks: 'expiry',
@@ -44,7 +44,7 @@ export const spanishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'ratio',
-    said: /\bcuant[oa]s?\b.{0,16}\b(?:[ab]|catalizador|endurecedor|base)\b.{0,16}\b(?:para|por|con|lleva|le echo|le pongo)\b.{0,12}\d|\b(?:proporcion|relacion de mezcla)\b|\bcuanto (?:catalizador|endurecedor)\b|\b(?:cuant[oa]s?|que cantidad)\b.{0,12}\b[ab] (?:le |se )*(?:lleva|va|van|pongo|echo|pone|por)\b/,
+    said: /\bcuant[oa]s?\b.{0,16}\b(?:[ab]|catalizador|endurecedor|base)\b.{0,16}\b(?:para|por|con|lleva|le echo|le pongo)\b.{0,12}\d|\b(?:proporcion|relacion de mezcla)\b|\b(?:cuanto|que tanto)\b.{0,16}\b(?:variar|desviar\w*|fallar|pasar\w*|salir\w*)\b.{0,16}\brelacion\b|\bcuanto (?:catalizador|endurecedor)\b|\bcuant[oa]s? (?:le |se le )?(?:lleva|va|echo|pongo|pone|echan?|ocupa|toca) (?:de |a )?(?:la )?(?:parte )?(?:[ab]$|[ab] )|\b(?:cuant[oa]s?|que cantidad)\b.{0,12}\b[ab] (?:le |se )*(?:lleva|va|van|pongo|echo|pone|por)\b/,
   },
   {
     asks: 'enough',
@@ -66,7 +66,7 @@ export const spanishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'details',
-    said: /\bde que (?:material|metal|acero|trabajo|cliente|orden|obra|es|esta hecha)\b|\b(?:que|cual es(?: el| la| su)?)\b.{0,10}\b(?:serie|numero de serie|trabajo|cliente|tamano|medida|area|superficie|pared|metal)\b|\b(?:que tan grande|cuanto (?:mide|pesa)|de quien es)\b|\bpara que (?:trabajo|cliente)\b/,
+    said: /\b(?:grabad[oa]|estampad[oa]|marcad[oa] en)\b|\ba que (?:orden|trabajo|job|cliente|obra)\b|\bde que (?:material|metal|acero|trabajo|cliente|orden|obra|es|esta hecha)\b|\b(?:que|cual es(?: el| la| su)?)\b.{0,10}\b(?:serie|numero de serie|trabajo|cliente|tamano|medida|area|superficie|pared|metal)\b|\b(?:que tan grande|cuanto (?:mide|pesa)|de quien es)\b|\bpara que (?:trabajo|cliente)\b/,
   },
   {
     asks: 'from-batch',
@@ -77,7 +77,7 @@ export const spanishTopicsAsked: QuestionsTyped['topics'] = [
   { asks: 'lot', said: /\b(?:que|cual|cuales|de que|con que)\b.{0,12}\blotes?\b|\bnumero de lote\b/ },
   {
     asks: 'bears',
-    said: /\b(?:maxim[oa]s?|maximo|tope|limite|mas alta|como mucho)\b.{0,25}\b(?:temp\w*|horno|calor|grados)\b|\b(?:temp\w*|calor|grados)\b.{0,16}\b(?:maxim[oa]|limite|aguanta|soporta|resiste)\b|\b(?:que|cuanto|cuanta|cuantos)\b.{0,16}\b(?:aguanta|soporta|resiste)\b(?!.{0,12}\b(?:mezcla|bote)\b)/,
+    said: /\b(?:maxim[oa]s?|maximo|tope|limite|mas alta|como mucho)\b.{0,25}\b(?:temp\w*|horno|calor|grados)\b|\b(?:temp\w*|calor|grados)\b.{0,16}\b(?:maxim[oa]|limite|aguanta|soporta|resiste)\b|\b(?<!hasta )(?:que(?! hora)|cuanto(?! tiempo| rato)|cuanta|cuantos(?! minutos| dias))\b.{0,16}\b(?:aguanta|soporta|resiste)\b(?!.{0,12}\b(?:mezcla|bote)\b)/,
     notOf: 'batch',
   },
   {
@@ -112,7 +112,7 @@ export const spanishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'sheet-cure',
-    said: /\bcuanto\b.{0,20}\b(?:hay que|debe|tiene que|se deja|va|dura)?\b.{0,12}\b(?:curar|hornear\w*|curado|curan?)\b|\ba (?:que temperatura|cuantos grados|cuanto)\b.{0,20}\b(?:se cura|se hornea|hay que (?:curar|hornear|poner)|pongo el horno|va el horno|se pone el horno|curo|horneo)\b|\b(?:tiempo|temperatura) de curado\b/,
+    said: /\bcuanto\b.{0,20}\b(?:hay que|debe|tiene que|se deja|va|dura)?\b.{0,12}\b(?:curar(?:se)?|hornear\w*|curado|cura|curan?)\b|\ba (?:que temperatura|cuantos grados|cuanto)\b.{0,20}\b(?:se cura|se hornea|hay que (?:curar|hornear|poner)|pongo el horno|va el horno|se pone el horno|curo|horneo)\b|\b(?:tiempo|temperatura) de curado\b/,
     notOf: 'part',
   },
   {
