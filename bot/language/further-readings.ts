@@ -68,8 +68,8 @@ const toldOf: Understands = (rest, context, strictly) => {
 };
 
 /** `por qué no puedo pintar la 8` takes nothing back, though it holds a no. */
-const corrected: InFigures = (line, context, ...others) =>
-  asksWhyFirst(line, context) ? undefined : correction(line, context, ...others);
+const corrected: InFigures = (line, context, strictly) =>
+  asksWhyFirst(line, context) ? undefined : correction(line, context, strictly);
 
 const asksWhyFirst = (line: string, { hearing }: LineContext): boolean =>
   hearing.tongues.some(({ questions: { why } }) => {
