@@ -26,6 +26,7 @@ export interface SaidTable {
   /** Words that deny, doubt or plan, by their letters: two that swap places make no other word of them. */
   readonly unsaidByLetters: ReadonlyMap<string, string>;
   readonly light: ReadonlySet<string>;
+  readonly greetings: ReadonlySet<string>;
   readonly fromPot: ReadonlySet<string>;
   readonly heardAs: ReadonlyMap<string, string>;
   readonly heardAsMark: ReadonlyMap<string, string>;
@@ -101,6 +102,7 @@ export function saidTableOf(tongues: readonly Typed[]): SaidTable {
       ),
     ),
     light: all(({ said }) => listed(said.light)),
+    greetings: all(({ said }) => listed(said.greetings)),
     asksFirst: tongues.flatMap(({ said }) => listed(said.asksFirst).map((phrase) => phrase.split(' '))),
     requests: tongues.flatMap(({ said }) => said.requests),
     articles: all(({ said }) => listed(said.articles)),

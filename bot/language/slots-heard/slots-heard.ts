@@ -17,6 +17,7 @@ import { impliedActs } from './implied-act.ts';
 import { type Claimed, claimed } from './phrases.ts';
 import { type Piece, wordOf } from './piece.ts';
 import { piecesOf } from './pieces.ts';
+import type { SaidTable } from './said-table.ts';
 import { slipsMended } from './slips-mended.ts';
 import type { Before } from './things.ts';
 import { isUnsaid } from './unsaid.ts';
@@ -62,8 +63,14 @@ function heardIn(line: string, context: LineContext): Understood | undefined {
     const understood = heardOf(meant, claims, context);
     if (understood !== undefined) found.push(...asTaps(understood).lines);
   }
-  return found.length > 0 ? { is: 'likely', lines: [...new Set(found)] } : heardOf(pieces, all, context);
+  if (found.length > 0) return { is: 'likely', lines: [...new Set(found)] };
+  return isGreeting(pieces, all.claims, hearing.said) ? { is: 'sure', line: '?' } : heardOf(pieces, all, context);
 }
+
+/** `good morning`, `ok thanks boss`: whoever greets is led. */
+const isGreeting = (pieces: readonly Piece[], claims: Claimed['claims'], { greetings }: SaidTable): boolean =>
+  pieces.some((piece) => greetings.has(wordOf(piece) ?? '')) &&
+  claims.every((claim) => claim?.is === 'filler' || claim?.is === 'light');
 
 function heardOf(pieces: readonly Piece[], { claims, phrases }: Claimed, context: LineContext): Understood | undefined {
   const { said } = context.hearing;

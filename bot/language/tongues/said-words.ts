@@ -65,6 +65,8 @@ export interface SaidWords {
   readonly light: string;
   /** Round a sentence off: greetings, thanks, politeness. */
   readonly fillers: string;
+  /** Of them, what greets or thanks. */
+  readonly greetings: string;
   /** It is not so. */
   readonly denials: string;
   /** It may not be so, or only if. */

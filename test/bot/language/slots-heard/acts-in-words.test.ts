@@ -1,0 +1,75 @@
+// What crews say of an act in place of its verb, read by what is done and to what it is done (invented lines; common practice, no
+// source), and what only greets.
+
+import { describe, expect, it } from 'vitest';
+import { readLine } from '../../../../bot/language/read-line.ts';
+import type { Reading } from '../../../../bot/language/reading.ts';
+import { shopAtTen } from '../shop-at-ten.ts';
+
+const inUse = {
+  ...shopAtTen,
+  batches: [1],
+  parts: ['flange-1', 'flange-2'],
+  live: () => ({
+    parts: [
+      { name: 'flange-1', phase: 'flashing' as const },
+      { name: 'flange-2', phase: 'dry' as const },
+    ],
+    batches: [{ number: 1, phase: 'filtered' as const }],
+    cans: [{ number: 3, isLidOff: false }],
+  }),
+};
+
+const linesOf = (read: Reading): readonly string[] =>
+  read.kind === 'misread'
+    ? read.misread.suggestions
+    : 'takenAs' in read && read.takenAs !== undefined
+      ? [read.takenAs]
+      : [];
+
+describe('an act by what is done and to what', () => {
+  it.each([
+    ["the gun's rinsed out", 'flush gun'],
+    ['ran thinner through the gun', 'flush gun'],
+    ['pried the top off can 3', 'lid 3'],
+    ["can 3's uncovered now", 'lid 3'],
+    ['switched the extractor off', 'fan off'],
+    ['the blower is running, 0.6 m/s', 'fan on 0.6m/s'],
+    ['dirty rags are in the bin', 'rags'],
+    ['just started shooting', 'spray on'],
+    ['flange-2 is on the oven rack, door shut, 90C', 'cure flange-2 oven 90C'],
+    ["pot 1's a hockey puck", 'gel 1'],
+  ])('given %s, then it is %s', (said, line) => {
+    expect(linesOf(readLine(said, inUse))).toContain(line);
+  });
+
+  it.each([
+    'the fan on the left is broken',
+    "the gun isn't rinsed out",
+    'we will rinse the gun out',
+    'somebody ought to pry the top off can 3',
+  ])('given %s, then no act is taken or offered', (said) => {
+    expect(linesOf(readLine(said, inUse))).toEqual([]);
+  });
+
+  it('given a reason for a hold, then the number of its part is none of it', () => {
+    expect(linesOf(readLine("park flange-1, it's got fisheyes", inUse))).toEqual(['hold flange-1 "fisheyes"']);
+  });
+
+  it('given a number word, then it is nothing’s name', () => {
+    expect(readLine('wet seven 55um', inUse)).not.toMatchObject({ command: { part: 'seven' } });
+  });
+});
+
+describe('a greeting', () => {
+  it.each(['hello', 'good morning everyone', 'thank you very much'])(
+    'given %s, then whoever says it is led',
+    (said) => {
+      expect(readLine(said, inUse)).toMatchObject({ kind: 'question', question: { ask: 'what-now' } });
+    },
+  );
+
+  it('given a yes that nothing waits for, then it is no greeting', () => {
+    expect(readLine('yes', inUse)).toMatchObject({ kind: 'misread' });
+  });
+});
