@@ -20,5 +20,5 @@ export interface LiveNow {
     /** By which its parts were coated so far. */
     readonly method?: Method;
   }[];
-  readonly cans: readonly { readonly number: CanNumber; readonly isLidOff: boolean }[];
+  readonly cans: readonly { readonly number: CanNumber; readonly isLidOff: boolean; readonly component?: 'A' | 'B' }[];
 }

@@ -19,5 +19,8 @@ export const liveNow = (shop: Shop, now: EpochMs): LiveNow => ({
     phase: phaseOf(batch).is,
     ...known({ method: methodLikely(shop, batch) }),
   })),
-  cans: liveCans(shop).map((can) => ({ number: can.number, isLidOff: gasState(can, now).is === 'lid-off' })),
+  cans: liveCans(shop).map((can) => ({
+    ...{ number: can.number, component: can.component === 'part-a' ? ('A' as const) : ('B' as const) },
+    isLidOff: gasState(can, now).is === 'lid-off',
+  })),
 });

@@ -6,12 +6,13 @@ import { saidPlainly } from '../as-said/as-said.ts';
 import { unitsLeftOut, withoutDegrees } from '../as-said/units-left-out.ts';
 import { type Hearing, meaningOf } from '../hearing.ts';
 import { fieldsOf, fillInOrder } from '../line-fields.ts';
+import { linesApart } from '../lines-apart.ts';
 import type { LineContext } from '../reading.ts';
 import { batchMarks, fillers } from '../tongues/english/line-words.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { tokenize } from '../typed/tokens.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
-import type { Strictly, Understands } from '../understood.ts';
+import type { Strictly, StrictReading, Understands, Understood } from '../understood.ts';
 import type { Open } from './last.ts';
 import { mayBeBare } from './may-be-bare.ts';
 
@@ -35,9 +36,23 @@ export const bareAnswer: Understands = (line, context, reads) => {
   const [only, ...others] = asked.length > 0 ? asked : each;
   if (only === undefined) return undefined;
   return only.isAsked && only.mayBeBare && others.length === 0
-    ? { is: 'sure', line: only.line }
+    ? taken(only.line, reads)
     : { is: 'likely', lines: [only, ...others].map((one) => one.line) };
 };
+
+type Act = Extract<StrictReading, { kind: 'command' | 'question' }>;
+
+/** One tap may say several acts; `prep pump-1 sa2.5; 60um` is one. */
+function readActs(line: string, reads: Strictly): readonly Act[] | undefined {
+  for (const lines of [[line], linesApart(line)]) {
+    const acts = lines.map(reads).filter((act): act is Act => act.kind === 'command' || act.kind === 'question');
+    if (acts.length === lines.length && acts.length > 0) return acts;
+  }
+  return undefined;
+}
+
+const taken = (line: string, reads: Strictly): Understood =>
+  (readActs(line, reads)?.length ?? 0) > 1 ? { is: 'several', lines: linesApart(line) } : { is: 'sure', line };
 
 function answersIn(line: string, open: readonly Open[], context: LineContext, reads: Strictly): readonly Answered[] {
   const said = saidIn(line, context);
@@ -178,9 +193,9 @@ function answeredBy(
   reads: Strictly,
 ): Answered | undefined {
   for (const line of lines) {
-    const read = reads(line);
-    if (read.kind !== 'command' && read.kind !== 'question') continue;
-    return { line, isAsked, mayBeBare: mayBeBare(read, isMarked) };
+    const acts = readActs(line, reads);
+    if (acts === undefined) continue;
+    return { line, isAsked, mayBeBare: acts.every((act) => mayBeBare(act, isMarked)) };
   }
   return undefined;
 }

@@ -9,14 +9,15 @@ import { saidTimeFrom } from '../times/said-time.ts';
 import { isoLocal } from '../times/wall-clock.ts';
 import { tokenize } from '../typed/tokens.ts';
 import type { Strictly, Understands } from '../understood.ts';
+import { verbAt } from '../verbs-typed.ts';
 import { actsAnew } from './acts-anew.ts';
 import type { SaidAct } from './last.ts';
 import { type Otherwise, saidOtherwise } from './said-otherwise.ts';
 
 export const correction: Understands = (line, context, strictly) => {
   const otherwise = saidOtherwise(line, context.hearing.otherwise);
-  // Somebody may mean the alarm that is about to ring.
-  if (otherwise === undefined || context.mayCallOff === true) return undefined;
+  // Somebody may mean the alarm that is about to ring; `por qué no puedo pintar la 8` puts nothing right.
+  if (otherwise === undefined || context.mayCallOff === true || asksWhy(line, context)) return undefined;
   const act = context.last?.().said();
   if (act === undefined) return undefined;
   const lines = linesFor(otherwise, { ...act, why: line }, context, strictly);
@@ -24,6 +25,9 @@ export const correction: Understands = (line, context, strictly) => {
   if (otherwise.takenBack === 'plainly' && !act.isBeforeLast) return { is: 'sure', line: 'undo' };
   return otherwise.takenBack === 'no' ? undefined : { is: 'likely', lines: [`undo entry ${act.entry}`] };
 };
+
+const asksWhy = (line: string, { hearing }: LineContext): boolean =>
+  verbAt(tokenize(line, hearing), 0, hearing)?.row.name === 'why';
 
 /** `why`: in the speaker's own words. */
 type Wrong = SaidAct & { readonly why: string };

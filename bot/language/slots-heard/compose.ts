@@ -10,6 +10,7 @@ import { isoLocal } from '../times/wall-clock.ts';
 import type { SaidAct } from '../tongues/said-words.ts';
 import { type ActRow, actRows } from './act-rows.ts';
 import type { Clause } from './clause.ts';
+import { eachItsOwn } from './each-its-own.ts';
 import { figuresFor } from './figures-for.ts';
 import { manyIn } from './many-in.ts';
 import { type Piece, wordOf } from './piece.ts';
@@ -30,6 +31,12 @@ export function composed(
   before: Before | undefined,
   context: LineContext,
 ): Composed | undefined {
+  const each = eachItsOwn(act, clause, context);
+  if (each === 'unclear') return undefined;
+  return each ?? ofAll(act, clause, before, context);
+}
+
+function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context: LineContext): Composed | undefined {
   const row = actRows[act];
   const live = liveOf(context);
   const isNamedBefore = clause.claims.some((claim) => claim?.is === 'pronoun');
@@ -162,11 +169,13 @@ function methodOf(
 function mannerOf(
   pieces: readonly Piece[],
   { takes = [] }: ActRow,
-  { now, zone, places }: LineContext,
+  { now, zone, places, hearing }: LineContext,
 ): readonly string[] {
-  return pieces.flatMap((piece) => {
+  return pieces.flatMap((piece, i) => {
+    // `stirred can 1 for 5 minutes`: how long it took.
+    const isSpan = hearing.said.lasting.has(wordOf(pieces[i - 1]) ?? '');
     // `coat impeller-1 1 brush 20 min`: that long ago, it seems.
-    if (piece.is === 'figure' && piece.of === 'duration' && !pieces.some(({ is }) => is === 'time')) {
+    if (piece.is === 'figure' && piece.of === 'duration' && !isSpan && !pieces.some(({ is }) => is === 'time')) {
       return [`at ${isoLocal(minutesAfter(now, minutes(-piece.value)), zone)}`];
     }
     if (piece.is === 'time') return [`at ${isoLocal(piece.at, zone)}`];

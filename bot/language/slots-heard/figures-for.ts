@@ -36,6 +36,12 @@ export function figuresFor(row: ActRow, pieces: readonly Piece[], context: LineC
   return { texts: all.flatMap((piece) => used.get(piece) ?? []), used: new Set(used.keys()), isWhole };
 }
 
+/** One bare number or figure as this act would take it; `undefined`: it is no such figure. */
+export function readAs(row: FigureRow, piece: Piece, context: LineContext): string | undefined {
+  if (piece.is === 'figure') return piece.of === row.of ? piece.text : undefined;
+  return piece.is === 'number' ? inUnit(piece, row, context) : undefined;
+}
+
 /** Of two that are told together, the unit of both may stand behind the last. */
 const mostApart = 20;
 

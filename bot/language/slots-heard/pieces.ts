@@ -3,7 +3,8 @@
 import { solventIds } from '../../../core/calc/solvents.ts';
 import { isFailed } from '../../../core/failed.ts';
 import { type SurfaceGrade, surfaceGrades } from '../../../core/grades.ts';
-import type { PartName } from '../../../core/ids.ts';
+import type { CanNumber, PartName } from '../../../core/ids.ts';
+import type { LiveNow } from '../live-now.ts';
 import { partsAt } from '../parts-said/parts-at.ts';
 import { type PartsAt, partsInLine } from '../parts-said/parts-in-line.ts';
 import { partsKnown } from '../parts-said/parts-known.ts';
@@ -95,6 +96,8 @@ function numberedAt(tokens: readonly Token[], at: number, { hearing, batches, li
   if (!isPot && !hearing.said.cans.has(typed)) return undefined;
   let to = at + 1;
   while (marks.has(wordIn(tokens[to]))) to += 1;
+  const lettered = isPot ? undefined : canOfComponent(tokens[to], live?.().cans ?? []);
+  if (lettered !== undefined) return { piece: { is: 'can', number: lettered }, to: to + 1 };
   const value = numberOf(tokens[to]);
   if (value === undefined) return undefined;
   // `mix 2`: of a pot that there is; else it may be an amount. `b 1197`: an amount of B.
@@ -103,6 +106,13 @@ function numberedAt(tokens: readonly Token[], at: number, { hearing, batches, li
   if (isPot || isNoCan)
     return batches.includes(value) ? { piece: { is: 'batch', number: value }, to: to + 1 } : undefined;
   return { piece: { is: 'can', number: value }, to: to + 1 };
+}
+
+/** `can A`, where one such stands open. */
+function canOfComponent(letter: Token | undefined, cans: LiveNow['cans']): CanNumber | undefined {
+  const named = cans.filter(({ component }) => letter?.kind === 'word' && letter.text.toUpperCase() === component);
+  const [only] = named;
+  return named.length === 1 ? only?.number : undefined;
 }
 
 /** `3`, and `3's`, which says that it is. */

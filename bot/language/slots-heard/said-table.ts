@@ -27,6 +27,7 @@ export interface SaidTable {
   readonly unsaidByLetters: ReadonlyMap<string, string>;
   readonly light: ReadonlySet<string>;
   readonly greetings: ReadonlySet<string>;
+  readonly lasting: ReadonlySet<string>;
   readonly fromPot: ReadonlySet<string>;
   readonly heardAs: ReadonlyMap<string, string>;
   readonly heardAsMark: ReadonlyMap<string, string>;
@@ -102,6 +103,7 @@ export function saidTableOf(tongues: readonly Typed[]): SaidTable {
       ),
     ),
     light: all(({ said }) => listed(said.light)),
+    lasting: all(({ said }) => listed(said.lasting)),
     greetings: all(({ said }) => listed(said.greetings)),
     asksFirst: tongues.flatMap(({ said }) => listed(said.asksFirst).map((phrase) => phrase.split(' '))),
     requests: tongues.flatMap(({ said }) => said.requests),

@@ -160,8 +160,9 @@ function batchOf(heard: Heard): Things | undefined {
     ...(numbers.length === 1 && numbers[0] !== undefined && { batch: numbers[0] }),
     isAssumed: false,
   });
-  const said = pieces.find((piece) => piece.is === 'batch');
-  if (said !== undefined) return told([said.number]);
+  const said = [...new Set(pieces.flatMap((piece) => (piece.is === 'batch' ? [piece.number] : [])))];
+  if (said.length > 1) return { choices: [said.map(String)], parts: [], isAssumed: false };
+  if (said[0] !== undefined) return told(said);
   const first = pieces.find((piece) => piece.is === 'number');
   const fitting = live.batches.filter(({ phase }) => row.batches?.includes(phase) === true);
   // Its number stands first, and there is such a pot: `filtering 2`, `weigh 1 901 899`.
@@ -196,8 +197,9 @@ function canOf({ pieces, live, used, row, many }: Heard): Things | undefined {
     parts: [],
     isAssumed: false,
   });
-  const said = pieces.find((piece) => piece.is === 'can');
-  if (said !== undefined) return told([said.number]);
+  const said = [...new Set(pieces.flatMap((piece) => (piece.is === 'can' ? [piece.number] : [])))];
+  // `argon over can 1 and can 2`: each of them.
+  if (said.length > 0) return { choices: [said.map(String)], parts: [], isAssumed: false };
   const bare = pieces.find(
     (piece) => piece.is === 'number' && live.cans.some(({ number }) => piece.text === String(number)),
   );

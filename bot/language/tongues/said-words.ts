@@ -65,6 +65,8 @@ export interface SaidWords {
   readonly light: string;
   /** Round a sentence off: greetings, thanks, politeness. */
   readonly fillers: string;
+  /** Before a time that something took: `for 5 minutes`. */
+  readonly lasting: string;
   /** Of them, what greets or thanks. */
   readonly greetings: string;
   /** It is not so. */

@@ -110,9 +110,18 @@ describe('what is no answer', () => {
     ['said by somebody else', [...mixed, '@lia: 1201 1198']],
     ['to a card before the last', [...mixed, 'part pump-1', '1201 1198']],
     ['yes, where nothing is asked', ['air 24C 48%', 'yes']],
-    ['thanks, which is no yes', [...inUse, 'coat pump-2', 'thanks']],
   ])('given %s, then nothing is taken', async (_, lines) => {
     expect(await answerTo(...lines)).toMatchObject(unread);
+  });
+
+  it('given thanks, which is no yes, then nothing is taken and what to do now is told', async () => {
+    const answer = await answerTo(...inUse, 'coat pump-2', 'thanks');
+    expect(answer).toMatchObject({ recorded: false, asked: { ask: 'what-now' } });
+  });
+
+  it('given one tap that says several acts, when it is agreed to, then each is recorded', async () => {
+    const answer = await answerTo(...inUse, 'part pump-3', 'coat pump-2 1 brush already', 'no, pump-3', 'yes');
+    expect(answer).toMatchObject({ recorded: true });
   });
 
   it('given a question, then nothing is taken', async () => {

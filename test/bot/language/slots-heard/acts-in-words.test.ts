@@ -20,6 +20,12 @@ const inUse = {
   }),
 };
 
+const inCure = ['flange-1', 'flange-2'].map((name) => ({ name, phase: 'curing' as const }));
+const twoCans = [
+  { number: 3, isLidOff: true, component: 'A' as const },
+  { number: 4, isLidOff: true, component: 'B' as const },
+];
+
 const linesOf = (read: Reading): readonly string[] =>
   read.kind === 'misread'
     ? read.misread.suggestions
@@ -54,6 +60,27 @@ describe('an act by what is done and to what', () => {
 
   it('given a reason for a hold, then the number of its part is none of it', () => {
     expect(linesOf(readLine("park flange-1, it's got fisheyes", inUse))).toEqual(['hold flange-1 "fisheyes"']);
+  });
+
+  it('given several parts with a figure each, then none is given another’s', () => {
+    expect(linesOf(readLine('flange-1 is at 21, flange-2 23 and that is the steel', inUse))).not.toContain(
+      'surface flange-1 flange-2 21C',
+    );
+    const oven = { ...inUse, live: () => ({ ...inUse.live(), parts: inCure }) };
+    expect(linesOf(readLine('flange-1 is at 91, flange-2 90 degrees', oven))).toEqual([
+      'temp flange-1 91C; temp flange-2 90C',
+    ]);
+    expect(linesOf(readLine('flange-1 and flange-2 are at 91 90 degrees', oven))).toEqual([]);
+  });
+
+  it('given two cans, then gas is over each of them', () => {
+    const two = { ...inUse, live: () => ({ ...inUse.live(), cans: twoCans }) };
+    expect(readLine('argon over can 3 and can 4, lids on', two)).toMatchObject({ lines: ['blanket 3', 'blanket 4'] });
+  });
+
+  it('given how long it took, then it did not begin so long ago', () => {
+    const two = { ...inUse, live: () => ({ ...inUse.live(), cans: twoCans }) };
+    expect(linesOf(readLine('stirred can A for 5 minutes, sediment all up', two))).toEqual(['prestir 3']);
   });
 
   it('given a number word, then it is nothing’s name', () => {

@@ -1,0 +1,27 @@
+// `7 is at 91, 8 at 90`: several parts, each with the figure behind it. Of more figures than that it is not said which is whose, and
+// no part is given another's.
+
+import type { LineContext } from '../reading.ts';
+import type { SaidAct } from '../tongues/said-words.ts';
+import { actRows } from './act-rows.ts';
+import type { Clause } from './clause.ts';
+import type { Composed } from './compose.ts';
+import { readAs } from './figures-for.ts';
+
+type Told = readonly [is: 'part' | 'figure', text: string];
+
+export function eachItsOwn(act: SaidAct, { pieces }: Clause, context: LineContext): Composed | 'unclear' | undefined {
+  const { isOfOne, figures = [] } = actRows[act];
+  const [row] = figures;
+  if (isOfOne !== true || row === undefined || row.most > 1) return undefined;
+  const told = pieces.flatMap((piece): readonly Told[] => {
+    if (piece.is === 'parts') return piece.names.map((name) => ['part', name]);
+    const figure = readAs(row, piece, context);
+    return figure === undefined ? [] : [['figure', figure]];
+  });
+  const parts = told.flatMap(([is, text]) => (is === 'part' ? [text] : []));
+  const said = told.flatMap(([is, text]) => (is === 'figure' ? [text] : []));
+  if (parts.length < 2 || said.length < 2) return undefined;
+  const isEach = parts.length === said.length && told.every(([is], i) => is === (i % 2 === 0 ? 'part' : 'figure'));
+  return isEach ? { ways: [parts.map((part, i) => `${act} ${part} ${said[i]}`)], isSure: false, parts } : 'unclear';
+}
