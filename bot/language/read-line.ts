@@ -68,10 +68,18 @@ function readFurther(unread: Unread, context: LineContext): Reading | undefined 
   const lost = each.flatMap(({ acts }) =>
     acts.length > 1 ? acts.flatMap(([one, read]) => (isTaken(read) ? [] : [one])) : [],
   );
+  if (found.is === 'likely' && lacksOnlyItsEnd(unread, context, found.lines)) return undefined;
   const untaken = [...new Set([...(found.is === 'likely' ? (found.untaken ?? []) : []), ...lost])];
   return meant.length === 0
     ? undefined
     : { kind: 'misread', misread: whichActOf(meant.slice(0, 3), untaken.length === 0 ? undefined : untaken), line };
+}
+
+/** `confirm 1 bonding`, yes or no: verb first and all but its end, it is no other act in other words. */
+function lacksOnlyItsEnd(unread: Unread, context: LineContext, likely: readonly string[]): boolean {
+  const goesOn = (said: string): boolean => said.startsWith(`${unread.read.line} `);
+  const { suggestions } = misreadAs(unread, context).misread;
+  return suggestions.length > 0 && suggestions.every(goesOn) && !likely.some(goesOn);
 }
 
 /** Whatever it would be answered with holds an alarm. */
