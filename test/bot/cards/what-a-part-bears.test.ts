@@ -30,7 +30,7 @@ describe('what a part bears', () => {
     const { tone, lines, actions } = await say('cure lid-6 lid-7 oven 90C');
     expect(tone).toBe('stop');
     expect(lines).toContain(asked);
-    const line = 'part lid-6 max 90C ; part lid-7 max 90C';
+    const line = 'part lid-6, lid-7 max 90C';
     expect(actions.at(-1)).toMatchObject({ id: 'bears', label: 'Bears 90 °C (2)', line });
     await say('tap bears');
     expect((await say('cure lid-6 lid-7 oven 90C')).lines).not.toContain(asked);
