@@ -31,8 +31,8 @@ it('given the air was read, then its humidity stands in and is told', async () =
 
 it('given a figure is missing, then it is asked', async () => {
   const { say } = await talkAfter();
-  expect((await say('change-out toluene')).text).toContain('Needed: how much was measured');
   expect((await say('change-out 40ppm')).text).toContain('Needed: of what');
+  expect((await say('change-out toluene')).text).toContain('Needed: how much was measured');
 });
 
 it('given Spanish, then it reads and says the same', async () => {
