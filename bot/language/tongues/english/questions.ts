@@ -43,7 +43,7 @@ export const englishQuestions: QuestionsTyped = {
       gotta: 'got to',
     },
     ...{
-      flashoff: 'flash off',
+      flashoff: 'flash-off',
       potlife: 'pot life',
       dewpoint: 'dew point',
       howlong: 'how long',
