@@ -36,6 +36,8 @@ export function readPart(typed: ActLine): CommandOf<'part'> | Fault {
   const act = { ...typed, tokens: rangesJoined(typed.tokens, typed.context) };
   const apart = labelsApart(act);
   if (isFailed(apart)) return apart;
+  const numbered = nameWithNumber(act, apart.rest);
+  if (numbered !== undefined) return numbered;
   const strange = strangersApart(apart.rest, act.context);
   const gathered = sortPieces({
     ...act,
@@ -75,6 +77,16 @@ export function readPart(typed: ActLine): CommandOf<'part'> | Fault {
     ...(more.length > 0 && { more: more.map((each) => ({ part: each, details })) }),
     ...(more.length > 0 && !isOneList(others, act) && { isAsked: true }),
   };
+}
+
+/** `part flange 2 job 91`: the number is the name's, and no area or wall without its unit. */
+function nameWithNumber({ line, context }: ActLine, rest: readonly Token[]): Fault | undefined {
+  const at = rest.findIndex((token) => token.kind === 'word' && mayNamePart(token.word, context.hearing));
+  const [name, number] = rest.slice(at, at + 2);
+  if (at === -1 || name?.kind !== 'word' || number?.kind !== 'number') return undefined;
+  if (/\d/.test(name.text) || !/^\d{1,4}$/.test(number.text) || line.slice(name.end, number.start).trim() !== '')
+    return undefined;
+  return leftOver(number, [`${line.slice(0, name.start)}${name.word}-${number.text}${line.slice(number.end)}`]);
 }
 
 /** A row, names apart by commas, or all under the same letters: else the second of two names may have been no part. */

@@ -154,6 +154,23 @@ function unitAt(said: readonly Said[], at: number, { units, tongues }: Hearing):
 
 /** Numbers one after the other, in every way that they can be cut. */
 function runAt(line: Line, at: number): Found | undefined {
+  const found = cutFrom(line, at);
+  if (found === undefined) return undefined;
+  return { ...found, texts: [...found.texts, ...apartAtJoint(line, at, found.to)].slice(0, mostWays) };
+}
+
+/** `six hundred and five ninety nine`: 605 and 99, or 600 and 599. */
+function apartAtJoint(line: Line, at: number, to: number): readonly (readonly Change[])[] {
+  const { hundredJoint, ...words } = line.words;
+  const first = numberSaid(line.said, at, words);
+  if (hundredJoint === undefined || first === undefined || line.said[first.to]?.word !== hundredJoint) return [];
+  const rest = first.to + 1 < to ? cutFrom(line, first.to + 1) : undefined;
+  const isOne = numberSaid(line.said, first.to + 1, words)?.to === to;
+  if (rest?.to !== to || isOne) return [];
+  return rest.texts.map((more) => [{ from: at, to: first.to, text: first.figures }, ...more]);
+}
+
+function cutFrom(line: Line, at: number): Found | undefined {
   const { said, words } = line;
   const run: Piece[] = [];
   for (let next = at; run.length < mostWays; ) {
@@ -233,9 +250,16 @@ function isArticle({ said, words, context }: Line, at: number, { to }: NumberSai
   const before = said[at - 1]?.word ?? '';
   return (
     ofRun === 0 &&
+    !goesOnAsList(said, to, words, context) &&
     !isMark(before, context) &&
     !isOfParts(before, context) &&
     !/\d$/.test(before) &&
     !isNumberWord(said[at + 1]?.word ?? '', words)
   );
+}
+
+/** `one thru four`. */
+function goesOnAsList(said: readonly Said[], at: number, words: NumberWords, { hearing }: LineContext): boolean {
+  const isTo = hearing.said.lists.to.some((phrase) => phrase.length === 1 && phrase[0] === said[at]?.word);
+  return isTo && isNumberWord(said[at + 1]?.word ?? '', words);
 }

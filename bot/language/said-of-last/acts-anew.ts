@@ -44,7 +44,7 @@ export function actsAnew(
     case 'quantity':
       return ofFigure(first, from, line, context);
     case 'number':
-      return [...ofFigure(first, from, line, context), ...numberedPart(first.text, from, line, context)];
+      return ofFigureOrPart(first, from, line, context);
     case 'word':
       if (methodsByWord.has(first.word)) return ofWay(first.text, line, context);
       return ofThing(first.text, { to, from }, line, context, strictly);
@@ -152,6 +152,22 @@ function numberedPart(number: string, from: string | undefined, line: string, co
     const part = old.text.replace(/\d+$/, number);
     return context.parts.includes(part) && part !== old.text ? [{ line: put(line, old, part) }] : [];
   });
+}
+
+/** Further from what it was no figure is misread: `that was for 7`, of 91 degrees, is the part. Our own figure, no source. */
+const farthest = 5;
+
+function ofFigureOrPart(
+  to: Extract<Token, { kind: 'number' }>,
+  from: string | undefined,
+  line: string,
+  context: LineContext,
+): readonly Anew[] {
+  const parts = numberedPart(to.text, from, line, context);
+  const isFar = quantitiesIn(line, from, context).every(
+    ({ value }) => value > to.number.value * farthest || value * farthest < to.number.value,
+  );
+  return parts.length > 0 && isFar ? parts : [...ofFigure(to, from, line, context), ...parts];
 }
 
 /** Those that it was not, where that was said: `not 7`, `not imp 7`. */

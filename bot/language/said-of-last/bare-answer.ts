@@ -9,6 +9,7 @@ import { fieldsOf, fillInOrder } from '../line-fields.ts';
 import { linesApart } from '../lines-apart.ts';
 import type { LineContext } from '../reading.ts';
 import { batchMarks, fillers } from '../tongues/english/line-words.ts';
+import { methodsByWord } from '../trade-words.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { tokenize } from '../typed/tokens.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
@@ -147,6 +148,8 @@ function answersTo(open: Open, said: Said, context: LineContext, reads: Strictly
   if (isWhole && open.isOnly === true && said.core === 'yes') return answeredBy([open.line], true, false, reads);
   const more = isWhole && open.place !== undefined ? withMore(open.line, said, context, reads) : undefined;
   if (more !== undefined) return answeredBy([more], true, false, reads);
+  const inOtherWay = isWhole && open.isOnly === true ? otherWay(open.line, said, context) : undefined;
+  if (inOtherWay !== undefined) return answeredBy([inOtherWay], false, false, reads);
   const isInPlace = isWhole && open.place !== undefined && open.place === said.place;
   // A number may be of a pot or a part as well.
   if (isInPlace) return answeredBy([open.line], !/\d/.test(said.words), false, reads);
@@ -177,6 +180,14 @@ function withMore(line: string, { values }: Said, context: LineContext, reads: S
   if (reads(whole).kind === 'command') return whole;
   const [unit, ...units] = unitsLeftOut(whole, context, reads);
   return units.length === 0 && unit?.isSure === true ? unit.line : undefined;
+}
+
+/** `roller`, where the only one that is asked about goes by brush. */
+function otherWay(line: string, { values }: Said, { hearing }: LineContext): string | undefined {
+  const [way, ...more] = values;
+  const old = tokenize(line, hearing).find((token) => methodsByWord.has(wordIn(token)));
+  if (way === undefined || old === undefined || more.length > 0 || !methodsByWord.has(wordIn(way))) return undefined;
+  return line.slice(0, old.start) + wordIn(way) + line.slice(old.end);
 }
 
 /** `the 8 one`, of a card that asks which part: that of this number. */

@@ -5,6 +5,7 @@ import type { EpochMs } from '../../../core/units.ts';
 import { saidPlainly } from '../as-said/as-said.ts';
 import { withoutDegrees } from '../as-said/units-left-out.ts';
 import type { LineContext } from '../reading.ts';
+import { piecesOf } from '../slots-heard/pieces.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
 import { isoLocal } from '../times/wall-clock.ts';
 import { tokenize } from '../typed/tokens.ts';
@@ -48,7 +49,9 @@ function linesForPiece(
   context: LineContext,
   strictly: Strictly,
 ): readonly string[] {
-  const each = [to, ...saidPlainly(to, context).map(({ line }) => line)].map((said) => inDegrees(said, context));
+  const each = [to, ...figureIn(to, context), ...saidPlainly(to, context).map(({ line }) => line)].map((said) =>
+    inDegrees(said, context),
+  );
   const time = each.map((said) => timeIn(said, context)).find((at) => at !== undefined);
   if (time !== undefined) return at(time, act, context, strictly);
   const anew = [...new Set(each)].flatMap((said) => actsAnew({ to: said, from }, act, context, strictly));
@@ -59,6 +62,14 @@ function linesForPiece(
   // What can be corrected in place is not taken back.
   const again = anew.flatMap(({ line }) => takenBackAnd(line, act, context, strictly));
   return [...new Set(amended.length > 0 ? amended : again)];
+}
+
+/** `humidity was 58`: told by the word beside it. */
+function figureIn(to: string, context: LineContext): readonly string[] {
+  const figures = (piecesOf(to, context) ?? []).flatMap((piece) =>
+    piece.is === 'figure' && piece.of === 'percent' ? [piece.text] : [],
+  );
+  return figures.length === 1 ? figures : [];
 }
 
 /** `23 grados`: in the speaker's own. */

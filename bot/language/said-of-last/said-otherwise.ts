@@ -84,15 +84,17 @@ function pieceFrom(typed: string, table: OtherwiseTable): Piece {
     said = lead.rest;
   }
   const [to, from] = partedBy(said, table, 'nots');
-  const isOpened = found.isOpened || isOfLetter(said, table);
-  return { ...found, isOpened, ...(to !== '' && { to }), ...(from !== undefined && { from }) };
+  const ofLetter = letterFirst(to, table);
+  const isOpened = found.isOpened || ofLetter !== undefined;
+  return { ...found, isOpened, ...(to !== '' && { to: ofLetter ?? to }), ...(from !== undefined && { from }) };
 }
 
-/** `b was 1198`. */
-function isOfLetter(said: string, table: OtherwiseTable): boolean {
+/** `b was 1198`, `B should be 1198`: the letter and what it should have been. */
+function letterFirst(said: string, table: OtherwiseTable): string | undefined {
   const named = withoutFirst(said, table, 'beforeLetter') ?? said;
-  const rest = /^[ab] /i.test(named) ? named.slice(2) : '';
-  return withoutFirst(rest, table, 'opens') !== undefined || withoutFirst(rest, table, 'goesOn') !== undefined;
+  if (!/^[ab] /i.test(named)) return undefined;
+  const rest = withoutFirst(named.slice(2), table, 'opens') ?? withoutFirst(named.slice(2), table, 'goesOn');
+  return rest === undefined ? undefined : `${named.slice(0, 1)} ${rest}`;
 }
 
 const plain = (text: string): string => withoutAccents(text.toLowerCase().replaceAll("'", ''));

@@ -112,6 +112,8 @@ function clauseOf(pieces: readonly Piece[], claims: Clause['claims'], isBehindCa
   if (isAir && figures.includes('percent')) said.add('air');
   // `half a mil dry on 9`: a figure of the film is no touch of it.
   if (said.has('dry') && figures.includes('film')) said.add('film');
+  // `4 rolled from 1`: of a can it would be its stirring.
+  if (said.has('prestir') && said.size === 1 && !isOnCan && isCoat(pieces, claims)) said.delete('prestir');
   if (said.size === 0 && isCoat(pieces, claims)) said.add('coat');
   const weaker = new Set([...said].flatMap((act) => strongerThan[act] ?? []));
   return { acts: [...said].filter((act) => !weaker.has(act)), pieces, claims };
@@ -126,12 +128,18 @@ function isOfRoom(pieces: readonly Piece[]): boolean {
 
 /** `6 b2 brush`, `did 1 with the brush`: which part goes by which way says what was done. */
 function isCoat(pieces: readonly Piece[], claims: Clause['claims']): boolean {
-  const isWay = pieces.some(({ is }, i) => is === 'method' && claims[i]?.is !== 'act');
-  const isOfPart = pieces.some(
-    (piece) => piece.is === 'parts' || piece.is === 'one-of' || (piece.is === 'number' && !piece.isDegrees),
-  );
+  const isWay = pieces.some(({ is }, i) => is === 'method' && (claims[i]?.is !== 'act' || isStirring(claims[i])));
+  // `brushed it from batch 1`
+  const isBefore = claims.some((claim) => claim?.is === 'pronoun') && pieces.some(({ is }) => is === 'batch');
+  const isOfPart =
+    isBefore ||
+    pieces.some(
+      (piece) => piece.is === 'parts' || piece.is === 'one-of' || (piece.is === 'number' && !piece.isDegrees),
+    );
   return isWay && isOfPart && !pieces.some((piece) => piece.is === 'figure' && piece.of !== 'duration');
 }
+
+const isStirring = (claim: Claim | undefined): boolean => claim?.is === 'act' && claim.act === 'prestir';
 
 /** The same words are said of a pot and of a can: `destapé el bote 2`. */
 export const ofCans: Readonly<Partial<Record<SaidAct, SaidAct>>> = { uncover: 'lid', cover: 'shut', stir: 'prestir' };

@@ -25,6 +25,10 @@ export function impliedActs({ pieces, claims }: Clause, context: LineContext): r
     return [];
   }
   if (isWeighing(pieces, context)) return ['weigh'];
+  // `both in the oven are at 90`
+  const isOfLoad =
+    claims.some((claim) => claim?.is === 'many') && isReading && (figures.has('temperature') || hasNumber);
+  if (isOfLoad && pieces.some((piece) => piece.is === 'place' && piece.place === 'oven')) return ['temp'];
   // `la 2: a 602 b 598`: of the pot that has this number.
   if (!has('can') && !has('batch') && pieces.filter(({ is }) => is === 'letter').length === 2) return ['weigh'];
   if (has('batch') && (figures.has('mass') || has('letter'))) return weighed(pieces) ? ['weigh'] : [];

@@ -141,10 +141,13 @@ function singleAt(tokens: readonly Token[], at: number, context: LineContext): F
       if (speed !== undefined) return speedPiece(tokens, at, speed.to);
       if (belongsBehind(tokens[at - 1], token))
         return { piece: { is: 'figure', of: 'percent', text: `${text}%`, value: number.value }, to };
-      const humid = isHumidity(tokens, at);
+      const figure = /^[\d.,]+/.exec(text)?.[0] ?? text;
+      const humid =
+        figure === text
+          ? (isHumidity(tokens, at) ?? (isBehindHumidity(tokens, at, context) ? to : undefined))
+          : undefined;
       if (humid !== undefined)
         return { piece: { is: 'figure', of: 'percent', text: `${text}%`, value: number.value }, to: humid };
-      const figure = /^[\d.,]+/.exec(text)?.[0] ?? text;
       return { piece: { is: 'number', value: number.value, text: figure, isDegrees: figure !== text }, to };
     }
     case 'word': {
@@ -175,6 +178,13 @@ const spelt = (word: string): string => (/(\p{L})\1\1/u.test(word) ? word.replac
 function isHumidity(tokens: readonly Token[], at: number): number | undefined {
   const to = wordIn(tokens[at + 1]) === 'of' ? at + 2 : at + 1;
   return wordIn(tokens[to]) === 'humidity' ? to + 1 : undefined;
+}
+
+/** `74 deg, humidity 51`, `humidity was 58`: the word was of no number before it. */
+function isBehindHumidity(tokens: readonly Token[], at: number, { hearing }: LineContext): boolean {
+  const word = hearing.said.light.has(tokens[at - 1]?.text.toLowerCase() ?? '') ? at - 2 : at - 1;
+  const before = tokens[wordIn(tokens[word - 1]) === 'of' ? word - 2 : word - 1];
+  return wordIn(tokens[word]) === 'humidity' && !(before?.kind === 'number' && /^[\d.,]+$/.test(before.text));
 }
 
 const belongsBehind = (humidity: Token | undefined, token: Token | undefined): boolean =>

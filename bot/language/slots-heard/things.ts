@@ -88,6 +88,8 @@ function partsOf(heard: Heard): Things | undefined {
     const all = (among?.names ?? live.parts.map(({ name }) => name)).filter(fits).toSorted(inNaturalOrder);
     const meant = manyMeant(many ?? { many: 'all' }, all, heard.namedLast());
     if (meant.length > 0) return told(meant.slice(0, 3), true);
+    // `both`, where there are not two: it is none of them alone.
+    if (many?.count !== undefined) return undefined;
   }
   const either = among ?? numberedPart(heard, fits);
   if (either !== undefined) {

@@ -69,6 +69,18 @@ describe('an answer that says no more than what was asked', () => {
     expect(answer.code).not.toBe('unknown-verb');
   });
 
+  it('given one way is offered, when another is said, then its tap is offered instead, and nothing is recorded', async () => {
+    const answer = await answerTo(
+      ...inUse.slice(0, -1),
+      'filter 1 1um glass-fibre second-vessel already',
+      inUse.at(-1) ?? '',
+      'coat pump-2 1',
+      'with the roller',
+    );
+    expect(answer.recorded).toBe(false);
+    expect(answer.card.actions.map(({ line }) => line)).toEqual(['coat pump-2 1 roller']);
+  });
+
   it('given it was recorded, then one tap takes it back', async () => {
     const answer = await answerTo(...mixed, 'part pump-1', 'temp pump-1', '23');
     expect(answer).toMatchObject({ recorded: true });

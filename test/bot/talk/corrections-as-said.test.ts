@@ -27,6 +27,12 @@ describe('what can be corrected in place', () => {
   it.each<[readonly string[], string, readonly string[]]>([
     [['air 32C 48%'], 'sorry 23 not 32', ['Change: air 23 °C 48 % instead of air 32 °C 48 %']],
     [['air 24C 48%'], 'make that 25C', ['Change: air 25 °C 48 % instead of air 24 °C 48 %']],
+    [['air 24C 48%'], 'humidity was 58 actually', ['Change: air 24 °C 58 % instead of air 24 °C 48 %']],
+    [
+      weighed,
+      'B should be 1189, I swapped the digits',
+      ['Change: weighed A 1201 g, B 1189 g instead of weighed A 1201 g, B 1198 g'],
+    ],
     [['air 24C 48%'], 'no, 50%', ['Change: air 24 °C 50 % instead of air 24 °C 48 %']],
     [weighed, 'not 1198, 1189', ['Change: weighed A 1201 g, B 1189 g instead of weighed A 1201 g, B 1198 g']],
     [
@@ -103,6 +109,8 @@ describe('what cannot be corrected in place', () => {
     [mixed, 'no, 1.2kg', /^Change: batch \d opened, 1200 g.* instead of batch 1 opened, 2400 g/i],
     [mixed, 'my mistake, 1.2', /^Change: batch \d opened, 1200 g.* instead of batch 1 opened, 2400 g/i],
     [coated, 'I meant 8', /^Change: impeller-8 coated .* instead of impeller-7 coated/],
+    [coated, 'oops, it was 8 I did, not 7', /^Change: impeller-8 coated .* instead of impeller-7 coated/],
+    [[...parts, 'temp impeller-7 91C'], 'sorry that number belongs to 8', /^Change: impeller-8: .*91 °C instead of/],
     [coated, 'not 7, 8', /^Change: impeller-8 coated .* instead of impeller-7 coated/],
     [coated, 'no, the 8', /^Change: impeller-8 coated .* instead of impeller-7 coated/],
     [coated, 'no wait, that was impeller 8', /^Change: impeller-8 coated .* instead of impeller-7 coated/],

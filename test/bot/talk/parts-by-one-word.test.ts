@@ -37,6 +37,21 @@ describe('many parts by one word', () => {
     },
   );
 
+  it('given only one is in the oven, when both are said to read 90, then none of them is taken for two', async () => {
+    const talk = await talkBehind([...coated, 'dry impeller-1 already', 'cure impeller-1 oven 90C already']);
+    const answer = await talk.say('both in the oven are at 90');
+    expect(answer).toMatchObject({ recorded: false });
+    expect(answer.card.actions.filter(({ line }) => line.startsWith('temp'))).toEqual([]);
+  });
+
+  it('given two are in the oven, when both are said to read 90, then one tap says it of each', async () => {
+    const inOven = ['dry impeller-1 impeller-2 already', 'cure impeller-1 impeller-2 oven 90C already'];
+    const talk = await talkBehind([...coated, ...inOven]);
+    const answer = await talk.say('both in the oven are at 90');
+    expect(answer.recorded).toBe(false);
+    expect(answer.card.actions.map(({ line }) => line)).toEqual(['temp impeller-1 90C; temp impeller-2 90C']);
+  });
+
   it('given a word for those that are left, then it is what can be done now', async () => {
     const talk = await talkBehind(coated);
     const { card } = await talk.say('coated the rest of job 87 with the brush from batch 1');

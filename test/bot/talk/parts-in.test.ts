@@ -162,6 +162,16 @@ describe('parts that came in, told in other words', () => {
     expect((await tap(asked, 'meant-1', as)).recorded).toBe(true);
   });
 
+  it.each([
+    ['new part flange 2 job 91 sn 5502 steel 12mm wall', /flange-2 job 91/],
+    ['me trajeron brida-2, serie 7781 del trabajo 95', /brida-2/],
+  ])('given "%s", then the number is of its name, and nothing is booked before the tap', async (line, tap) => {
+    const { say } = bot();
+    const answer = await say(line, line.startsWith('me') ? 'luis' : 'kari');
+    expect(answer.recorded).toBe(false);
+    expect(answer.card.actions[0]?.line).toMatch(tap);
+  });
+
   it('given some of that name are there, then those that came in follow the last of them', async () => {
     const { say } = bot();
     await say('parts in rail-1..rail-12');

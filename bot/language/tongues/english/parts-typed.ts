@@ -4,7 +4,7 @@ import type { PartsInWords } from '../typed.ts';
 
 export const englishPartsTyped: PartsInWords = {
   arrived:
-    'have just come in, just came in, have come in, has come in, came in today, came in, come in, coming in, have arrived, just arrived, arrived, were delivered, delivered, are in now, got in',
+    'customer dropped off, dropped off, just got here, got here, new in, have just come in, just came in, have come in, has come in, came in today, came in, come in, coming in, have arrived, just arrived, arrived, were delivered, delivered, are in now, got in',
   columns: {
     name: 'name, part, part name, part no, part number, part id, id, item, item no, mark, piece, piece mark, tag, ref, reference',
     serial: 'serial, serial no, serial number, s n, sn',

@@ -65,6 +65,10 @@ export const englishSaidOtherwise: SaidOtherwise = {
     ...listed(
       'i beg your pardon, beg your pardon, pardon, pardon me, excuse me, scusi, um, uh, er, ah, oh, hey, ok, no i',
     ),
+    ...each(
+      'that number, that reading, that figure, that one, that, it',
+      'belongs to, was for, is for, was on, goes to',
+    ),
     ...listed('my mistake it was, in fact, it actually was, the right one is, it read, it reads, that is, it were'),
   ],
   goesOn: listed(
@@ -79,7 +83,7 @@ export const englishSaidOtherwise: SaidOtherwise = {
       'fat fingers, fat finger, when i finished that, when i did that, when i did it, when i said that, instead',
     ),
     ...listed(
-      'sorry fat thumb, did it, did that, did that one, was it, then, i think it was me, misread it, i misread',
+      'sorry fat thumb, actually, did it, did that, did that one, i did, we did, i used, we used, was it, then, i think it was me, misread it, i misread',
     ),
   ],
   nots: listed(

@@ -4,7 +4,7 @@ import type { PartsInWords } from '../typed.ts';
 
 export const spanishPartsTyped: PartsInWords = {
   arrived:
-    'acaban de llegar, nos han llegado, han llegado, nos llegaron, me llegaron, ya llegaron, llegaron, llegan, ya entraron, entraron, han entrado, recibimos, hemos recibido',
+    'me trajeron, nos trajeron, me llego, llego, entra, acaban de llegar, nos han llegado, han llegado, nos llegaron, me llegaron, ya llegaron, llegaron, llegan, ya entraron, entraron, han entrado, recibimos, hemos recibido',
   columns: {
     name: 'pieza, nombre, nombre pieza, nombre de pieza, nombre de la pieza, parte, marca, referencia, ref, codigo, id, articulo, num pieza, numero de pieza, no de parte, numero de parte',
     serial: 'serie, num serie, no serie, numero serie, numero de serie, no de serie, n serie, n de serie',

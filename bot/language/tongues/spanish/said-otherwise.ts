@@ -8,7 +8,7 @@ const each = (first: string, then: string): readonly string[] =>
   listed(first).flatMap((one) => listed(then).map((other) => `${one}${other}`));
 
 const lastSaid =
-  'lo, la, selo, sela,  eso,  esa,  ese,  esto,  lo ultimo,  la ultima,  el ultimo,  lo anterior,  la anterior,  el anterior,  lo que dije,  lo que puse,  esa anotacion,  la ultima anotacion,  esa linea,  lo de antes,  la ultima linea';
+  'lo, la, le, selo, sela,  eso,  esa,  ese,  esto,  lo ultimo,  la ultima,  el ultimo,  lo anterior,  la anterior,  el anterior,  lo que dije,  lo que puse,  esa anotacion,  la ultima anotacion,  esa linea,  lo de antes,  la ultima linea';
 
 export const spanishSaidOtherwise: SaidOtherwise = {
   takesBack: [
