@@ -33,7 +33,8 @@ export function composed(
 ): Composed | undefined {
   const each = eachItsOwn(act, clause, context);
   if (each === 'unclear') return undefined;
-  return each ?? ofAll(act, clause, before, context);
+  if (each !== undefined) return { ways: [each.lines], isSure: false, parts: each.parts };
+  return ofAll(act, clause, before, context);
 }
 
 function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context: LineContext): Composed | undefined {

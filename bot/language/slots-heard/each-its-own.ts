@@ -1,16 +1,22 @@
 // `7 is at 91, 8 at 90`: several parts, each with the figure behind it. Of more figures than that it is not said which is whose, and
 // no part is given another's.
 
+import type { PartName } from '../../../core/ids.ts';
 import type { LineContext } from '../reading.ts';
 import type { SaidAct } from '../tongues/said-words.ts';
 import { actRows } from './act-rows.ts';
 import type { Clause } from './clause.ts';
-import type { Composed } from './compose.ts';
 import { readAs } from './figures-for.ts';
+
+/** Each part, and the line that gives it its own. */
+export interface EachItsOwn {
+  readonly parts: readonly PartName[];
+  readonly lines: readonly string[];
+}
 
 type Told = readonly [is: 'part' | 'figure', text: string];
 
-export function eachItsOwn(act: SaidAct, { pieces }: Clause, context: LineContext): Composed | 'unclear' | undefined {
+export function eachItsOwn(act: SaidAct, { pieces }: Clause, context: LineContext): EachItsOwn | 'unclear' | undefined {
   const { isOfOne, figures = [] } = actRows[act];
   const [row] = figures;
   if (isOfOne !== true || row === undefined || row.most > 1) return undefined;
@@ -23,5 +29,5 @@ export function eachItsOwn(act: SaidAct, { pieces }: Clause, context: LineContex
   const said = told.flatMap(([is, text]) => (is === 'figure' ? [text] : []));
   if (parts.length < 2 || said.length < 2) return undefined;
   const isEach = parts.length === said.length && told.every(([is], i) => is === (i % 2 === 0 ? 'part' : 'figure'));
-  return isEach ? { ways: [parts.map((part, i) => `${act} ${part} ${said[i]}`)], isSure: false, parts } : 'unclear';
+  return isEach ? { parts, lines: parts.map((part, i) => `${act} ${part} ${said[i]}`) } : 'unclear';
 }
