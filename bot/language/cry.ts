@@ -46,6 +46,10 @@ function criesOf(sentence: string, context: CryContext): readonly Alarm[] {
   const isDrill = sentence.endsWith('?') || all.some((word) => cries.drills.has(word));
   const clauses = sentence
     .replace(cries.patterns.shoutedOn, ' ')
+    // `ojo, que la mezcla no la ha pesado nadie`: no comma makes a cry of a warning.
+    .replace(/(\p{L}+),\s*(?=(\p{L}+))/gu, (all, word: string, next: string) =>
+      cries.calmPhrases.has(`${word} ${next}`) ? `${word} ` : all,
+    )
     .split(/[,.;!¡?¿]+/)
     .map((clause) => namesWhole(wordsOf(clause), whole))
     .filter((clause) => clause.length > 0);

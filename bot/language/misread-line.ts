@@ -8,6 +8,7 @@ import { type Alarm, alarmNamed } from '../../core/session/session-commands.ts';
 import { type SettingName, settingRows } from '../../core/settings.ts';
 import type { ActRead } from './acts/act-line.ts';
 import { slotsByUnit } from './acts/slots-by-unit.ts';
+import { criedWords } from './cry.ts';
 import type { Hearing } from './hearing.ts';
 import { fieldFor } from './line-fields.ts';
 import { looksLikePart } from './names-typed.ts';
@@ -151,9 +152,21 @@ export function neededIn(line: string, typed: VocabularyName | undefined, { hear
 
 function alarmsIn(line: string, hearing: Hearing): readonly Alarm[] {
   return tokenize(line, hearing).flatMap((token) => {
-    return (token.kind === 'word' ? alarmNamed(verbOfWord(token, hearing)?.row.name) : undefined) ?? [];
+    const alarm = token.kind === 'word' ? alarmNamed(verbOfWord(token, hearing)?.row.name) : undefined;
+    return alarm === undefined || (alarm === 'down' && isPutDown(line.slice(0, token.start), hearing)) ? [] : [alarm];
   });
 }
+
+/** `turn that radio down`, `the gun is down`: what goes down is a thing. */
+function isPutDown(before: string, { cries }: Hearing): boolean {
+  const said = criedWords(before, cries).toReversed();
+  const who = said.find((word) => !cries.articles.has(word) && !cries.is.has(word) && !cries.lying.has(word)) ?? '';
+  const isThing = [cries.everyday, cries.things, cries.pots, cries.liquids].some((set) => set.has(who));
+  return isThing || said.slice(0, farthestPut).some((word) => cries.putting.has(word));
+}
+
+/** Words between `turn` and `down`. */
+const farthestPut = 4;
 
 /** Where the reader names no lines of its own: each unit that would do; a time to come as yesterday's; a near word. */
 function usualTries(

@@ -153,7 +153,7 @@ export const englishCries = {
   itself: '',
   lying: 'is are s has had went gone going fell fallen falling goes lies lying lay just been now',
   /** `put kari down for friday`. */
-  putting: 'put write note take let calm sit pin',
+  putting: 'put write note take let calm sit pin turn tone keep banged hammered pressed',
   ofBody: 'my his her their the both one an left right',
   /** `mucho ojo` is a warning. */
   wary: '',

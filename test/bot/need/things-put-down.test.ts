@@ -1,0 +1,36 @@
+// What is put or turned down is a thing, and a warning is no cry: neither rings, nor is a bell offered for it. Common practice, no
+// source.
+
+import { describe, expect, it } from 'vitest';
+import { readLine } from '../../../bot/language/read-line.ts';
+import { shopAtTen, tallerALasDiez } from '../language/shop-at-ten.ts';
+
+describe('a thing that is put down', () => {
+  it.each([
+    'turn that radio down will ya',
+    'whoever has the radio turn it down lol',
+    'argon’s on the A can and the lid is banged down',
+  ])('given %s, then nobody is called and no tap calls', (said) => {
+    const read = readLine(said, shopAtTen);
+    expect(read).not.toMatchObject({ command: { verb: 'down' } });
+    if (read.kind === 'misread') expect(read.misread.calls).toBeUndefined();
+  });
+
+  it.each(['kari is down', 'the new guy went down', 'man down by the booth'])(
+    'given %s, then people are called',
+    (said) => {
+      expect(readLine(said, { ...shopAtTen, people: ['Kari'] })).toMatchObject({ command: { verb: 'down' } });
+    },
+  );
+});
+
+describe('a warning', () => {
+  it('given ojo, que with a comma, then nobody is called', () => {
+    const read = readLine('ojo, que la mezcla 1 no la ha pesado nadie todavía', tallerALasDiez);
+    expect(read).toMatchObject({ kind: 'misread' });
+  });
+
+  it.each(['ojo, me entró thinner', '¡ojos!'])('given %s, then the eyes are called', (said) => {
+    expect(readLine(said, tallerALasDiez)).toMatchObject({ command: { verb: 'eyes' } });
+  });
+});
