@@ -61,9 +61,43 @@ export interface Hearing {
   readonly cries: CryTable;
 }
 
+/** Each made when a line first needs it. */
+function tablesOf(tongues: readonly Typed[]): Pick<Hearing, 'said' | 'otherwise' | 'labelled'> {
+  const made: { said?: SaidTable; otherwise?: OtherwiseTable; labelled?: LabelTable } = {};
+  return {
+    get said() {
+      made.said ??= saidTableOf(tongues);
+      return made.said;
+    },
+    get otherwise() {
+      made.otherwise ??= otherwiseTableOf(tongues);
+      return made.otherwise;
+    },
+    get labelled() {
+      made.labelled ??= labelTableOf(tongues);
+      return made.labelled;
+    },
+  };
+}
+
+const numbersOf = (
+  tongues: readonly Typed[],
+): Pick<Hearing, 'numbers' | 'numberWords' | 'andHalf' | 'pastHour' | 'minutes'> => ({
+  numbers: new Map(tongues.flatMap(({ numbers }) => Object.entries(numbers.words))),
+  numberWords: new Set(
+    tongues.flatMap(({ numbers: { spoken } }) =>
+      [spoken.small, spoken.tens].flatMap((table) => Object.keys(table).filter((word) => word.length > 2)),
+    ),
+  ),
+  andHalf: new Set(tongues.flatMap(({ numbers }) => numbers.andHalf)),
+  pastHour: new Map(tongues.flatMap(({ numbers }) => Object.entries(numbers.pastHour))),
+  minutes: new Map(tongues.flatMap(({ times }) => Object.entries(times.minutes))),
+});
+
 /** English first. `all`: every tongue that there is, where these are not all. */
 export function hearingOf(tongues: readonly Typed[], codes: readonly string[], all?: Hearing): Hearing {
   const verbs = verbsOf(tongues, all?.tongues ?? tongues);
+  const tables = tablesOf(tongues);
   const said = (of: (tongue: Typed) => string): readonly string[] => tongues.flatMap((tongue) => wordsOf(of(tongue)));
   return {
     tongues,
@@ -80,15 +114,7 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     ),
     units: spellingsOf(tongues.map(({ units }) => units)),
     times: tongues.map(({ times }) => times).filter(({ atHour, atOne, atNoon }) => atHour ?? atOne ?? atNoon),
-    numbers: new Map(tongues.flatMap(({ numbers }) => Object.entries(numbers.words))),
-    numberWords: new Set(
-      tongues.flatMap(({ numbers: { spoken } }) =>
-        [spoken.small, spoken.tens].flatMap((table) => Object.keys(table).filter((word) => word.length > 2)),
-      ),
-    ),
-    andHalf: new Set(tongues.flatMap(({ numbers }) => numbers.andHalf)),
-    pastHour: new Map(tongues.flatMap(({ numbers }) => Object.entries(numbers.pastHour))),
-    minutes: new Map(tongues.flatMap(({ times }) => Object.entries(times.minutes))),
+    ...numbersOf(tongues),
     labels: new Map(
       tongues.flatMap(({ slots }) =>
         Object.entries(slots).map(([name, label]) => [withoutAccents(label), name] as const),
@@ -119,7 +145,16 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     potNumbered: numberAfter(said(({ pots }) => pots)),
     canNumbered: numberAfter(said(({ cans }) => cans)),
     columns: columnsOf(tongues),
-    ...{ said: saidTableOf(tongues), otherwise: otherwiseTableOf(tongues), labelled: labelTableOf(tongues) },
+    // Most lines are read without them.
+    get said() {
+      return tables.said;
+    },
+    get otherwise() {
+      return tables.otherwise;
+    },
+    get labelled() {
+      return tables.labelled;
+    },
     get every() {
       return all ?? this;
     },

@@ -71,8 +71,9 @@ export function saidTableOf(tongues: readonly Typed[]): SaidTable {
     }
   };
   for (const { said, verbs } of tongues) {
+    const acts = said.acts();
     for (const act of saidActs) {
-      add({ is: 'act', act }, said.acts[act] ?? '');
+      add({ is: 'act', act }, acts[act] ?? '');
       const row = Object.entries(verbs).find(([name]) => name === act);
       if (row !== undefined && !wordsSayOther.has(act)) add({ is: 'act', act }, row[1].words.join(','));
     }

@@ -56,9 +56,11 @@ export interface RequestSaid {
   readonly ends?: RegExp;
 }
 
+export type Acts = Readonly<Partial<Record<SaidAct, string>>>;
+
 export interface SaidWords {
   /** What it is called besides the words of its verb. */
-  readonly acts: Readonly<Partial<Record<SaidAct, string>>>;
+  readonly acts: () => Acts;
   /** A reading was taken: of what, its figure and its thing tell. */
   readonly readings: string;
   /** Passed over inside a phrase too. */
@@ -99,8 +101,6 @@ export interface SaidWords {
   /** Between two acts. */
   readonly joints: string;
 }
-
-type Acts = SaidWords['acts'];
 
 export const together = (one: Acts, other: Acts): Acts =>
   Object.fromEntries(

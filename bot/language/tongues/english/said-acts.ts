@@ -1,6 +1,6 @@
 // How English-speaking crews call their acts by what is done and what it is done to, besides single words and set phrases.
 
-import type { SaidWords } from '../said-words.ts';
+import type { Acts } from '../said-words.ts';
 import {
   all,
   bins,
@@ -30,7 +30,7 @@ const spraying = 'spraying, shooting, painting, to spray, to shoot, gunning, lay
 const begun = 'started, starting, begun, began, begins, starts, just started, is on to';
 const ended = 'stopped, finished, quit, done, through, over with, has stopped, is finished, wrapped up';
 
-export const englishActs: SaidWords['acts'] = {
+export const englishActs = (): Acts => ({
   mix: all(
     saidOf(
       'start, starting, started, begin, beginning, make, making, set up, setting up, prepare',
@@ -245,4 +245,4 @@ export const englishActs: SaidWords['acts'] = {
     saidOf('brief, briefing, talk', 'understood, read, is clear, clear, all clear, got it'),
     'read and understood, im briefed, i am briefed',
   ),
-};
+});

@@ -4,75 +4,77 @@ import { type SaidWords, together } from '../said-words.ts';
 import { englishActs } from './said-acts.ts';
 
 export const englishSaid: SaidWords = {
-  acts: together(englishActs, {
-    mix: 'start mix, starting mix, started mix, begin mix, make up, made up, making up, make mix, making mix, mixed up, mixing up, mix up, new batch, new mix, fresh batch, fresh mix, start batch, started batch, starting batch, make batch, begin batch, making batch',
-    weigh: 'weighed out, weighed in, weighed up, weigh out, weighs, weighing out, scale shows, scale says, scale reads',
-    stir: 'stirrer running, stirrer going, turned on stirrer, switched on stirrer, stirrer back on, started stirring, start stirring, stirring again',
-    stop: 'stirring finished, stirring done, stirring stopped, stopped stirring, stop stirring, done stirring, turned off stirrer, switched off stirrer, stirred enough, stirrer stopped, finished stirring',
-    filter:
-      'through filter, ran through filter, put through filter, went through filter, through strainer, strained out, strain out, filtered off, filtered out',
-    thick:
-      'gloopy, getting gloopy, goopy, gooey, gloppy, stringy, like honey, like syrup, like molasses, like treacle, stiffening up, stiffening, getting stiff, getting heavy, thicker, getting thick, going thick, gone thick, gotten thick, too thick, syrupy, ropey, getting stringy, going stringy, thickening up, thickened up',
-    gel: 'gone off, gone hard, gone to gel, gone to jelly, set up hard, kicked off, turned to jelly, turned to gel, jelly, solid, gone solid',
-    empty:
-      'is empty, are empty, empty now, threw in waste, thrown in waste, in waste, in waste drum, in waste can, to waste, went to waste, into waste, gone to waste, toss, tossed, tossing, dump, dumped, dumping, dumped out, threw out, thrown out, throwing out, threw away, thrown away, throwing away, tossed out, done with, finished with, used up, all used up, poured away, got rid of, binned, chucked, emptied out, scraped out',
-    cover: 'put cover on, cover on, put lid on pot',
-    uncover: 'took cover off, cover off',
-    catch: 'caught back, ran off, drained off, recovered, drained back',
-    lid: 'took lid off, lid off, lid came off, popped lid, cracked lid, opened up',
-    shut: 'popped lid back on, popped back lid on, pressed lid on, pressed lid back on, lid pressed on, lid is on, lid is back on, snapped lid on, snapped lid back on, banged lid on, closed, closed again, sealed, sealed up, resealed, lid down, lid tight, lid on, lid back on, put lid on, put lid back on, shut, closed up',
-    blanket:
-      'squirted argon, squirted gas, squirt of argon, squirt of gas, let argon in, let gas in, let nitrogen in, shot of argon, shot of gas, blew argon in, blew gas in, ran argon in, topped with argon, topped up with argon, argon on top, gas on top, flooded with argon, argon in, nitrogen in, gas on, gas over, put gas on, put gas over, gas in, put gas in, gas put on, argon over, argon on, nitrogen over, nitrogen on, put argon on, put nitrogen on, put argon over, put nitrogen over, gassed, gassed up, gassed and closed, gassed and shut, gas is over, under gas, under argon, under nitrogen, purged with argon, blanketed and closed, gassed off, gas back on',
-    prestir:
-      'gave cans a stir, gave can a stir, gave can a good stir, gave cans a good stir, give can a stir, gave a stir, paddle, with paddle, stirred can, stirred cans, stirred A can, mixed can up, mixed up can, went round in can, swirled, swirled around, rolled can, stirred up can, shook, shaken, stirred in can, stirring in can, gave stir',
-    coat: 'slapped coat on, slapped coat, laid coat, put coat, got its coat, got their coat, got their coats, has its coat, got coated, got painted, gave it coat, ran coat over, hit with, put on with, layed coat on, has had coat, had its coat, has its first coat, paint, painted, painting, put coat on, got coat, got first coat, given coat, gave coat, put on coat, applied, applied to, laid coat on, laid down coat on, coat on, coat applied, shot, shooting, brush coated, spray coated, dip coated, flow coated, roller coated, first coat on',
-    'touch-up': 'touched up, touching up, touch up, retouched',
-    dry: "no marks from glove, no mark from glove, no marks on glove, no mark on glove, leaves no mark, leaves no marks, leaves no print, doesnt stick, doesn't stick, doesnt grab, doesn't grab, doesnt stick anymore, doesn't stick anymore, doesnt grab my glove, doesn't grab my glove, doesnt stick to glove, doesn't stick to glove, doesnt grab glove, glove comes away clean, glove comes off clean, comes away clean, doesnt grab anymore, doesn't grab anymore, not sticky, not sticky anymore, not tacky, not tacky anymore, isnt tacky, isn't tacky, isnt tacky anymore, isn't tacky anymore, isnt sticky, isn't sticky, no longer sticky, no longer sticks, no longer grabs, no tack, no tack left, tack is gone, tacks gone, wont stick, won't stick, dried up, bone dry, hard to touch, touch dry, dry to touch, dry to the touch, tack free, tackfree, dried off, dried out, flashed off, gone dry, no longer tacky, dry to feel",
-    'cure oven':
-      'putting in oven, putting into oven, popping in oven, sticking in oven, loading in oven, loading into oven, going in oven, going into oven, in oven, into oven, went in oven, went into oven, put in oven, put into oven, popped in oven, stuck in oven, loaded in oven, loaded into oven, loaded oven, gone in oven, in to oven, went in, put in, into cure, started oven cure, oven cure, oven curing, curing in oven, baking in oven, cure in oven, bake in oven',
-    'cure room':
-      'cure in room, curing in room, room cure, air cure, air curing, cure at room temperature, curing at room temperature, cure in shop, cure on rack, curing on rack',
-    out: 'yanked, yanked out, hauled out, hauled, grabbed out, fished out, lifted, is out, are out, out now, come back out, came back out, taking out of oven, pulling out of oven, taking out, pulling out, coming out of oven, coming out, out of oven, came out of oven, came out, come out, took out of oven, took out, taken out of oven, taken out, pulled out of oven, pulled out, pulled from oven, pulled, pull, out from oven, came from oven, removed from oven, removed, off oven, lifted out, got out of oven, done curing',
-    temp: 'held probe on, hold probe on, holding probe on, held probe to, put probe on, stuck probe on, probe to, probe in, on part, on the part, part is at, metal is at, part at, on probe, part temp, part temperature, temp of part, part reads, metal temp, metal temperature, probe on, probe reads, probe shows, probe says',
-    wet: 'mils wet, wet on, wet mils, wet film on, wet film thickness, wet thickness, film wet',
-    film: 'gauge on, dry gauge, dft on, dry film on, dry film thickness, dry thickness, film thickness, thickness, film reads, gauge reads, gauge shows',
-    adhesion: 'adhesion test, adhesion class, cross cut, cross hatch, crosshatch, tape test',
-    release: 'released, is released, signed off, sign off, let go, release to customer, released to customer',
-    hold: 'setting aside, putting on hold, putting aside, put aside, put on hold, on hold, put hold on, set aside, place on hold, placed on hold, quarantined, hold back, held back',
-    prep: 'prepped, surface prep, prep done, cleaned down',
-    'prep blasting':
-      'blasted, blasting, grit blasted, sandblasted, sand blasted, shot blasted, bead blasted, grit blasting, sandblasting',
-    'prep sanding': 'sanded, sanding, sanded down, scuffed, scuff sanded, keyed',
-    'prep wiping':
-      'wiped, wiping, wiped down, wipe down, wiping down, wiped off, wiped with solvent, wiped down with solvent, solvent wiped',
-    'prep grease-off': 'degreased, degreasing, degreased with, grease off, grease is off, free of grease',
-    surface:
-      'steel temp, steel temperature, steel reads, surface temperature, surface reads, metal surface, substrate temp, on metal, on bare metal, on steel, on surface, part surface',
-    air: 'out here, over here, around here, thermometer says, thermometer by door, thermometer shows, shop is at, room is at, booth is at, room is now at, shop is now at, shop at, room at, air reading, room air, air temp, air temperature, in here, in shop, in room, in booth, room reads, hygrometer, hygrometer reads, hygrometer says, hygrometer shows, room temp, room temperature, relative humidity, conditions',
-    'fan on':
-      'fan does, fan at, fan reads, fan gives, fan pulls, fan is at, fan doing, fan running, fan going, turned on fan, turned fan on, switched on fan, switched fan on, started fan, fan started, fan up, extraction running, extraction on, extractor on, extractor running, exhaust on, exhaust running, turned on extraction, booth fan on, fan on, exhaust fan on, exhaust fan running',
-    'fan off':
-      'turned off fan, turned fan off, switched off fan, switched fan off, fan stopped, shut fan off, shut off fan, extraction off, exhaust off, extractor off, fan off, stopped fan',
-    'supplied yes':
-      'supplied air on, on supplied air, have supplied air, got supplied air, using supplied air, airline on, hooked up to air, supplied air hooked up, breathing air on, wearing supplied air, on air line, on airline',
-    'supplied no':
-      'no supplied air, without supplied air, no airline, no breathing air, supplied air off, not on supplied air',
-    'spray on':
-      'spraying started, spraying has started, started spraying, starting to spray, spraying now, gun running, start gun',
-    'spray off':
-      'spraying finished, spraying done, spraying stopped, spraying over, spraying is over, stopped spraying, done spraying, finished spraying, stop spraying, gun stopped',
-    'flush gun':
-      'flushed gun, gun flushed, cleaned gun, gun cleaned, washed gun, gun washed, washed out gun, cleaned out gun, flushed out gun, rinsed gun, gun rinsed, ran through gun, flushed out spray gun, cleaned spray gun, flushed spray gun',
-    'flush brush':
-      'washed brush, washed out brush, washed brush out, brush washed, cleaned brush, cleaned out brush, brush cleaned, brush is clean, brush clean, clean brush, rinsed brush, rinsed out brush, brush rinsed, flushed brush, brush flushed, brush flushed in, brush is washed, brush is cleaned',
-    'flush roller':
-      'washed roller, washed out roller, roller washed, cleaned roller, roller cleaned, roller is clean, roller clean, clean roller, rinsed roller, roller rinsed, flushed roller, roller flushed',
-    flush: 'flushed, flushing, flush',
-    rags: 'rags are in can, rags are in drum, rags are in bin, rags are away, rags into can, rags into drum, rags in tin, rags dealt with, rags disposed, rags away, put away rags, put rags away, rags in bin, rags in can, put rags in can, binned rags, rags in drum, rags put away, bagged rags',
-    close:
-      'closed session, session closed, closed brief, wrap up session, closed out session, session over, closed down session',
-    ack: 'i acknowledge, acknowledged brief, read brief, i read brief, understood brief',
-  }),
+  acts: () =>
+    together(englishActs(), {
+      mix: 'start mix, starting mix, started mix, begin mix, make up, made up, making up, make mix, making mix, mixed up, mixing up, mix up, new batch, new mix, fresh batch, fresh mix, start batch, started batch, starting batch, make batch, begin batch, making batch',
+      weigh:
+        'weighed out, weighed in, weighed up, weigh out, weighs, weighing out, scale shows, scale says, scale reads',
+      stir: 'stirrer running, stirrer going, turned on stirrer, switched on stirrer, stirrer back on, started stirring, start stirring, stirring again',
+      stop: 'stirring finished, stirring done, stirring stopped, stopped stirring, stop stirring, done stirring, turned off stirrer, switched off stirrer, stirred enough, stirrer stopped, finished stirring',
+      filter:
+        'through filter, ran through filter, put through filter, went through filter, through strainer, strained out, strain out, filtered off, filtered out',
+      thick:
+        'gloopy, getting gloopy, goopy, gooey, gloppy, stringy, like honey, like syrup, like molasses, like treacle, stiffening up, stiffening, getting stiff, getting heavy, thicker, getting thick, going thick, gone thick, gotten thick, too thick, syrupy, ropey, getting stringy, going stringy, thickening up, thickened up',
+      gel: 'gone off, gone hard, gone to gel, gone to jelly, set up hard, kicked off, turned to jelly, turned to gel, jelly, solid, gone solid',
+      empty:
+        'is empty, are empty, empty now, threw in waste, thrown in waste, in waste, in waste drum, in waste can, to waste, went to waste, into waste, gone to waste, toss, tossed, tossing, dump, dumped, dumping, dumped out, threw out, thrown out, throwing out, threw away, thrown away, throwing away, tossed out, done with, finished with, used up, all used up, poured away, got rid of, binned, chucked, emptied out, scraped out',
+      cover: 'put cover on, cover on, put lid on pot',
+      uncover: 'took cover off, cover off',
+      catch: 'caught back, ran off, drained off, recovered, drained back',
+      lid: 'took lid off, lid off, lid came off, popped lid, cracked lid, opened up',
+      shut: 'popped lid back on, popped back lid on, pressed lid on, pressed lid back on, lid pressed on, lid is on, lid is back on, snapped lid on, snapped lid back on, banged lid on, closed, closed again, sealed, sealed up, resealed, lid down, lid tight, lid on, lid back on, put lid on, put lid back on, shut, closed up',
+      blanket:
+        'squirted argon, squirted gas, squirt of argon, squirt of gas, let argon in, let gas in, let nitrogen in, shot of argon, shot of gas, blew argon in, blew gas in, ran argon in, topped with argon, topped up with argon, argon on top, gas on top, flooded with argon, argon in, nitrogen in, gas on, gas over, put gas on, put gas over, gas in, put gas in, gas put on, argon over, argon on, nitrogen over, nitrogen on, put argon on, put nitrogen on, put argon over, put nitrogen over, gassed, gassed up, gassed and closed, gassed and shut, gas is over, under gas, under argon, under nitrogen, purged with argon, blanketed and closed, gassed off, gas back on',
+      prestir:
+        'gave cans a stir, gave can a stir, gave can a good stir, gave cans a good stir, give can a stir, gave a stir, paddle, with paddle, stirred can, stirred cans, stirred A can, mixed can up, mixed up can, went round in can, swirled, swirled around, rolled can, stirred up can, shook, shaken, stirred in can, stirring in can, gave stir',
+      coat: 'slapped coat on, slapped coat, laid coat, put coat, got its coat, got their coat, got their coats, has its coat, got coated, got painted, gave it coat, ran coat over, hit with, put on with, layed coat on, has had coat, had its coat, has its first coat, paint, painted, painting, put coat on, got coat, got first coat, given coat, gave coat, put on coat, applied, applied to, laid coat on, laid down coat on, coat on, coat applied, shot, shooting, brush coated, spray coated, dip coated, flow coated, roller coated, first coat on',
+      'touch-up': 'touched up, touching up, touch up, retouched',
+      dry: "no marks from glove, no mark from glove, no marks on glove, no mark on glove, leaves no mark, leaves no marks, leaves no print, doesnt stick, doesn't stick, doesnt grab, doesn't grab, doesnt stick anymore, doesn't stick anymore, doesnt grab my glove, doesn't grab my glove, doesnt stick to glove, doesn't stick to glove, doesnt grab glove, glove comes away clean, glove comes off clean, comes away clean, doesnt grab anymore, doesn't grab anymore, not sticky, not sticky anymore, not tacky, not tacky anymore, isnt tacky, isn't tacky, isnt tacky anymore, isn't tacky anymore, isnt sticky, isn't sticky, no longer sticky, no longer sticks, no longer grabs, no tack, no tack left, tack is gone, tacks gone, wont stick, won't stick, dried up, bone dry, hard to touch, touch dry, dry to touch, dry to the touch, tack free, tackfree, dried off, dried out, flashed off, gone dry, no longer tacky, dry to feel",
+      'cure oven':
+        'putting in oven, putting into oven, popping in oven, sticking in oven, loading in oven, loading into oven, going in oven, going into oven, in oven, into oven, went in oven, went into oven, put in oven, put into oven, popped in oven, stuck in oven, loaded in oven, loaded into oven, loaded oven, gone in oven, in to oven, went in, put in, into cure, started oven cure, oven cure, oven curing, curing in oven, baking in oven, cure in oven, bake in oven',
+      'cure room':
+        'cure in room, curing in room, room cure, air cure, air curing, cure at room temperature, curing at room temperature, cure in shop, cure on rack, curing on rack',
+      out: 'yanked, yanked out, hauled out, hauled, grabbed out, fished out, lifted, is out, are out, out now, come back out, came back out, taking out of oven, pulling out of oven, taking out, pulling out, coming out of oven, coming out, out of oven, came out of oven, came out, come out, took out of oven, took out, taken out of oven, taken out, pulled out of oven, pulled out, pulled from oven, pulled, pull, out from oven, came from oven, removed from oven, removed, off oven, lifted out, got out of oven, done curing',
+      temp: 'held probe on, hold probe on, holding probe on, held probe to, put probe on, stuck probe on, probe to, probe in, on part, on the part, part is at, metal is at, part at, on probe, part temp, part temperature, temp of part, part reads, metal temp, metal temperature, probe on, probe reads, probe shows, probe says',
+      wet: 'mils wet, wet on, wet mils, wet film on, wet film thickness, wet thickness, film wet',
+      film: 'gauge on, dry gauge, dft on, dry film on, dry film thickness, dry thickness, film thickness, thickness, film reads, gauge reads, gauge shows',
+      adhesion: 'adhesion test, adhesion class, cross cut, cross hatch, crosshatch, tape test',
+      release: 'released, is released, signed off, sign off, let go, release to customer, released to customer',
+      hold: 'setting aside, putting on hold, putting aside, put aside, put on hold, on hold, put hold on, set aside, place on hold, placed on hold, quarantined, hold back, held back',
+      prep: 'prepped, surface prep, prep done, cleaned down',
+      'prep blasting':
+        'blasted, blasting, grit blasted, sandblasted, sand blasted, shot blasted, bead blasted, grit blasting, sandblasting',
+      'prep sanding': 'sanded, sanding, sanded down, scuffed, scuff sanded, keyed',
+      'prep wiping':
+        'wiped, wiping, wiped down, wipe down, wiping down, wiped off, wiped with solvent, wiped down with solvent, solvent wiped',
+      'prep grease-off': 'degreased, degreasing, degreased with, grease off, grease is off, free of grease',
+      surface:
+        'steel temp, steel temperature, steel reads, surface temperature, surface reads, metal surface, substrate temp, on metal, on bare metal, on steel, on surface, part surface',
+      air: 'out here, over here, around here, thermometer says, thermometer by door, thermometer shows, shop is at, room is at, booth is at, room is now at, shop is now at, shop at, room at, air reading, room air, air temp, air temperature, in here, in shop, in room, in booth, room reads, hygrometer, hygrometer reads, hygrometer says, hygrometer shows, room temp, room temperature, relative humidity, conditions',
+      'fan on':
+        'fan does, fan at, fan reads, fan gives, fan pulls, fan is at, fan doing, fan running, fan going, turned on fan, turned fan on, switched on fan, switched fan on, started fan, fan started, fan up, extraction running, extraction on, extractor on, extractor running, exhaust on, exhaust running, turned on extraction, booth fan on, fan on, exhaust fan on, exhaust fan running',
+      'fan off':
+        'turned off fan, turned fan off, switched off fan, switched fan off, fan stopped, shut fan off, shut off fan, extraction off, exhaust off, extractor off, fan off, stopped fan',
+      'supplied yes':
+        'supplied air on, on supplied air, have supplied air, got supplied air, using supplied air, airline on, hooked up to air, supplied air hooked up, breathing air on, wearing supplied air, on air line, on airline',
+      'supplied no':
+        'no supplied air, without supplied air, no airline, no breathing air, supplied air off, not on supplied air',
+      'spray on':
+        'spraying started, spraying has started, started spraying, starting to spray, spraying now, gun running, start gun',
+      'spray off':
+        'spraying finished, spraying done, spraying stopped, spraying over, spraying is over, stopped spraying, done spraying, finished spraying, stop spraying, gun stopped',
+      'flush gun':
+        'flushed gun, gun flushed, cleaned gun, gun cleaned, washed gun, gun washed, washed out gun, cleaned out gun, flushed out gun, rinsed gun, gun rinsed, ran through gun, flushed out spray gun, cleaned spray gun, flushed spray gun',
+      'flush brush':
+        'washed brush, washed out brush, washed brush out, brush washed, cleaned brush, cleaned out brush, brush cleaned, brush is clean, brush clean, clean brush, rinsed brush, rinsed out brush, brush rinsed, flushed brush, brush flushed, brush flushed in, brush is washed, brush is cleaned',
+      'flush roller':
+        'washed roller, washed out roller, roller washed, cleaned roller, roller cleaned, roller is clean, roller clean, clean roller, rinsed roller, roller rinsed, flushed roller, roller flushed',
+      flush: 'flushed, flushing, flush',
+      rags: 'rags are in can, rags are in drum, rags are in bin, rags are away, rags into can, rags into drum, rags in tin, rags dealt with, rags disposed, rags away, put away rags, put rags away, rags in bin, rags in can, put rags in can, binned rags, rags in drum, rags put away, bagged rags',
+      close:
+        'closed session, session closed, closed brief, wrap up session, closed out session, session over, closed down session',
+      ack: 'i acknowledge, acknowledged brief, read brief, i read brief, understood brief',
+    }),
   readings:
     'getting, i get, i got, im getting, we get, hit, hits, reads, read, reading, shows, showed, showing, reached, reaching, says, said, measured, measures, at, got to, up to, climbed to, came up to, sits at, sitting at, now at, gone to',
   light:

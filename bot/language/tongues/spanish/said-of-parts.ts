@@ -1,6 +1,6 @@
 // What Spanish-speaking crews say of a part, besides the verbs that begin a line.
 
-import type { SaidWords } from '../said-words.ts';
+import type { Acts } from '../said-words.ts';
 import { formsOf, saidOf } from './conjugated.ts';
 import { all, brushes, ended, given, made, outside, ovens, put, rollers, taken, without } from './said-roots.ts';
 
@@ -37,7 +37,7 @@ const rooms = [
   ...['en estante', 'en rack', 'a temperatura de taller', 'sin horno', 'en el shop'],
 ];
 
-export const saidOfParts: SaidWords['acts'] = {
+export const saidOfParts = (): Acts => ({
   coat: all(
     saidOf(formsOf('pintar'), ''),
     saidOf(formsOf('aplicar'), ''),
@@ -178,4 +178,4 @@ export const saidOfParts: SaidWords['acts'] = {
   ),
   surface:
     'superficie, sustrato, acero, chapa, lamina, metal, placa, fierro, temperatura de superficie, temperatura del acero, termometro de contacto, termometro de iman',
-};
+});

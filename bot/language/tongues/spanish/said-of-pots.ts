@@ -1,6 +1,6 @@
 // What Spanish-speaking crews say of a pot and of a can, besides the verbs that begin a line.
 
-import type { SaidWords } from '../said-words.ts';
+import type { Acts } from '../said-words.ts';
 import { formsOf, saidOf } from './conjugated.ts';
 import {
   all,
@@ -30,7 +30,7 @@ import {
 /** Cans are rocked and rolled, pots are not. */
 const turns = ['vuelta', 'vueltas', 'meneada', 'movida', 'batida', 'removida', 'sacudida', 'agitada', 'meneo'];
 
-export const saidOfPots: SaidWords['acts'] = {
+export const saidOfPots = (): Acts => ({
   mix: all(
     saidOf(formsOf('mezclar'), ''),
     saidOf([...made, ...begun], ...pots),
@@ -232,4 +232,4 @@ export const saidOfPots: SaidWords['acts'] = {
     ),
     'hasta que no quedo nada en fondo, hasta que no quedo nada abajo, sin posos, sin asiento, sin asientos, fondo suelto, nada en fondo, nada en el fondo, sin grumos',
   ),
-};
+});

@@ -1,6 +1,6 @@
 // What Spanish-speaking crews say of the room, of the booth and of their tools, besides the verbs that begin a line.
 
-import type { SaidWords } from '../said-words.ts';
+import type { Acts } from '../said-words.ts';
 import { formsOf, saidOf } from './conjugated.ts';
 import {
   all,
@@ -43,7 +43,7 @@ const suppliedAir = [
 ];
 const trigger = ['gatillo', 'pistola'];
 
-export const saidOfWork: SaidWords['acts'] = {
+export const saidOfWork = (): Acts => ({
   air: all(
     'aire, clima, ambiente, higrometro marca, higrometro, en el taller, en taller, en cabina, en la cabina, aqui, aqui hace, hace aqui, aqui adentro, aqui dentro, en la nave, en nave, en la sala, en sala, en el shop, en shop, en la planta, traemos, traemos de aire, estamos a, estamos en, temperatura ambiente, hace, tenemos',
     saidOf(
@@ -161,4 +161,4 @@ export const saidOfWork: SaidWords['acts'] = {
     saidOf(['charla', 'platica', 'instrucciones'], 'leida', 'entendida', 'leidas', 'entendidas', 'firmada', 'clara'),
     'leido y entendido, leida y entendida, lei y entendi, he leido y entendido, ya lei, enterado de la charla, enterado y de acuerdo, enterado y firmo',
   ),
-};
+});
