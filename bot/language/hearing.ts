@@ -13,7 +13,27 @@ import { withoutAccents } from './typed/without-accents.ts';
 import { methodWordsOf, type OnRow, rowsOf, type VerbTable, verbsOf } from './verbs-of-tongues.ts';
 import type { VocabularyName } from './vocabulary.ts';
 
-export interface Hearing {
+interface Numbers {
+  /** What is said in words in place of figures: `dos`, `y medio`, `menos cuarto`. */
+  readonly numbers: ReadonlyMap<string, number>;
+  /** Words that are numbers, and name nothing: `seven`. */
+  readonly numberWords: ReadonlySet<string>;
+  readonly andHalf: ReadonlySet<string>;
+  readonly pastHour: ReadonlyMap<string, number>;
+  /** What is said in words, `half an hour`. */
+  readonly minutes: ReadonlyMap<string, number>;
+}
+
+interface Tables {
+  /** How acts are said in other words. */
+  readonly said: SaidTable;
+  /** How what was said or asked last is answered and put right. */
+  readonly otherwise: OtherwiseTable;
+  /** What stands on a can. */
+  readonly labelled: LabelTable;
+}
+
+export interface Hearing extends Numbers, Tables {
   readonly tongues: readonly Typed[];
   readonly verbs: VerbTable;
   /** The first word of those that have two. */
@@ -27,14 +47,6 @@ export interface Hearing {
   readonly wordsOf: ReadonlyMap<Typed, ReadonlySet<string>>;
   readonly units: Spellings;
   readonly times: readonly TimesTyped[];
-  /** What is said in words in place of figures: `dos`, `y medio`, `menos cuarto`. */
-  readonly numbers: ReadonlyMap<string, number>;
-  /** Words that are numbers, and name nothing: `seven`. */
-  readonly numberWords: ReadonlySet<string>;
-  readonly andHalf: ReadonlySet<string>;
-  readonly pastHour: ReadonlyMap<string, number>;
-  /** What is said in words, `half an hour`. */
-  readonly minutes: ReadonlyMap<string, number>;
   /** Slots by their label. */
   readonly labels: ReadonlyMap<string, string>;
   readonly helpGroups: ReadonlyMap<string, HelpGroup>;
@@ -49,12 +61,6 @@ export interface Hearing {
   readonly canNumbered: RegExp;
   /** Heads of a table of parts, and which detail stands under each. */
   readonly columns: ReadonlyMap<string, PartColumn>;
-  /** How acts are said in other words. */
-  readonly said: SaidTable;
-  /** How what was said or asked last is answered and put right. */
-  readonly otherwise: OtherwiseTable;
-  /** What stands on a can. */
-  readonly labelled: LabelTable;
   /** All that there are, heard together: what a name may be does not hang on who speaks. */
   readonly every: Hearing;
   /** Of all that there are: whoever needs help is heard. */
@@ -62,7 +68,7 @@ export interface Hearing {
 }
 
 /** Each made when a line first needs it. */
-function tablesOf(tongues: readonly Typed[]): Pick<Hearing, 'said' | 'otherwise' | 'labelled'> {
+function tablesOf(tongues: readonly Typed[]): Tables {
   const made: { said?: SaidTable; otherwise?: OtherwiseTable; labelled?: LabelTable } = {};
   return {
     get said() {
@@ -80,9 +86,7 @@ function tablesOf(tongues: readonly Typed[]): Pick<Hearing, 'said' | 'otherwise'
   };
 }
 
-const numbersOf = (
-  tongues: readonly Typed[],
-): Pick<Hearing, 'numbers' | 'numberWords' | 'andHalf' | 'pastHour' | 'minutes'> => ({
+const numbersOf = (tongues: readonly Typed[]): Numbers => ({
   numbers: new Map(tongues.flatMap(({ numbers }) => Object.entries(numbers.words))),
   numberWords: new Set(
     tongues.flatMap(({ numbers: { spoken } }) =>

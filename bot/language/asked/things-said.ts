@@ -125,8 +125,6 @@ const marks = [
   { noun: 'session', said: sessionMarks },
 ] as const;
 
-const jobMarks: ReadonlySet<string> = new Set(['job', 'order', 'trabajo', 'orden']);
-
 /** `pot 1`, `can 3`; `the second pot`, `both pots` by the pots that there are. */
 function markedAt(
   tokens: readonly Token[],
@@ -145,8 +143,8 @@ function markedAt(
   // Spanish speakers call a pot `lote` too.
   if (word === 'lot' && number !== undefined && batches.some((batch) => batch === number))
     return { thing: `batch ${number}`, to: i + 2 };
-  if (jobMarks.has(word) && lot !== undefined && /\d/.test(lot.text))
-    return { thing: `job ${plain(lot.text)}`, to: i + 2 };
+  const isJob = word === 'job' || hearing.said.lists.jobs.has(text);
+  if (isJob && lot !== undefined && /\d/.test(lot.text)) return { thing: `job ${plain(lot.text)}`, to: i + 2 };
   if (word === 'lot' && lot !== undefined && /\d/.test(lot.text)) return { thing: `lot ${plain(lot.text)}`, to: i + 2 };
   // `number 8` is any thing that has it.
   const noun = word === 'number' ? undefined : isPot(token) ? 'batch' : marks.find(({ said }) => said.has(word))?.noun;

@@ -10,7 +10,7 @@ export const englishLists: ListWords = {
   articlesOfMany: [],
   of: ['of', 'of the'],
   serials: ['serial', 'sn', 's/n', 'ser'],
-  jobs: [],
+  jobs: ['order'],
   many: {
     all: 'all, all of them, all of those, all of these, all of the, every one, every one of them, everything, every part, every piece, the lot, the whole lot, lot of them, the whole set, them all',
     both: 'both, both of them, both of those, both of the, the pair, pair of them, the two of them, two of them',

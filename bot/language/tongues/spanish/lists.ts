@@ -10,7 +10,7 @@ export const spanishLists: ListWords = {
   of: ['de', 'de la', 'del', 'de el'],
   articlesOfMany: ['los', 'las', 'estas', 'estos', 'esas', 'esos'],
   serials: ['serie', 'de serie', 'numero de serie'],
-  jobs: ['trabajo', 'obra', 'encargo'],
+  jobs: ['trabajo', 'obra', 'encargo', 'orden'],
   many: {
     all: 'todas, todos, todas ellas, todos ellos, todo, toditas, toditos, todo lo, todas las, todos los, todas las piezas, cada una, cada uno',
     both: 'ambas, ambos, las dos, los dos, el par, ambas dos',
