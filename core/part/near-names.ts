@@ -34,12 +34,18 @@ function farness(name: PartName, other: PartName): number | undefined {
   if (!isSame && numbers.length > 0) return undefined;
   // A number left out is further off than any slip of the letters.
   const leftOut = isSame ? 0 : mostSlips + 3;
-  const slips = distance(letters, otherLetters);
+  const slips = areSwapped(letters, otherLetters) ? 1 : distance(letters, otherLetters);
   // A short word has no room for two slips: `lid` is not a misspelt `rib`.
   const allowed = Math.min(mostSlips, Math.floor(Math.max(letters.length, otherLetters.length) / 3));
   if (slips <= allowed) return leftOut + slips;
   const isCutShort = letters.length >= fewestLetters && otherLetters.startsWith(letters);
   return isCutShort ? leftOut + mostSlips + 2 : undefined;
+}
+
+/** `ldi` for `lid`: two neighbours that change places are one slip of the thumb. */
+function areSwapped(typed: string, meant: string): boolean {
+  const at = [...typed].findIndex((letter, i) => letter !== meant[i]);
+  return at !== -1 && meant === `${typed.slice(0, at)}${typed[at + 1] ?? ''}${typed[at]}${typed.slice(at + 2)}`;
 }
 
 const lettersOf = (name: PartName): string => name.replace(/[^\p{L}]/gu, '');

@@ -41,3 +41,7 @@ describe('a name nobody knows', () => {
     expect(nearNames('imp', ['impeller-1', 'imp-9'])).toEqual(['imp-9', 'impeller-1']);
   });
 });
+
+it('given two neighbours that changed places in a short word, then it is near', () => {
+  expect(nearNames('ldi-1', ['lid-1', 'rib-1'])).toEqual(['lid-1']);
+});
