@@ -127,7 +127,8 @@ function whichCry(
   likely: readonly Alarm[],
   hearing: Hearing,
 ): Failed<Fault> & { readonly verb?: VerbNamed } {
-  const token = isFailed(read) ? read.failed.token : undefined;
+  // Of a line that was read for this one (`fan0lse` as `fan 0lse`) the places are others.
+  const token = isFailed(read) && read.line === line ? read.failed.token : undefined;
   const said = criedWords(line, hearing.cries).filter((word) => !/^\d+$/.test(word));
   const cried = hearing.every.tongues.findLast(({ cries }) =>
     [cries.shouts, cries.saysLittle, cries.gels, cries.reacts].some((set) =>

@@ -28,7 +28,7 @@ describe.skipIf(!hasChromium)('parts in', () => {
     await expect.poll(() => list.inputValue()).toContain('Área');
     await page.getByRole('button', { name: 'Show what would be booked' }).tap();
     expect(await card(page, '2 parts to book in').textContent()).toContain('riel-02: serial 4412, 0.2 m²');
-    await tap(page, '2 parts to book in', 'Book in 2 parts: riel-01 and riel-02');
+    await tap(page, '2 parts to book in', 'Book in 2 parts: riel-01, riel-02');
     await card(page, '2 parts: noted').waitFor();
     expect(await list.inputValue()).toBe('');
   });

@@ -82,6 +82,12 @@ describe('any line', () => {
     checkMisread(reading);
   });
 
+  it('given a cry that is asked about in a word run into its number, then what is shown stands in the line', () => {
+    const reading = readLine('fan0lse alarm', tallerALasDiez);
+    expect(reading.kind).toBe('misread');
+    checkMisread(reading);
+  });
+
   it('given a place that cannot be one, then the reading comes to an end', () => {
     expect(readLine('brief kari inside a tank_', tallerALasDiez)).toMatchObject({
       kind: 'misread',
