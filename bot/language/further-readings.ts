@@ -10,6 +10,7 @@ import { actsApart } from './said-of-last/acts-apart.ts';
 import { bareAnswer, ownWordsAnswer } from './said-of-last/bare-answer.ts';
 import { correction } from './said-of-last/correction.ts';
 import { sameFor } from './said-of-last/same-for.ts';
+import { likeliestActs, shareOf } from './sayings/likeliest.ts';
 import { slotsHeard } from './slots-heard/slots-heard.ts';
 import { withoutAccents } from './typed/without-accents.ts';
 import { asTaps, type Strictly, type Understands, type Understood } from './understood.ts';
@@ -92,6 +93,7 @@ const further: readonly InFigures[] = [
   asSaid,
   partsCameIn,
   inFigures(slotsHeard),
+  inFigures(likeliestActs),
   ownWordsAnswer,
 ];
 
@@ -103,7 +105,20 @@ export function understood(line: string, context: LineContext, strictly: Strictl
   const plainly = plainlySaid(line, context);
   for (const reading of further) {
     const found = reading(line, context, strictly, plainly);
-    if (found !== undefined) return mayBeAsked(line, context) ? asTaps(found) : found;
+    if (found === undefined) continue;
+    if (found.is !== 'likely') return mayBeAsked(line, context) ? asTaps(found) : found;
+    const weighed = inFigures(likeliestActs)(line, context, strictly, plainly);
+    return weighed === undefined ? found : bothLikely(found, asTaps(weighed), context, line);
   }
   return undefined;
 }
+
+/** Ahead of what was found stands what the line speaks for more. */
+function bothLikely(found: Likely, more: Likely, { hearing }: LineContext, line: string): Likely {
+  const weighed = hearing.weighed.weigh(line);
+  const most = Math.max(...found.lines.map((each) => shareOf(each, weighed)));
+  const likelier = more.lines.filter((each) => shareOf(each, weighed) > most);
+  return { ...found, lines: [...new Set([...likelier, ...found.lines])] };
+}
+
+type Likely = Extract<Understood, { is: 'likely' }>;

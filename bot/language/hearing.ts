@@ -5,8 +5,11 @@ import { type CryTable, cryTableOf } from './cry-words.ts';
 import { type HelpGroup, helpGroups } from './help-groups.ts';
 import { type LabelTable, labelTableOf } from './labels/label-table.ts';
 import { type PartColumn, partColumns } from './parts-in/part-column-names.ts';
+import type { ListTable } from './parts-said/list-table.ts';
 import { type OtherwiseTable, otherwiseTableOf } from './said-of-last/otherwise-table.ts';
+import { type Weigher, weigherOf } from './sayings/weigher.ts';
 import { type SaidTable, saidTableOf } from './slots-heard/said-table.ts';
+import { type SaidMeaning, saidMeanings } from './tongues/sayings-typed.ts';
 import type { TimesTyped, Typed } from './tongues/typed.ts';
 import { type Spellings, spellingsOf } from './typed/units-typed.ts';
 import { withoutAccents } from './typed/without-accents.ts';
@@ -31,6 +34,8 @@ interface Tables {
   readonly otherwise: OtherwiseTable;
   /** What stands on a can. */
   readonly labelled: LabelTable;
+  /** What words speak for, by the sayings of every tongue. */
+  readonly weighed: Weigher<SaidMeaning>;
 }
 
 export interface Hearing extends Numbers, Tables {
@@ -69,7 +74,8 @@ export interface Hearing extends Numbers, Tables {
 
 /** Each made when a line first needs it. */
 function tablesOf(tongues: readonly Typed[]): Tables {
-  const made: { said?: SaidTable; otherwise?: OtherwiseTable; labelled?: LabelTable } = {};
+  const made: { said?: SaidTable; otherwise?: OtherwiseTable; labelled?: LabelTable; weighed?: Weigher<SaidMeaning> } =
+    {};
   return {
     get said() {
       made.said ??= saidTableOf(tongues);
@@ -82,6 +88,14 @@ function tablesOf(tongues: readonly Typed[]): Tables {
     get labelled() {
       made.labelled ??= labelTableOf(tongues);
       return made.labelled;
+    },
+    get weighed() {
+      made.weighed ??= weigherOf(
+        tongues.flatMap(({ sayings }) => sayings),
+        saidMeanings,
+        { light: this.said.light, names: namesOf(this.said.lists) },
+      );
+      return made.weighed;
     },
   };
 }
@@ -142,10 +156,7 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     ]),
     noSlips: new Set(said(({ noSlips, leaves }) => `${noSlips} ${leaves}`)),
     leaves: new Set(said(({ leaves }) => leaves)),
-    gluedNumber: new RegExp(
-      `^(${either(said(({ runsInto }) => runsInto))})\\.?(\\d.*)$|^(at)(\\d{1,2}[:.h]\\d{2}.*|\\d{4}|\\d{1,2}[ap]m)$`,
-      'iu',
-    ),
+    gluedNumber: gluedNumberOf(said(({ runsInto }) => runsInto)),
     potNumbered: numberAfter(said(({ pots }) => pots)),
     canNumbered: numberAfter(said(({ cans }) => cans)),
     columns: columnsOf(tongues),
@@ -156,6 +167,9 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     get otherwise() {
       return tables.otherwise;
     },
+    get weighed() {
+      return (all ?? tables).weighed;
+    },
     get labelled() {
       return tables.labelled;
     },
@@ -165,6 +179,13 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     cries: all?.cries ?? cryTableOf(tongues, verbs),
   };
 }
+
+/** `flange`, `flanges`. */
+const namesOf = ({ nouns, plurals }: ListTable): ReadonlySet<string> =>
+  new Set([...nouns.keys()].flatMap((noun) => [noun, ...plurals.map((end) => noun + end)]));
+
+const gluedNumberOf = (runsInto: readonly string[]): RegExp =>
+  new RegExp(`^(${either(runsInto)})\\.?(\\d.*)$|^(at)(\\d{1,2}[:.h]\\d{2}.*|\\d{4}|\\d{1,2}[ap]m)$`, 'iu');
 
 const firstWords = (verbs: VerbTable, atLeast: number): ReadonlySet<string> =>
   new Set(

@@ -12,6 +12,8 @@ export interface Clause {
   readonly acts: readonly SaidAct[];
   readonly pieces: readonly Piece[];
   readonly claims: readonly (Claim | undefined)[];
+  /** What nobody knows of it was weighed: it speaks of this act, as a whole. */
+  readonly isWeighed?: true;
 }
 
 export function clausesOf(pieces: readonly Piece[], { claims, phrases }: Claimed, table: SaidTable): readonly Clause[] {

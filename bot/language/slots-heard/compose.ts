@@ -23,6 +23,8 @@ export interface Composed {
   readonly isSure: boolean;
   readonly parts: readonly PartName[];
   readonly batch?: number;
+  /** The clause names nothing and reads nothing: it is whatever is live. */
+  readonly isUnnamed?: true;
 }
 
 export function composed(
@@ -60,7 +62,7 @@ function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context
     clause.pieces.filter((piece) => !heard.used.has(piece)),
     context,
   );
-  if (figures === undefined) return undefined;
+  if (figures === undefined || (clause.isWeighed === true && !figures.isWhole)) return undefined;
   // Which figure is of which part is not said.
   if (things.choices.some(({ length }) => length > 1) && figures.texts.length > 1) return undefined;
   // `released batch 7`, of which nobody knows: it is not what was named before.
@@ -71,7 +73,7 @@ function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context
   const method = methodOf(act, heard);
   const manner = mannerOf(clause.pieces, row, context);
   if (hasStranger(clause.pieces, row)) return undefined;
-  const isUnknown = clause.claims.some((claim) => claim === undefined);
+  const isUnknown = clause.isWeighed !== true && clause.claims.some((claim) => claim === undefined);
   // Words that nobody knows, and nothing named: it speaks of something else.
   if (isUnknown && things.isUnnamed && figures.texts.length === 0 && !saysWhat(act, clause)) return undefined;
   const isLost = clause.pieces.some(
@@ -87,11 +89,7 @@ function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context
   const ofGrade = way === 'blasting' && clause.pieces.some(({ is }) => is === 'grade');
   const lineOf = (thing: string): string =>
     [verb, thing, ofGrade ? '' : way, ...tail].filter((text) => text !== '').join(' ');
-  const isWhole =
-    reason !== '' ||
-    (clause.claims.every((claim) => claim !== undefined) &&
-      !clause.claims.some((claim, i) => isRough(claim) && isOfFigure(clause.pieces[i + 1])) &&
-      !clause.pieces.some(isSlip));
+  const isWhole = reason !== '' || isAccountedFor(clause);
   const isTaken =
     figures.isWhole && isAllTaken(heard, clause.claims, figures.used) && !things.isAssumed && !method.isAssumed;
   return {
@@ -99,6 +97,7 @@ function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context
     isSure: isWhole && isTaken && things.choices.length === 1,
     parts: things.parts,
     ...(things.batch !== undefined && { batch: things.batch }),
+    ...(things.isUnnamed && figures.texts.length === 0 && { isUnnamed: true }),
   };
 }
 
@@ -120,6 +119,11 @@ const hasWay = /^(?:cure|prep|flush) /;
 /** `the wipes are in the bin with water`: an act that is done to nothing here, in more words than one. */
 const saysWhat = (act: SaidAct, { claims }: Clause): boolean =>
   actRows[act].on === 'nothing' && claims.filter((claim) => claim?.is === 'act' && claim.act === act).length > 1;
+
+const isAccountedFor = ({ pieces, claims }: Clause): boolean =>
+  claims.every((claim) => claim !== undefined) &&
+  !claims.some((claim, i) => isRough(claim) && isOfFigure(pieces[i + 1])) &&
+  !pieces.some(isSlip);
 
 const isSlip = (piece: Piece): boolean => piece.is === 'parts' && piece.isSlip === true;
 /** `some argon` is no figure that nobody read to the digit. */

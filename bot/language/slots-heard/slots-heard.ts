@@ -4,16 +4,15 @@
 import { known } from '../../../core/known.ts';
 import { type Alarm, alarmNamed } from '../../../core/session/session-commands.ts';
 import { actsJoint } from '../lines-apart.ts';
-import type { Misunderstood } from '../misread-line.ts';
-import type { LineContext, MisreadCode } from '../reading.ts';
+import type { LineContext } from '../reading.ts';
 import type { SaidAct } from '../tongues/said-words.ts';
 import { asTaps, type Understands, type Understood } from '../understood.ts';
 import { verbNamed } from '../verbs-typed.ts';
-import type { VocabularyName } from '../vocabulary.ts';
 import { actRows } from './act-rows.ts';
 import { type Clause, clausesOf, ofCans } from './clause.ts';
 import { type Composed, composed } from './compose.ts';
 import { impliedActs } from './implied-act.ts';
+import { mayBeOtherwise } from './may-be-otherwise.ts';
 import { type Claimed, claimed } from './phrases.ts';
 import { type Piece, wordOf } from './piece.ts';
 import { piecesOf } from './pieces.ts';
@@ -26,18 +25,6 @@ import { isUnsaid } from './unsaid.ts';
 const mostPieces = 60;
 /** More words than these that nobody knows, and it speaks of something else, unless one act alone has all that it needs. */
 const mostUnknown = 3;
-
-/** What begins with these speaks of an act and is none: `amend 1 filter` filters nothing. */
-const ofActs: ReadonlySet<VocabularyName> = new Set(['amend', 'set', 'help', 'find']);
-
-/** Where the strict reader knows better what is wrong, what it asks stands. */
-const mayBeOtherwise = ({ failed: { failed: code, token }, verb }: Misunderstood): boolean =>
-  (verb === undefined || !ofActs.has(verb.row.name)) &&
-  (open.has(code) ||
-    // `flange 4`, a name with a space; `at 0.6 m/s`, no hour; `90C, impeller-8`, no air.
-    (code === 'ambiguous-number' && /^\p{L}/u.test(token?.text ?? '')) ||
-    (code === 'impossible' && (/^\d+(?:\.\d+)?$/.test(token?.text ?? '') || token?.start === 0)));
-const open: ReadonlySet<MisreadCode> = new Set(['unknown-verb', 'left-over', 'incomplete', 'unit-missing']);
 
 export const slotsHeard: Understands = (line, context, strictly) => {
   const strict = strictly(line);

@@ -47,6 +47,8 @@ export const saidActs = [
   ] as const),
 ] as const;
 export type SaidAct = (typeof saidActs)[number];
+const all: ReadonlySet<string> = new Set(saidActs);
+export const isSaidAct = (meaning: string): meaning is SaidAct => all.has(meaning);
 
 /** Begins a line that asks for something to be done or noted, as a pattern, and the word for what it asks. */
 export interface RequestSaid {

@@ -8,6 +8,7 @@ import type { PlainVerb } from '../../../core/verbs/plain.ts';
 import type { HelpGroup } from '../help-groups.ts';
 import type { LabelWords } from '../labels/label-table.ts';
 import type { PartColumn } from '../parts-in/part-column-names.ts';
+import type { Sayings } from '../sayings/weigher.ts';
 import type { Slot } from '../slots.ts';
 import type { VocabularyName } from '../vocabulary.ts';
 import type { CryWords } from './english/cries.ts';
@@ -21,6 +22,7 @@ import type { ListWords } from './list-words.ts';
 import type { Profile } from './profile.ts';
 import type { QuestionsTyped } from './questions-typed.ts';
 import type { SaidWords } from './said-words.ts';
+import type { SaidMeaning } from './sayings-typed.ts';
 import type { Terms } from './term.ts';
 
 export interface Typed {
@@ -45,6 +47,8 @@ export interface Typed {
   readonly cries: CryWords;
   /** How acts are said where no verb begins the line. */
   readonly said: SaidWords;
+  /** Whole lines as people say them, by what they mean: what words speak for is weighed by them. */
+  readonly sayings: readonly Sayings<SaidMeaning>[];
   readonly saidOtherwise: SaidOtherwise;
   readonly labels: LabelWords;
   /** Words that run into the number after them: `batch12`. */

@@ -60,8 +60,9 @@ const exceptions: readonly (readonly [path: RegExp, text: RegExp, why: string])[
 
 function filesOf(folder: string): readonly string[] {
   const root = join(import.meta.dirname, '../../../bot/language/tongues', folder);
-  return readdirSync(root)
-    .map((name) => join(root, name))
+  // What stands in a folder of its own are lines as they are typed.
+  return readdirSync(root, { withFileTypes: true })
+    .flatMap((file) => (file.isFile() ? [join(root, file.name)] : []))
     .filter((path) => !notSentences.test(path));
 }
 

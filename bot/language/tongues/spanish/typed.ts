@@ -16,6 +16,7 @@ import { spanishPracticeTyped } from './practice.ts';
 import { spanishQuestions } from './questions.ts';
 import { spanishSaidOtherwise } from './said-otherwise.ts';
 import { spanishSaid } from './said-words.ts';
+import { spanishSayings } from './sayings/sayings.ts';
 import { spanishSettings } from './settings.ts';
 import { spanishSlots } from './slots.ts';
 import { spokenIn } from './spoken.ts';
@@ -99,6 +100,7 @@ export const spanishTyped: Typed = {
   partsIn: spanishPartsTyped,
   cries: { ...spanishCries, ...spanishCalm },
   said: spanishSaid,
+  sayings: spanishSayings,
   saidOtherwise: spanishSaidOtherwise,
   labels: spanishLabels,
   runsInto: 'mezcla lata',

@@ -1,0 +1,31 @@
+// All of them: what words speak for is weighed by these.
+
+import type { Sayings } from '../../../sayings/weigher.ts';
+import type { SaidMeaning } from '../../sayings-typed.ts';
+import { englishSayingsOfAsking1 } from './asking-1.ts';
+import { englishSayingsOfAsking2 } from './asking-2.ts';
+import { englishSayingsOfAsking3 } from './asking-3.ts';
+import { englishSayingsOfBooth } from './booth.ts';
+import { englishSayingsOfCans } from './cans.ts';
+import { englishSayingsOfChecks } from './checks.ts';
+import { englishSayingsOfCoats } from './coats.ts';
+import { englishSayingsOfCure } from './cure.ts';
+import { englishSayingsOfNothing } from './nothing.ts';
+import { englishSayingsOfPots } from './pots.ts';
+import { englishSayingsOfPrep } from './prep.ts';
+import { englishSayingsOfRequests } from './requests.ts';
+
+export const englishSayings: readonly Sayings<SaidMeaning>[] = [
+  englishSayingsOfPots,
+  englishSayingsOfCans,
+  englishSayingsOfCoats,
+  englishSayingsOfCure,
+  englishSayingsOfChecks,
+  englishSayingsOfPrep,
+  englishSayingsOfBooth,
+  englishSayingsOfRequests,
+  englishSayingsOfNothing,
+  englishSayingsOfAsking1,
+  englishSayingsOfAsking2,
+  englishSayingsOfAsking3,
+];

@@ -1,0 +1,30 @@
+// What a saying may mean: an act, something that is asked for, a question, or nothing that is recorded.
+
+import { saidActs } from './said-words.ts';
+
+export const saidMeanings = [
+  ...saidActs,
+  ...(['open', 'received', 'part', 'used', 'waste'] as const),
+  ...([
+    'card',
+    'traveller',
+    'export',
+    'now',
+    'handover',
+    'find',
+    'papers',
+    'set units us',
+    'set units metric',
+    'set language es',
+    'set language en',
+    'set rings direct',
+    'undo',
+    'help',
+    'greeting',
+  ] as const),
+  /** Any question. */
+  'asking',
+  /** It is not so, or not yet, or speaks of something else. */
+  'nothing',
+] as const;
+export type SaidMeaning = (typeof saidMeanings)[number];

@@ -1,0 +1,33 @@
+// All of them: what words speak for is weighed by these.
+
+import type { Sayings } from '../../../sayings/weigher.ts';
+import type { SaidMeaning } from '../../sayings-typed.ts';
+import { spanishSayingsOfAsking1 } from './asking-1.ts';
+import { spanishSayingsOfAsking2 } from './asking-2.ts';
+import { spanishSayingsOfAsking3 } from './asking-3.ts';
+import { spanishSayingsOfBooth } from './booth.ts';
+import { spanishSayingsOfCans } from './cans.ts';
+import { spanishSayingsOfChecks } from './checks.ts';
+import { spanishSayingsOfCoats } from './coats.ts';
+import { spanishSayingsOfCure } from './cure.ts';
+import { spanishSayingsOfNothing } from './nothing.ts';
+import { spanishSayingsOfPots1 } from './pots-1.ts';
+import { spanishSayingsOfPots2 } from './pots-2.ts';
+import { spanishSayingsOfPrep } from './prep.ts';
+import { spanishSayingsOfRequests } from './requests.ts';
+
+export const spanishSayings: readonly Sayings<SaidMeaning>[] = [
+  spanishSayingsOfPots1,
+  spanishSayingsOfPots2,
+  spanishSayingsOfCans,
+  spanishSayingsOfCoats,
+  spanishSayingsOfCure,
+  spanishSayingsOfChecks,
+  spanishSayingsOfPrep,
+  spanishSayingsOfBooth,
+  spanishSayingsOfRequests,
+  spanishSayingsOfNothing,
+  spanishSayingsOfAsking1,
+  spanishSayingsOfAsking2,
+  spanishSayingsOfAsking3,
+];

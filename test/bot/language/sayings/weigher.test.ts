@@ -1,0 +1,68 @@
+// What words speak for, by sayings (invented lines).
+
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { sayingsIn, type Weighed, weigherOf } from '../../../../bot/language/sayings/weigher.ts';
+import { saidMeanings } from '../../../../bot/language/tongues/sayings-typed.ts';
+import { shipped } from '../../../../bot/language/tongues/tongues.ts';
+
+const passedOver = { light: new Set(['the', 'is']), names: new Set(['flange', 'flanges']) };
+const { weigh, speaksFor } = weigherOf(
+  [
+    { dry: 'touched the 8, no mark / 7 leaves no mark on the glove', mix: 'make me 900 g\n2 kilos, please make it up' },
+    { dry: 'the flange is no longer sticky', mix: 'we need 900 g of it' },
+  ],
+  ['dry', 'mix', 'gel'],
+  passedOver,
+);
+const first = (weighed: readonly Weighed<string>[]) => weighed[0]?.meaning;
+
+describe('what words speak for', () => {
+  it('given a line that nobody has said, then it means what the lines with most of its words mean', () => {
+    expect(first(weigh('touching 4 leaves no marks'))).toBe('dry');
+    expect(first(weigh('making up 1200 g'))).toBe('mix');
+  });
+
+  it('given words that are of no saying, or a thing’s name, then they speak for nothing', () => {
+    expect(speaksFor('moon', 'dry')).toBe(0);
+    expect(speaksFor('flan', 'dry')).toBe(0);
+  });
+
+  it('given two words that only a word that says nothing parts, then they speak together', () => {
+    const apart = weigherOf([{ dry: 'the dust is off', mix: 'mark the pot' }], ['dry', 'mix'], passedOver);
+    expect(apart.speaksFor('dust off', 'dry')).toBeGreaterThan(0);
+  });
+
+  it('given a meaning without a saying, then it is never weighed', () => {
+    expect(weigh('gel').map(({ meaning }) => meaning)).toEqual(['dry', 'mix']);
+  });
+
+  it('given any line, then what is weighed adds up to one, the likeliest first', () => {
+    const { weigh: weighShipped } = shipped.hearingIn('en').weighed;
+    let weighed = 0;
+    fc.assert(
+      fc.property(fc.string({ unit: 'grapheme', maxLength: 60 }), (line) => {
+        const all = weighShipped(line);
+        weighed += 1;
+        expect(all.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1);
+        expect(all.map(({ share }) => share)).toEqual(all.map(({ share }) => share).toSorted((a, b) => b - a));
+      }),
+    );
+    expect(weighed).toBeGreaterThanOrEqual(100);
+  });
+});
+
+describe('the sayings of the tongues', () => {
+  it.each(shipped.hearingIn('en').every.tongues.map(({ sayings, terms }) => [terms.batch.one, sayings] as const))(
+    'given the tongue that says %s, then each act that people say in their own words has sayings, and none twice',
+    (_, sayings) => {
+      const all = (meaning: (typeof saidMeanings)[number]) => sayings.flatMap((each) => sayingsIn(each[meaning] ?? ''));
+      const few = ['cure', 'prep', 'flush', 'fan no'];
+      expect(saidMeanings.filter((meaning) => !few.includes(meaning) && all(meaning).length < 25)).toEqual([]);
+      const each = saidMeanings.flatMap((meaning) =>
+        all(meaning).map((saying) => `${meaning}: ${saying.toLowerCase()}`),
+      );
+      expect(each.filter((saying, i) => each.indexOf(saying) !== i)).toEqual([]);
+    },
+  );
+});
