@@ -4,6 +4,7 @@ import { known } from '../../core/known.ts';
 import { asSaid, type Plainly, plainlySaid } from './as-said/as-said.ts';
 import { askedInWords } from './asked/asked.ts';
 import { labelSaid } from './labels/label-said.ts';
+import { partTold } from './parts-in/part-told.ts';
 import { partsCameIn } from './parts-in/parts-came-in.ts';
 import type { LineContext } from './reading.ts';
 import { actsApart } from './said-of-last/acts-apart.ts';
@@ -85,6 +86,7 @@ const mostBeforeWhy = 2;
 const further: readonly InFigures[] = [
   actsApart,
   labelSaid,
+  inFigures(partTold),
   requested,
   corrected,
   inFigures(sameFor),

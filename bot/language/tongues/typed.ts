@@ -142,8 +142,12 @@ export interface Opening extends SaidByVerb {
 export interface PartsInWords {
   /** What stands at the head of a table's columns; phrases parted by commas, without accents. */
   readonly columns: Readonly<Record<PartColumn, string>>;
+  /** What stands before them in a sentence; phrases parted by commas, without accents. */
+  readonly told: Readonly<Record<'serial' | 'job' | 'max', string>>;
   /** Said of parts that are there now; phrases parted by commas, the longer first, without accents. */
   readonly arrived: string;
+  /** Said with the name of one that is told for the first time, and of nothing else. */
+  readonly isNew: string;
 }
 
 export interface TimesTyped {

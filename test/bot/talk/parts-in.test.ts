@@ -164,7 +164,7 @@ describe('parts that came in, told in other words', () => {
 
   it.each([
     ['new part flange 2 job 91 sn 5502 steel 12mm wall', /flange-2 job 91/],
-    ['me trajeron brida-2, serie 7781 del trabajo 95', /brida-2/],
+    ['me trajeron la brida 2, serie 7781 del trabajo 95', /brida-2/],
   ])('given "%s", then the number is of its name, and nothing is booked before the tap', async (line, tap) => {
     const { say } = bot();
     const answer = await say(line, line.startsWith('me') ? 'luis' : 'kari');

@@ -81,6 +81,7 @@ export const englishMeanings = {
   steel: 'steel',
   stainless: 'stainless inox',
   'cast-iron': 'cast-iron',
+  cast: 'cast',
   iron: 'iron',
   aluminium: 'aluminium aluminum alu ally',
   copper: 'copper',

@@ -47,6 +47,7 @@ export const metalSpellings = saying(
   ['aluminum alu', 'aluminium'],
   // Spanish puts the metal before its kind: acero inoxidable.
   ['stainless-steel inox steel-stainless steel-inox', 'stainless'],
+  ['iron-cast', 'cast-iron'],
   ['cast-iron-grey', 'grey-iron'],
   ['cast-iron-ductile', 'ductile-iron'],
   ['steel-carbon', 'carbon-steel'],

@@ -1,0 +1,57 @@
+// Parts that come in, told in a sentence (invented lines; common practice, no source).
+
+import { describe, expect, it } from 'vitest';
+import { readLine } from '../../../../bot/language/read-line.ts';
+import type { LineContext } from '../../../../bot/language/reading.ts';
+import { shopAtTen, tallerALasDiez } from '../shop-at-ten.ts';
+
+const shop = { ...shopAtTen, parts: ['flange-1', 'flange-2'] };
+const taller = { ...tallerALasDiez, parts: ['brida-1'] };
+
+/** What the line was taken as, or its taps. */
+function heard(line: string, where: LineContext = shop): string | readonly string[] {
+  const read = readLine(line, where);
+  if (read.kind === 'misread') return read.misread.suggestions;
+  return read.kind === 'command' ? (read.takenAs ?? read.line) : read.kind;
+}
+
+describe('a part that came in, told in a sentence', () => {
+  it.each([
+    ["got gate-3 in for job 93, steel, 9 sq ft, can't go over 250F", 'part gate-3 job 93 9 sq ft max 250F steel'],
+    [
+      'the driver dropped off gate-3, its number is GV118, job 93, cast iron, 12 mm wall',
+      'part gate-3 serial GV118 job 93 12 mm cast-iron',
+    ],
+    [
+      'gate-3; S/N 5513; job 91; steel; 6 mm; 0.4 m2; max. 120 °C',
+      'part gate-3 serial 5513 job 91 6 mm 0.4 m2 max 120 °C steel',
+    ],
+  ])('given %s, then it is taken with all its details', (line, part) => {
+    expect(heard(line)).toBe(part);
+  });
+
+  it('given it in Spanish, then it is taken with all its details', () => {
+    const line = 'me han traído la tapa-4, nº de serie 5077, pedido 95, fierro colado';
+    expect(heard(line, taller)).toBe('part tapa-4 serial 5077 job 95 cast-iron');
+  });
+
+  it.each([
+    ['four valve bodies just got here for job 92, call them gate-1 to gate-4', 'part gate-1 to gate-4 job 92'],
+    ['a crate came with rail-5 in it, the paper says job 92', 'part rail-5 job 92'],
+    ['new one on the bench: gate 6, job 92, takes 110', 'part gate-6 job 92 max 110C'],
+  ])('given %s, of which a word or a name may be meant otherwise, then it is a tap', (line, tap) => {
+    expect(heard(line)).toEqual([tap]);
+  });
+
+  it.each([
+    'gate-3 for job 92 has not come in',
+    'gate-3 for job 92 arrives tomorrow',
+    'gate-3 of job 92, serial 5513, was sent back to the customer',
+    'gate-3 for job 92 is dry',
+    'put gate-3 of job 92 in the oven at 90',
+    'if gate-3 of job 92 arrives tell me',
+    'got flange-1 in for job 92, serial 77',
+  ])('given %s, then no part is booked in', (line) => {
+    expect([heard(line)].flat().join()).not.toMatch(/^part /);
+  });
+});
