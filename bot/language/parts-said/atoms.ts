@@ -19,6 +19,9 @@ export interface Atoms {
   readonly firstOf: readonly number[];
 }
 
+/** `the housing's 63`: what stands behind it is no number of its name. */
+const saysIs = /^(\p{L}.*)(['’]s)$/u;
+
 const shape = /\p{L}+|\d+|\.\.+|[-,/&+#.]/gu;
 
 export function atomsOf(line: string, tokens: readonly Token[]): Atoms {
@@ -26,9 +29,10 @@ export function atomsOf(line: string, tokens: readonly Token[]): Atoms {
   const firstOf: number[] = [];
   for (const [i, token] of tokens.entries()) {
     firstOf.push(all.length);
-    const gap = line.slice(token.end, tokens[i + 1]?.start ?? line.length);
     const isOpen = token.kind === 'word' || token.kind === 'number';
-    const texts = isOpen ? (withoutAccents(token.text.toLowerCase()).match(shape) ?? []) : [];
+    const [, name = '', is = ''] = saysIs.exec(token.text) ?? [undefined, token.text];
+    const gap = is + line.slice(token.end, tokens[i + 1]?.start ?? line.length);
+    const texts = isOpen ? (withoutAccents(name.toLowerCase()).match(shape) ?? []) : [];
     // What holds anything else is one piece that nothing here reads.
     if (texts.length === 0) all.push({ text: '', is: 'mark', ends: i + 1, gap });
     for (const [at, text] of texts.entries()) {

@@ -70,7 +70,7 @@ function keysAt(all: readonly Atom[], at: number): readonly { readonly key: stri
     if (atom.is === 'mark') continue;
     key = key === '' ? atom.text : `${key}-${atom.text}`;
     keys.push({ key, to: to + 1 });
-    if (/[,;:!]/.test(atom.gap)) break;
+    if (/[,;:!'’]/.test(atom.gap)) break;
   }
   return keys;
 }
@@ -100,7 +100,10 @@ function rootedAt(line: PartsInLine, at: number, most = mostAtoms): PartsAt | un
     if (root.isGlued === true && ends !== undefined) continue;
     const behind = behindNoun(all, to, root, line.context.hearing);
     const from = articlesFrom(all, behind, lists, true);
-    const told = numbersListed(all, { at: all[from]?.text === '-' ? from + 1 : from, isPlural }, lists);
+    const isEnded = /^['’]/.test(all[to - 1]?.gap ?? '');
+    const told = isEnded
+      ? undefined
+      : numbersListed(all, { at: all[from]?.text === '-' ? from + 1 : from, isPlural }, lists);
     const after = told && endsOf(all, told.to);
     if (told !== undefined && after !== undefined) {
       const named = told.numbers.map((number) => parts.filter((part) => part.number === number));

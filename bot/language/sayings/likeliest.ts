@@ -1,16 +1,17 @@
 // A line that no phrase accounts for, by what its words speak for: the acts that it most likely tells, each with the things and
 // figures that it names, as taps. It is never taken without one.
 
-import { linesApart } from '../lines-apart.ts';
+import { actsJoint, linesApart } from '../lines-apart.ts';
 import type { LiveNow } from '../live-now.ts';
 import type { LineContext } from '../reading.ts';
 import { actRows } from '../slots-heard/act-rows.ts';
 import type { Clause } from '../slots-heard/clause.ts';
 import { type Composed, composed } from '../slots-heard/compose.ts';
 import { mayBeOtherwise } from '../slots-heard/may-be-otherwise.ts';
-import { type Claim, type Claimed, claimed } from '../slots-heard/phrases.ts';
+import { type Claim, claimed } from '../slots-heard/phrases.ts';
 import { type Piece, wordOf } from '../slots-heard/piece.ts';
 import { piecesOf } from '../slots-heard/pieces.ts';
+import type { Before } from '../slots-heard/things.ts';
 import { isUnsaid } from '../slots-heard/unsaid.ts';
 import { isSaidAct, type SaidAct } from '../tongues/said-words.ts';
 import type { SaidMeaning } from '../tongues/sayings-typed.ts';
@@ -39,36 +40,51 @@ export const likeliestActs: Understands = (line, context, strictly) => {
   const pieces = piecesOf(line, context);
   if (pieces === undefined || pieces.length > mostPieces) return undefined;
   const all = claimed(pieces, context.hearing.said);
-  const weighed = context.hearing.weighed.weigh(line);
-  if (idleIn(weighed) > mostIdle) return undefined;
-  const lines = likeliestOf(weighed, pieces, all, context);
+  const likely = likeliestIn({ pieces, claims: all.claims }, undefined, context).flatMap(({ one }) => one.ways);
+  const lines = [...new Set(likely.map((way) => way.join(actsJoint)))].slice(0, mostWays);
   return lines.length === 0 ? undefined : { is: 'likely', lines };
 };
+
+/** What a clause tells clearly by its words alone: the one act that it is then about. */
+export function clearlyTold(pieces: readonly Piece[], context: LineContext): SaidAct | undefined {
+  const [first] = context.hearing.weighed.weigh(typedIn(pieces));
+  if (first === undefined || !isSaidAct(first.meaning) || first.share < leastClear) return undefined;
+  return isTold(first.meaning, pieces, context) ? first.meaning : undefined;
+}
+
+/** More likely than all else together. */
+const leastClear = 0.5;
+
+const typedIn = (pieces: readonly Piece[]): string => pieces.map(({ typed }) => typed).join(' ');
 
 const idleIn = (weighed: readonly Weighed<SaidMeaning>[]): number =>
   weighed.reduce((sum, { meaning, share }) => (meaning === 'nothing' || meaning === 'asking' ? sum + share : sum), 0);
 
-/** Of the line as a whole: each act that it may tell. */
-function likeliestOf(
-  weighed: readonly Weighed<SaidMeaning>[],
-  pieces: readonly Piece[],
-  all: Claimed,
+export interface Likeliest {
+  readonly one: Composed;
+  readonly share: number;
+}
+
+/** Each act that a line, or a clause of one, may tell, the likeliest first. */
+export function likeliestIn(
+  { pieces, claims }: Pick<Clause, 'pieces' | 'claims'>,
+  before: Before | undefined,
   context: LineContext,
-): readonly string[] {
-  const { said } = context.hearing;
+): readonly Likeliest[] {
+  const { said, weighed: weigher } = context.hearing;
+  const weighed = weigher.weigh(typedIn(pieces));
+  if (idleIn(weighed) > mostIdle) return [];
   const least = Math.max(leastShare, leastBeside * (weighed[0]?.share ?? 0));
-  const made = weighed.flatMap(({ meaning, share }) => {
-    if (share < least || !isSaidAct(meaning) || !isTold(meaning, pieces, context)) return [];
-    if (isUnsaid(pieces, { ...all, claims: toldBy(meaning, pieces, all.claims, context) }, said)) return [];
-    const one = composed(meaning, clauseFor(meaning, pieces, all.claims, context), undefined, context);
-    if (one === undefined || (one.isUnnamed && share < leastUnnamed)) return [];
-    return [{ one, share: fits(meaning, one, context) ? share : share * strange }];
-  });
-  const likely = made
+  return weighed
+    .flatMap(({ meaning, share }) => {
+      if (share < least || !isSaidAct(meaning) || !isTold(meaning, pieces, context)) return [];
+      if (isUnsaid(pieces, toldBy(meaning, pieces, claims, context), said)) return [];
+      const one = composed(meaning, clauseFor(meaning, pieces, claims, context), before, context);
+      if (one === undefined || (one.isUnnamed && share < leastUnnamed)) return [];
+      return [{ one, share: fits(meaning, one, context) ? share : share * strange }];
+    })
     .filter(({ share }) => share > leastShare)
-    .toSorted((one, other) => other.share - one.share)
-    .flatMap(({ one }) => one.ways.map((way) => way.join('; ')));
-  return [...new Set(likely)].slice(0, mostWays);
+    .toSorted((one, other) => other.share - one.share);
 }
 
 /** One word alone may be of anything. */

@@ -12,11 +12,21 @@ export interface Clause {
   readonly acts: readonly SaidAct[];
   readonly pieces: readonly Piece[];
   readonly claims: readonly (Claim | undefined)[];
+  /** What its words tell clearly where no phrase of an act is in it. */
+  readonly tells?: SaidAct;
   /** What nobody knows of it was weighed: it speaks of this act, as a whole. */
   readonly isWeighed?: true;
 }
 
-export function clausesOf(pieces: readonly Piece[], { claims, phrases }: Claimed, table: SaidTable): readonly Clause[] {
+/** The act that words speak for, though none of them is a phrase for it. */
+type TellsClearly = (pieces: readonly Piece[]) => SaidAct | undefined;
+
+export function clausesOf(
+  pieces: readonly Piece[],
+  { claims, phrases }: Claimed,
+  table: SaidTable,
+  told: TellsClearly,
+): readonly Clause[] {
   const inPhrase = (at: number): boolean =>
     phrases.some(({ from, to, says }) => says.is === 'act' && from < at && at < to);
   const clauses: Clause[] = [];
@@ -25,32 +35,56 @@ export function clausesOf(pieces: readonly Piece[], { claims, phrases }: Claimed
     const isJoint = table.joints.has(wordOf(pieces[at]) ?? '') || pieces[at - 1]?.isBreak === true;
     if (at < pieces.length && (!isJoint || inPhrase(at))) continue;
     const last = clauses.at(-1);
-    const clause = clauseOf(pieces.slice(from, at), claims.slice(from, at), last !== undefined && isAboutCan(last));
+    const clause = toldBy(
+      clauseOf(pieces.slice(from, at), claims.slice(from, at), last !== undefined && isAboutCan(last)),
+      told,
+    );
     from = at;
-    if (last !== undefined && clauses.length > 1 && isOfAll(clause)) {
-      for (const [i, each] of clauses.entries()) clauses[i] = joined(each, clause);
+    if (clauses.length > 1 && isOfAll(clause, clauses)) {
+      const shared = withoutMany(clause);
+      for (const [i, each] of clauses.entries()) clauses[i] = toldBy(joined(each, shared), told);
     } else if (last !== undefined && goesOn(last, clause)) {
-      clauses[clauses.length - 1] = joined(last, clause);
+      clauses[clauses.length - 1] = toldBy(joined(last, clause), told);
     } else clauses.push(clause);
   }
   return clauses;
+}
+
+function toldBy(clause: Clause, told: TellsClearly): Clause {
+  const tells = clause.acts.length === 0 ? told(clause.pieces) : undefined;
+  return tells === undefined ? clause : { ...clause, tells };
 }
 
 const joined = (one: Clause, other: Clause): Clause =>
   clauseOf([...one.pieces, ...other.pieces], [...one.claims, ...other.claims], isAboutCan(one));
 
 function goesOn(last: Clause, clause: Clause): boolean {
+  if (tellsOther(last, clause)) return false;
   if (clause.acts.length === 0) return !isItsOwn(last, clause);
-  const isApart = isWhole(last) && clause.pieces.some((piece) => isNamed(piece) || isFigure(piece));
+  const isNext = clause.pieces.some((piece) => isNamed(piece) || isFigure(piece)) || !takesAll(clause.acts, last);
+  const isApart = isWhole(last) && isNext;
   return last.acts.length === 0 ? !isApart : isSameAct(last, clause);
 }
+
+/** `hosed out the gun, and pot 2 is empty`: each tells its own, though one of them has no phrase for it. */
+function tellsOther(last: Clause, clause: Clause): boolean {
+  const [one, other] = [last, clause].map(({ acts, tells }) => (tells === undefined ? acts : [tells]));
+  const isWeighed = last.tells !== undefined || clause.tells !== undefined;
+  if (!isWeighed || one === undefined || other === undefined || one.length === 0 || other.length === 0) return false;
+  const areTaken = takesAll(one, clause) && takesAll(other, last);
+  return !areTaken || !one.some((act) => other.some((each) => isAkin(act, each)));
+}
+
+const isAkin = (one: SaidAct, other: SaidAct): boolean =>
+  one === other || strongerThan[one]?.includes(other) === true || strongerThan[other]?.includes(one) === true;
 
 const isNamed = ({ is }: Piece): boolean => is === 'parts' || is === 'one-of' || is === 'batch' || is === 'can';
 const isFigure = ({ is }: Piece): boolean => is === 'figure' || is === 'number';
 
-/** `7 reads 89`: a thing and what was read on it, whatever act it is. */
+/** `7 reads 89`, `the room's 74`: a thing and what was read on it, whatever act it is. */
 function isWhole({ pieces, claims }: Clause): boolean {
   const figures = pieces.filter(isFigure).length;
+  if (figures > 0 && pieces.some((piece) => piece.is === 'place' && piece.place !== 'oven')) return true;
   const isReading = claims.some((claim) => claim?.is === 'reading');
   return isReading && (figures > 1 || (figures === 1 && pieces.some(isNamed)));
 }
@@ -58,21 +92,32 @@ function isWhole({ pieces, claims }: Clause): boolean {
 /** Of another thing than the act before, or with a figure that this act does not take. */
 function isItsOwn(last: Clause, clause: Clause): boolean {
   if (last.acts.length === 0) return isWhole(last) && isWhole(clause);
-  const takes = new Set(last.acts.flatMap((act) => (actRows[act].figures ?? []).map(({ of }) => of)));
-  const isOther = clause.pieces.some((piece) =>
-    piece.is === 'figure'
-      ? piece.of !== 'duration' && piece.of !== 'mass' && !takes.has(piece.of)
-      : piece.is === 'number' && piece.isDegrees && !takes.has('temperature'),
-  );
-  return isWhole(clause) || isOther;
+  return isWhole(clause) || !takesAll(last.acts, clause);
 }
 
-/** `both from batch 2`, `todo del batch 2`: no act, no part, and what it names is meant for each. */
-function isOfAll({ acts, pieces, claims }: Clause): boolean {
+/** The figures of a clause, by what these acts take. */
+function takesAll(acts: readonly SaidAct[], { pieces }: Clause): boolean {
+  const takes = new Set(acts.flatMap((act) => (actRows[act].figures ?? []).map(({ of }) => of)));
+  return pieces.every((piece) =>
+    piece.is === 'figure'
+      ? piece.of === 'duration' || piece.of === 'mass' || takes.has(piece.of)
+      : piece.is !== 'number' || !piece.isDegrees || takes.has('temperature'),
+  );
+}
+
+/** `both from batch 2`, `todo del batch 2`, `7 is at 91 and 8 at 93, both on the metal`: it names no part, and what it says is of each. */
+function isOfAll({ acts, pieces, claims }: Clause, before: readonly Clause[]): boolean {
   const says = new Set(pieces.map(({ is }) => is));
-  const isShared = says.has('batch') || says.has('method') || says.has('time') || says.has('person');
+  const isAct = acts.length > 0 && before.every((each) => each.acts.length === 0 && isWhole(each));
+  const isShared = isAct || says.has('batch') || says.has('method') || says.has('time') || says.has('person');
   const names = says.has('parts') || says.has('one-of') || says.has('number') || says.has('figure') || says.has('can');
-  return acts.length === 0 && isShared && !names && claims.some((claim) => claim?.is === 'many');
+  return (acts.length === 0 || isAct) && isShared && !names && claims.some((claim) => claim?.is === 'many');
+}
+
+/** Whom it is of has been said. */
+function withoutMany(clause: Clause): Clause {
+  const isKept = (_: unknown, i: number): boolean => clause.claims[i]?.is !== 'many';
+  return { ...clause, pieces: clause.pieces.filter(isKept), claims: clause.claims.filter(isKept) };
 }
 
 /**

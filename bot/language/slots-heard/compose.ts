@@ -70,6 +70,8 @@ function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context
     (piece) => piece.is === 'number' && !figures.used.has(piece) && !heard.used.has(piece),
   );
   if (isStray && (things.isBefore === true || things.isUnnamed === true)) return undefined;
+  // `surface 7 91`: what the act is told by is no figure of it.
+  if (isStray && figures.texts.length === 0 && row.figures !== undefined && row.isOfOne === true) return undefined;
   const method = methodOf(act, heard);
   const manner = mannerOf(clause.pieces, row, context);
   if (hasStranger(clause.pieces, row)) return undefined;

@@ -208,7 +208,8 @@ function wordPiece(tokens: readonly Token[], at: number, meaning: string, word: 
   if (method !== undefined) return { is: 'method', method, word };
   if (inert.has(meaning)) return { is: 'gas', word };
   if (solvents.has(meaning)) return { is: 'solvent', word: meaning };
-  const place = context.places.find((each) => each === meaning) ?? (isPlaceRoot(meaning) ? meaning : undefined);
+  const place =
+    context.places.find((each) => each === meaning || each === word) ?? (isPlaceRoot(meaning) ? meaning : undefined);
   if (place !== undefined) return { is: 'place', place, word };
   const [near] = nearest(word, alike(word, context.parts));
   if (near !== undefined) return { is: 'parts', names: [near], isSlip: true };

@@ -38,6 +38,7 @@ export interface SaidTable {
   };
   readonly marks: ReadonlyMap<string, string>;
   readonly asksFirst: readonly (readonly string[])[];
+  readonly tellers: ReadonlySet<string>;
   readonly requests: readonly RequestSaid[];
   readonly articles: ReadonlySet<string>;
   readonly lists: ListTable;
@@ -107,6 +108,7 @@ export function saidTableOf(tongues: readonly Typed[]): SaidTable {
     lasting: all(({ said }) => listed(said.lasting)),
     greetings: all(({ said }) => listed(said.greetings)),
     asksFirst: tongues.flatMap(({ said }) => listed(said.asksFirst).map((phrase) => phrase.split(' '))),
+    tellers: all(({ said }) => listed(said.tellers)),
     requests: tongues.flatMap(({ said }) => said.requests),
     articles: all(({ said }) => listed(said.articles)),
     fromPot: all(({ said }) => listed(said.fromPot)),

@@ -5,6 +5,7 @@ import { known } from '../../../core/known.ts';
 import { type Alarm, alarmNamed } from '../../../core/session/session-commands.ts';
 import { actsJoint } from '../lines-apart.ts';
 import type { LineContext } from '../reading.ts';
+import { clearlyTold, likeliestIn } from '../sayings/likeliest.ts';
 import type { SaidAct } from '../tongues/said-words.ts';
 import { asTaps, type Understands, type Understood } from '../understood.ts';
 import { verbNamed } from '../verbs-typed.ts';
@@ -46,7 +47,7 @@ function heardIn(line: string, context: LineContext): Understood | undefined {
     if (meant === undefined) continue;
     const claims = claimed(meant, hearing.said);
     // A slip of `not` denies.
-    if (isUnsaid(meant, claims, hearing.said)) return undefined;
+    if (isUnsaid(meant, claims.claims, hearing.said)) return undefined;
     const understood = heardOf(meant, claims, context);
     if (understood !== undefined) found.push(...asTaps(understood).lines);
   }
@@ -61,7 +62,7 @@ const isGreeting = (pieces: readonly Piece[], claims: Claimed['claims'], { greet
 
 function heardOf(pieces: readonly Piece[], { claims, phrases }: Claimed, context: LineContext): Understood | undefined {
   const { said } = context.hearing;
-  if (isUnsaid(pieces, { claims, phrases }, said)) return undefined;
+  if (isUnsaid(pieces, claims, said)) return undefined;
   const unknown = claims.filter((claim) => claim === undefined).length;
   // A figure that nobody could read, `24-26C`, or a name that nobody has told, `a-9`, is never left out of what is offered.
   const isLost = claims.some((claim, i) => claim === undefined && /\d/.test(pieces[i]?.typed ?? ''));
@@ -72,7 +73,7 @@ function heardOf(pieces: readonly Piece[], { claims, phrases }: Claimed, context
       (claim === undefined && (pieces[i]?.typed.length ?? 0) < 3),
   );
   if (isLost || isAlone) return undefined;
-  const clauses = clausesOf(pieces, { claims, phrases }, said);
+  const clauses = clausesOf(pieces, { claims, phrases }, said, (each) => clearlyTold(each, context));
   const heard = understoodAs(clauses, eachHeard(clauses, context));
   return unknown > mostUnknown && (heard?.is !== 'likely' || heard.lines.length > 1) ? undefined : heard;
 }
@@ -80,7 +81,7 @@ function heardOf(pieces: readonly Piece[], { claims, phrases }: Claimed, context
 /** `coat impeller-7 1 spray?` asks. */
 export function onlyAsksOrDenies(line: string, context: LineContext): boolean {
   const pieces = piecesOf(line, context) ?? [];
-  return line.endsWith('?') || isUnsaid(pieces, claimed(pieces, context.hearing.said), context.hearing.said);
+  return line.endsWith('?') || isUnsaid(pieces, claimed(pieces, context.hearing.said).claims, context.hearing.said);
 }
 
 /** `wiped down`, `put down that it is dry`: words that call people say only how an act was done. Another cry is left as it is. */
@@ -103,7 +104,8 @@ function eachHeard(clauses: readonly Clause[], context: LineContext): readonly (
     // `le quité la tapa al 3`: no pot has this number, a can has.
     const isNumbered = clause.pieces.some(({ is }) => is === 'number');
     const said = ofPot.length > 0 || !isNumbered ? ofPot : madeOf(clause.acts.flatMap((act) => ofCans[act] ?? []));
-    const made = said.length > 0 ? said : madeOf(impliedActs(clause, context));
+    const phrased = said.length > 0 ? said : madeOf(impliedActs(clause, context));
+    const made = clauses.length > 1 ? withLikelier(phrased, clause, before, context) : phrased;
     const [first] = made;
     const isSprayed =
       clause.acts.some((act) => act === 'spray off' || act === 'spray on') || before?.isSprayed === true;
@@ -112,6 +114,23 @@ function eachHeard(clauses: readonly Clause[], context: LineContext): readonly (
     return made;
   });
 }
+
+/** Of several clauses each has its own words: what they weigh for stands ahead of what was made of a word of them. */
+function withLikelier(
+  phrased: readonly Composed[],
+  clause: Clause,
+  before: Before | undefined,
+  context: LineContext,
+): readonly Composed[] {
+  if (phrased.length === 1 && phrased[0]?.isSure === true) return phrased;
+  const likely = likeliestIn(clause, before, context).map(({ one }) => one);
+  const told = new Set(likely.map(toldIn));
+  const [most] = likely;
+  const isKnown = most !== undefined && phrased.some((one) => toldIn(one) === toldIn(most));
+  return isKnown ? phrased : [...likely, ...phrased.filter((one) => !told.has(toldIn(one)))];
+}
+
+const toldIn = ({ ways }: Composed): string => ways.flat().join(actsJoint);
 
 /** Three are shown. */
 const mostWays = 3;

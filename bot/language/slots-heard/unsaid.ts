@@ -6,14 +6,19 @@ import type { SaidTable } from './said-table.ts';
 
 const unsaid: ReadonlySet<string> = new Set(['denial', 'hedge', 'plan', 'ask']);
 
-export function isUnsaid(pieces: readonly Piece[], { claims }: Claimed, table: SaidTable): boolean {
+export function isUnsaid(pieces: readonly Piece[], claims: Claimed['claims'], table: SaidTable): boolean {
   return claims.some((claim) => claim !== undefined && unsaid.has(claim.is)) || asksFirst(pieces, claims, table);
 }
 
 /** `is it dry`, after a greeting too. */
-function asksFirst(pieces: readonly Piece[], claims: Claimed['claims'], { asksFirst: asks }: SaidTable): boolean {
+function asksFirst(
+  pieces: readonly Piece[],
+  claims: Claimed['claims'],
+  { asksFirst: asks, tellers }: SaidTable,
+): boolean {
   const words = pieces.map((piece) => wordOf(piece) ?? '');
   let at = 0;
   while (claims[at]?.is === 'filler') at += 1;
+  if (tellers.has(words[at - 1] ?? '')) return false;
   return asks.some((phrase) => phrase.every((word, i) => words[at + i] === word)) && claims[at]?.is !== 'act';
 }

@@ -83,6 +83,8 @@ export interface SaidWords {
   readonly asks: string;
   /** Words that ask where they come first. */
   readonly asksFirst: string;
+  /** Who tells: behind them no word asks, `I have weighed`. */
+  readonly tellers: string;
   /** A figure that nobody read to the digit. */
   readonly roughly: string;
   readonly requests: readonly RequestSaid[];

@@ -4,7 +4,7 @@ import type { ListWords } from '../list-words.ts';
 
 export const englishLists: ListWords = {
   plurals: ['s', 'es'],
-  and: ['and', '&', '+', 'plus', 'n'],
+  and: ['and', '&', '+', 'plus', 'n', 'and also', 'and then', 'as well as'],
   to: ['to', 'thru', 'through', 'till', 'until', 'up to'],
   articles: ['the', 'number', 'num', 'nr'],
   articlesOfMany: [],
@@ -12,7 +12,7 @@ export const englishLists: ListWords = {
   serials: ['serial', 'sn', 's/n', 'ser'],
   jobs: ['order'],
   many: {
-    all: 'all, all of them, all of those, all of these, all of the, every one, every one of them, everything, every part, every piece, the lot, the whole lot, lot of them, the whole set, them all',
+    all: 'all, all of them, all of those, all of these, all of the, every one, every one of them, every one of, every single one, every single one of, every last one, every last one of, every bare one, every bare one of, every bare part, each one of, each of, each and every one, each and every one of, everything, every part, every piece, the lot, the whole lot, lot of them, the whole set, them all',
     both: 'both, both of them, both of those, both of the, the pair, pair of them, the two of them, two of them',
     rest: 'rest, rest of them, rest of those, rest of the, others, other ones, the other ones, remaining, remaining ones, remainder',
     last: 'last, last of them, last ones',

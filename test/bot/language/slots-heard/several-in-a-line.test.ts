@@ -1,0 +1,64 @@
+// Several acts in one line, each clause by what its own words tell (invented lines; common practice, no source).
+
+import { describe, expect, it } from 'vitest';
+import { readLine } from '../../../../bot/language/read-line.ts';
+import type { Reading } from '../../../../bot/language/reading.ts';
+import { shopAtTen } from '../shop-at-ten.ts';
+
+const inUse = {
+  ...shopAtTen,
+  batches: [1, 2],
+  parts: ['flange-4', 'flange-5', 'flange-6', 'flange-7', 'flange-8', 'valve-body-9', 'bracket-10'],
+  live: () => ({
+    parts: [
+      ...['flange-4', 'flange-5', 'flange-6'].map((name) => ({ name, phase: 'bare' as const, job: '61' })),
+      ...['flange-7', 'flange-8'].map((name) => ({ name, phase: 'curing' as const, job: '62' })),
+      { name: 'valve-body-9', phase: 'cured' as const, job: '62' },
+      { name: 'bracket-10', phase: 'bare' as const, job: '63' },
+    ],
+    batches: [
+      { number: 1, phase: 'filtered' as const },
+      { number: 2, phase: 'over' as const },
+    ],
+    cans: [{ number: 3, isLidOff: false }],
+  }),
+};
+
+const linesOf = (read: Reading): readonly string[] =>
+  read.kind === 'misread'
+    ? read.misread.suggestions
+    : read.kind === 'several'
+      ? [read.lines.join('; ')]
+      : 'takenAs' in read && read.takenAs !== undefined
+        ? [read.takenAs]
+        : [];
+
+describe('several acts in one line', () => {
+  it.each([
+    ['hosed the gun out with acetone, and pot 2 is empty', 'flush gun acetone; empty 2'],
+    ['9 came to 18 um, release it', 'film valve-body-9 18 um; release valve-body-9'],
+    ['7 is at 88 and 8 is at 90, both on the metal', 'temp flange-7 88C; temp flange-8 90C'],
+    ["the bracket's 19 on the surface, room's 21 and 44%", 'surface bracket-10 19C; air 21C 44% room'],
+    ['did 4 with the brush and 5 with the roller, both from batch 1', 'coat flange-4 1 brush; coat flange-5 1 roller'],
+    ['9 looks good, released. also 8 at 91', 'release valve-body-9; temp flange-8 91C'],
+  ])('given %s, then both are taken or offered together', (said, lines) => {
+    expect(linesOf(readLine(said, inUse))).toContain(lines);
+  });
+
+  it.each([
+    'have we weighed 600 grams of A for batch 2, and is the pot covered',
+    'hosed the gun out with acetone, but pot 2 is not empty',
+    'maybe 9 came to 18 um, release it later',
+  ])('given %s, then none of them is taken', (said) => {
+    expect(readLine(said, inUse).kind).toBe('misread');
+  });
+});
+
+describe('parts told one after the other', () => {
+  it.each([
+    ['4 thru 5 and also the 6 got flow coated, batch 1', 'coat flange-4 flange-5 flange-6 1 flow'],
+    ['every bare one of job 61 has had the roller, out of pot 1', 'coat flange-4 flange-5 flange-6 1 roller'],
+  ])('given %s, then all of them are meant', (said, line) => {
+    expect(linesOf(readLine(said, inUse))).toContain(line);
+  });
+});
