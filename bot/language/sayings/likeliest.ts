@@ -78,7 +78,7 @@ export function likeliestIn(
   return weighed
     .flatMap(({ meaning, share }) => {
       if (share < least || !isSaidAct(meaning) || !isTold(meaning, pieces, context)) return [];
-      if (isUnsaid(pieces, toldBy(meaning, pieces, claims, context), said)) return [];
+      if (isUnsaid(pieces, { claims: toldBy(meaning, pieces, claims, context) }, said)) return [];
       const one = composed(meaning, clauseFor(meaning, pieces, claims, context), before, context);
       if (one === undefined || (one.isUnnamed && share < leastUnnamed)) return [];
       return [{ one, share: fits(meaning, one, context) ? share : share * strange }];

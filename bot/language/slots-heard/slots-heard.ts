@@ -47,7 +47,7 @@ function heardIn(line: string, context: LineContext): Understood | undefined {
     if (meant === undefined) continue;
     const claims = claimed(meant, hearing.said);
     // A slip of `not` denies.
-    if (isUnsaid(meant, claims.claims, hearing.said)) return undefined;
+    if (isUnsaid(meant, claims, hearing.said)) return undefined;
     const understood = heardOf(meant, claims, context);
     if (understood !== undefined) found.push(...asTaps(understood).lines);
   }
@@ -62,7 +62,7 @@ const isGreeting = (pieces: readonly Piece[], claims: Claimed['claims'], { greet
 
 function heardOf(pieces: readonly Piece[], { claims, phrases }: Claimed, context: LineContext): Understood | undefined {
   const { said } = context.hearing;
-  if (isUnsaid(pieces, claims, said)) return undefined;
+  if (isUnsaid(pieces, { claims }, said)) return undefined;
   const unknown = claims.filter((claim) => claim === undefined).length;
   // A figure that nobody could read, `24-26C`, or a name that nobody has told, `a-9`, is never left out of what is offered.
   const isLost = claims.some((claim, i) => claim === undefined && /\d/.test(pieces[i]?.typed ?? ''));
@@ -81,7 +81,7 @@ function heardOf(pieces: readonly Piece[], { claims, phrases }: Claimed, context
 /** `coat impeller-7 1 spray?` asks. */
 export function onlyAsksOrDenies(line: string, context: LineContext): boolean {
   const pieces = piecesOf(line, context) ?? [];
-  return line.endsWith('?') || isUnsaid(pieces, claimed(pieces, context.hearing.said).claims, context.hearing.said);
+  return line.endsWith('?') || isUnsaid(pieces, claimed(pieces, context.hearing.said), context.hearing.said);
 }
 
 /** `wiped down`, `put down that it is dry`: words that call people say only how an act was done. Another cry is left as it is. */

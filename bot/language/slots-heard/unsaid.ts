@@ -6,7 +6,7 @@ import type { SaidTable } from './said-table.ts';
 
 const unsaid: ReadonlySet<string> = new Set(['denial', 'hedge', 'plan', 'ask']);
 
-export function isUnsaid(pieces: readonly Piece[], claims: Claimed['claims'], table: SaidTable): boolean {
+export function isUnsaid(pieces: readonly Piece[], { claims }: Pick<Claimed, 'claims'>, table: SaidTable): boolean {
   return claims.some((claim) => claim !== undefined && unsaid.has(claim.is)) || asksFirst(pieces, claims, table);
 }
 
