@@ -11,7 +11,7 @@ import { actsApart } from './said-of-last/acts-apart.ts';
 import { bareAnswer, ownWordsAnswer } from './said-of-last/bare-answer.ts';
 import { correction } from './said-of-last/correction.ts';
 import { sameFor } from './said-of-last/same-for.ts';
-import { likeliestActs, shareOf } from './sayings/likeliest.ts';
+import { likeliestActs, likeliestBeside, shareOf } from './sayings/likeliest.ts';
 import { slotsHeard } from './slots-heard/slots-heard.ts';
 import { withoutAccents } from './typed/without-accents.ts';
 import { asTaps, type Strictly, type Understands, type Understood } from './understood.ts';
@@ -109,15 +109,18 @@ export function understood(line: string, context: LineContext, strictly: Strictl
     const found = reading(line, context, strictly, plainly);
     if (found === undefined) continue;
     if (found.is !== 'likely') return mayBeAsked(line, context) ? asTaps(found) : found;
-    const weighed = inFigures(likeliestActs)(line, context, strictly, plainly);
-    return weighed === undefined ? found : bothLikely(found, asTaps(weighed), context, line);
+    const weighed = inFigures(likeliestBeside)(line, context, strictly, plainly);
+    return weighed === undefined ? found : bothLikely(found, weighed, context, line);
   }
   return undefined;
 }
 
-/** Ahead of what was found stands what the line speaks for more. */
-function bothLikely(found: Likely, more: Likely, { hearing }: LineContext, line: string): Likely {
-  const weighed = hearing.weighed.weigh(line);
+/** What both make of it is taken where its words leave no doubt; else ahead of what was found stands what the line speaks for more. */
+function bothLikely(found: Likely, other: Understood, context: LineContext, line: string): Understood {
+  const more = asTaps(other);
+  const isSame = found.untaken === undefined && found.lines.includes(more.lines[0] ?? '');
+  if (other.is !== 'likely' && isSame && !mayBeAsked(line, context)) return other;
+  const weighed = context.hearing.weighed.weigh(line);
   const most = Math.max(...found.lines.map((each) => shareOf(each, weighed)));
   const likelier = more.lines.filter((each) => shareOf(each, weighed) > most);
   return { ...found, lines: [...new Set([...likelier, ...found.lines])] };

@@ -41,6 +41,8 @@ function spanAt(line: TimeLine, at: number): SpanSaid | undefined {
   if (figure === undefined) return undefined;
   const unit = unitIn(line, said[figure.to]?.word);
   if (unit !== undefined) return inUnit(figure.value, unit, figure.to + 1);
+  // `hace 24 grados`: of something else than time.
+  if (context.hearing.units.has(said[figure.to]?.word ?? '')) return undefined;
   return figure.value < fewestMinutes ? undefined : { minutes: figure.value, to: figure.to, hasUnit: false };
 }
 

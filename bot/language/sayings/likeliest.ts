@@ -1,5 +1,5 @@
 // A line that no phrase accounts for, by what its words speak for: the acts that it most likely tells, each with the things and
-// figures that it names, as taps. It is never taken without one.
+// figures that it names, as taps. Taken without one is only what its words, and how things stand, leave no doubt of.
 
 import { actsJoint, linesApart } from '../lines-apart.ts';
 import type { LiveNow } from '../live-now.ts';
@@ -8,19 +8,22 @@ import { actRows } from '../slots-heard/act-rows.ts';
 import type { Clause } from '../slots-heard/clause.ts';
 import { type Composed, composed } from '../slots-heard/compose.ts';
 import { mayBeOtherwise } from '../slots-heard/may-be-otherwise.ts';
-import { type Claim, claimed } from '../slots-heard/phrases.ts';
+import { type Claimed, claimed } from '../slots-heard/phrases.ts';
 import { type Piece, wordOf } from '../slots-heard/piece.ts';
 import { piecesOf } from '../slots-heard/pieces.ts';
 import type { Before } from '../slots-heard/things.ts';
-import { isUnsaid } from '../slots-heard/unsaid.ts';
+import { isUnsaid, unsaid } from '../slots-heard/unsaid.ts';
 import { isSaidAct, type SaidAct } from '../tongues/said-words.ts';
 import type { SaidMeaning } from '../tongues/sayings-typed.ts';
-import type { Understands } from '../understood.ts';
-import { pairOf, rootsOf } from './signs.ts';
+import type { Understands, Understood } from '../understood.ts';
+import { clauseFor, toldBy } from './clause-of-act.ts';
+import { rootsOf } from './signs.ts';
 import type { Weighed } from './weigher.ts';
 
 /** A sentence of more is no line about an act. */
 const mostPieces = 40;
+/** What is less likely is not looked at. */
+const leastWeighed = 0.01;
 /** What is less likely is not worth a tap. */
 const leastShare = 0.08;
 /** So much less likely than what it most likely tells, and it is not told: least of all where that cannot be done to what it names. */
@@ -29,20 +32,43 @@ const leastBeside = 0.4;
 const leastUnnamed = 0.9;
 /** As likely as this to tell nothing, or to ask, it is left alone. */
 const mostIdle = 0.25;
+/** Hardly anything else can be meant: by what its words speak for alone, and where another reading makes the same of it. */
+const certainAlone = 0.97;
+const certainBeside = 0.9;
 /** Three are shown. */
 const mostWays = 3;
 /** A thing that the act cannot be done to now makes it so much less likely: what happened is recorded, but seldom happens. */
-const strange = 0.15;
+const strange = 0.05;
 
-export const likeliestActs: Understands = (line, context, strictly) => {
-  const strict = strictly(line);
-  if (line.endsWith('?') || strict.kind !== 'unread' || !mayBeOtherwise(strict.read)) return undefined;
-  const pieces = piecesOf(line, context);
-  if (pieces === undefined || pieces.length > mostPieces) return undefined;
-  const all = claimed(pieces, context.hearing.said);
-  const likely = likeliestIn({ pieces, claims: all.claims }, undefined, context).flatMap(({ one }) => one.ways);
-  const lines = [...new Set(likely.map((way) => way.join(actsJoint)))].slice(0, mostWays);
-  return lines.length === 0 ? undefined : { is: 'likely', lines };
+export const likeliestActs: Understands = (line, context, strictly) => likeliest(certainAlone)(line, context, strictly);
+
+/** As another reading has found it already. */
+export const likeliestBeside: Understands = (line, context, strictly) =>
+  likeliest(certainBeside)(line, context, strictly);
+
+const likeliest =
+  (certain: number): Understands =>
+  (line, context, strictly) => {
+    const strict = strictly(line);
+    if (line.endsWith('?') || strict.kind !== 'unread' || !mayBeOtherwise(strict.read)) return undefined;
+    const pieces = piecesOf(line, context);
+    if (pieces === undefined || pieces.length > mostPieces) return undefined;
+    const all = claimed(pieces, context.hearing.said);
+    const made = likeliestIn({ pieces, claims: all.claims }, undefined, context);
+    const [first] = made;
+    if (first === undefined) return undefined;
+    return (isCertain(first, all) && first.share >= certain ? taken(first) : undefined) ?? asOffered(made);
+  };
+
+function taken({ one }: Made): Understood | undefined {
+  const [line, ...others] = one.ways[0] ?? [];
+  if (line === undefined) return undefined;
+  return others.length === 0 ? { is: 'sure', line } : { is: 'several', lines: [line, ...others] };
+}
+
+const asOffered = (made: readonly Made[]): Understood => {
+  const lines = made.flatMap(({ one }) => one.ways.map((way) => way.join(actsJoint)));
+  return { is: 'likely', lines: [...new Set(lines)].slice(0, mostWays) };
 };
 
 /** What a clause tells clearly by its words alone: the one act that it is then about. */
@@ -57,35 +83,59 @@ const leastClear = 0.5;
 
 const typedIn = (pieces: readonly Piece[]): string => pieces.map(({ typed }) => typed).join(' ');
 
-const idleIn = (weighed: readonly Weighed<SaidMeaning>[]): number =>
-  weighed.reduce((sum, { meaning, share }) => (meaning === 'nothing' || meaning === 'asking' ? sum + share : sum), 0);
-
-export interface Likeliest {
+export interface Made {
+  readonly act: SaidAct;
   readonly one: Composed;
+  /** It can be done to what it names now. */
+  readonly isFit: boolean;
+  /** With how things stand. */
   readonly share: number;
 }
 
 /** Each act that a line, or a clause of one, may tell, the likeliest first. */
-export function likeliestIn(
-  { pieces, claims }: Pick<Clause, 'pieces' | 'claims'>,
+export function likeliestIn(said: Said, before: Before | undefined, context: LineContext): readonly Made[] {
+  const weighed = context.hearing.weighed.weigh(typedIn(said.pieces));
+  const idle = weighed.filter(({ meaning }) => meaning === 'nothing' || meaning === 'asking');
+  if (idle.reduce((sum, { share }) => sum + share, 0) > mostIdle) return [];
+  const made = weighed.flatMap(({ meaning, share }) =>
+    share < leastWeighed || !isSaidAct(meaning) ? [] : (actFrom(meaning, share, said, before, context) ?? []),
+  );
+  // What it cannot tell now leaves more for the others; what could not be made of it, it may tell all the same.
+  const lost = made.reduce((sum, each) => sum + (each.isFit ? 0 : each.share * (1 - strange)), 0);
+  const shared = made
+    .map((each) => ({ ...each, share: (each.isFit ? each.share : each.share * strange) / (1 - lost) }))
+    .toSorted((one, other) => other.share - one.share);
+  const least = Math.max(leastShare, leastBeside * (weighed[0]?.share ?? 0));
+  const [first] = shared;
+  return first === undefined || first.share < least
+    ? []
+    : shared.filter(({ share }) => share >= Math.max(leastShare, leastBeside * first.share));
+}
+
+type Said = Pick<Clause, 'pieces' | 'claims'>;
+
+function actFrom(
+  act: SaidAct,
+  share: number,
+  { pieces, claims }: Said,
   before: Before | undefined,
   context: LineContext,
-): readonly Likeliest[] {
-  const { said, weighed: weigher } = context.hearing;
-  const weighed = weigher.weigh(typedIn(pieces));
-  if (idleIn(weighed) > mostIdle) return [];
-  const least = Math.max(leastShare, leastBeside * (weighed[0]?.share ?? 0));
-  return weighed
-    .flatMap(({ meaning, share }) => {
-      if (share < least || !isSaidAct(meaning) || !isTold(meaning, pieces, context)) return [];
-      if (isUnsaid(pieces, { claims: toldBy(meaning, pieces, claims, context) }, said)) return [];
-      const one = composed(meaning, clauseFor(meaning, pieces, claims, context), before, context);
-      if (one === undefined || (one.isUnnamed && share < leastUnnamed)) return [];
-      return [{ one, share: fits(meaning, one, context) ? share : share * strange }];
-    })
-    .filter(({ share }) => share > leastShare)
-    .toSorted((one, other) => other.share - one.share);
+): Made | undefined {
+  if (!isTold(act, pieces, context)) return undefined;
+  if (isUnsaid(pieces, { claims: toldBy(act, pieces, claims, context) }, context.hearing.said)) return undefined;
+  const one = composed(act, clauseFor(act, pieces, claims, context), before, context);
+  if (one === undefined || (one.isUnnamed && share < leastUnnamed)) return undefined;
+  return { act, one, isFit: fits(act, one, context), share };
 }
+
+/** A decision, what somebody's life may hang on, what is told in the speaker's own words, and the two that are easily taken for each other. */
+const neverTaken: ReadonlySet<SaidAct> = new Set([
+  ...(['release', 'hold', 'supplied yes', 'supplied no', 'ack', 'close', 'thick', 'gel'] as const),
+]);
+
+/** Each word is met with in such lines, and none denies, doubts, plans or asks; all that it names and reads is told, of what can be so now. */
+const isCertain = ({ act, one, isFit }: Made, { claims }: Claimed): boolean =>
+  isFit && one.isSure && !neverTaken.has(act) && !claims.some((claim) => claim !== undefined && unsaid.has(claim.is));
 
 /** One word alone may be of anything. */
 const fewestSigns = 2;
@@ -95,66 +145,6 @@ function isTold(act: SaidAct, pieces: readonly Piece[], { hearing: { weighed } }
   const speaks = [...words].filter((word) => weighed.speaksFor(word, act) > 0);
   const figures = pieces.filter(({ is }) => is === 'figure');
   return speaks.length + figures.length >= fewestSigns;
-}
-
-/** `doesn't stick` is how an act is told: what denies, doubts or plans in it is its own, where sayings have the two words together. */
-function toldBy(act: SaidAct, pieces: readonly Piece[], claims: Claims, { hearing: { weighed } }: LineContext): Claims {
-  const telling = claims.flatMap((claim, i) => (claim?.is === 'light' || claim?.is === 'pronoun' ? [] : [i]));
-  const rootAt = (i: number | undefined): string => {
-    const piece = i === undefined ? undefined : pieces[i];
-    return rootsOf(wordOf(piece) ?? piece?.typed ?? '')[0] ?? '';
-  };
-  return claims.map((claim, i) => {
-    if (!(claim?.is === 'denial' || claim?.is === 'hedge' ? denied : claim?.is === 'plan' ? planned : none).has(act))
-      return claim;
-    const at = telling.indexOf(i);
-    const pair = pairOf(rootAt(i), rootAt(telling[at + 1]));
-    return weighed.speaksFor(pair, act) > clearly ? { is: 'act', act } : claim;
-  });
-}
-
-/** What is told by what is no longer so, and what is ordered as it is planned. */
-const denied: ReadonlySet<SaidAct> = new Set([
-  'dry',
-  'empty',
-  'thick',
-  'gel',
-  'stop',
-  'prep grease-off',
-  'fan off',
-  'supplied no',
-]);
-const planned: ReadonlySet<SaidAct> = new Set(['mix']);
-const none: ReadonlySet<SaidAct> = new Set();
-/** So much speaks for it that hardly another meaning has it. */
-const clearly = 1;
-
-type Claims = readonly (Claim | undefined)[];
-
-/** Words that speak for the act are its own; what else nobody knows is left to it, as its reason or as talk. */
-function clauseFor(
-  act: SaidAct,
-  pieces: readonly Piece[],
-  claims: Claims,
-  { hearing: { weighed } }: LineContext,
-): Clause {
-  const speaks = (piece: Piece): boolean => {
-    const [root] = rootsOf(wordOf(piece) ?? '');
-    return root !== undefined && weighed.speaksFor(root, act) > clearly;
-  };
-  return {
-    acts: [act],
-    pieces,
-    claims: claims.map((claim, i) => {
-      const piece = pieces[i];
-      return piece !== undefined && (claim === undefined || claim.is === 'act') && speaks(piece)
-        ? { is: 'act', act }
-        : claim?.is === 'act' && claim.act !== act
-          ? undefined
-          : claim;
-    }),
-    isWeighed: true,
-  };
 }
 
 /** Whether it can be done to these now. */

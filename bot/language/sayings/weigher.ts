@@ -17,6 +17,8 @@ export interface Weigher<Meaning extends string> {
   readonly weigh: (line: string) => readonly Weighed<Meaning>[];
   /** How much one sign speaks for one meaning: above nought for it. */
   readonly speaksFor: (sign: string, meaning: Meaning) => number;
+  /** Whether any saying has it. */
+  readonly knows: (sign: string) => boolean;
 }
 
 /** A sign that no saying of a meaning has speaks against it no more than this: there are never sayings enough. */
@@ -62,6 +64,7 @@ export function weigherOf<Meaning extends string>(
         .map(({ meaning }, at) => ({ meaning, share: (odds[at] ?? 0) / total }))
         .toSorted((one, other) => other.share - one.share);
     },
+    knows: (sign) => signs.has(sign),
     speaksFor: (sign, meaning) => {
       const speaks = signs.get(sign)?.find(({ at }) => known[at]?.meaning === meaning);
       return speaks?.much ?? (signs.has(sign) ? leastOf(sign) : 0);

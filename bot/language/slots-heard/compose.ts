@@ -194,23 +194,20 @@ function mannerOf(
   });
 }
 
-/** What is left of the line in the speaker's own words, from the first that says something. */
+/** What is left of the line in the speaker's own words, from the first that says something and is not the act's own. */
 function reasonIn({ pieces, claims }: Clause, used: ReadonlySet<Piece>): string {
-  const isLeft = (piece: Piece, i: number): boolean =>
-    claims[i]?.is !== 'act' && !used.has(piece) && piece.is !== 'parts' && piece.is !== 'one-of' && piece.is !== 'time';
-  const left = pieces.flatMap((piece, i) => (isLeft(piece, i) ? [{ typed: piece.typed, claim: claims[i] }] : []));
-  const says = ({ claim }: (typeof left)[number]) =>
-    claim?.is !== 'light' && claim?.is !== 'filler' && claim?.is !== 'pronoun';
-  const from = left.findIndex(says);
-  const said =
-    from === -1
-      ? ''
-      : left
-          .slice(from, left.findLastIndex(says) + 1)
-          .map(({ typed }) => typed)
-          .join(' ');
-  return /\p{L}{3}/u.test(said) ? JSON.stringify(said) : '';
+  const isThing = (piece: Piece): boolean =>
+    used.has(piece) || piece.is === 'parts' || piece.is === 'one-of' || piece.is === 'time';
+  const said = pieces.flatMap((piece, i) => (isThing(piece) ? [] : [{ typed: piece.typed, is: claims[i]?.is }]));
+  const saysNothing: ReadonlySet<string | undefined> = new Set(['light', 'filler', 'pronoun']);
+  const from = said.findIndex(({ is }) => is !== 'act' && !saysNothing.has(is));
+  const to = said.findLastIndex(({ is }) => !saysNothing.has(is));
+  const reason = from === -1 ? [] : said.slice(from, to + 1).map(({ typed }) => typed);
+  return /\p{L}{3}/u.test(reason.join(' ')) ? JSON.stringify(reason.join(' ')) : '';
 }
+
+const isOnly = ({ is }: Piece, pieces: readonly Piece[]): boolean =>
+  pieces.filter((each) => each.is === is).length === 1;
 
 /** Nothing that was heard is left out of the line: what is passed over says nothing, or is the pot of something else. */
 function isAllTaken({ pieces, row, used }: Heard, claims: Clause['claims'], figures: ReadonlySet<Piece>): boolean {
@@ -235,7 +232,8 @@ function isAllTaken({ pieces, row, used }: Heard, claims: Clause['claims'], figu
           claims[i]?.is === 'act'
         );
       case 'solvent':
-        return takes.includes('solvent') || takes.includes('reason');
+        // `acetone, then ipa`: one is told.
+        return (takes.includes('solvent') && isOnly(piece, pieces)) || takes.includes('reason');
       case 'person':
         return takes.includes('person') || takes.includes('reason');
       case 'grade':

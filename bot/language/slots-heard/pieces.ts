@@ -58,6 +58,8 @@ function timeAt(tokens: readonly Token[], at: number, context: LineContext): Fou
   const next = tokens[at + 1];
   const isHour = next?.kind === 'number' && wordIn(tokens[at]) === 'at';
   if (isHour && next.text.length < 3 && next.number.value > 12) return undefined;
+  // `hace 24 grados`: a number in degrees is no span.
+  if (next?.kind === 'number' && /\p{L}$/u.test(next.text)) return undefined;
   const time = saidTimeFrom(tokens, at, context);
   if (time === undefined) return undefined;
   if (isFailed(time)) return time.failed === 'in-the-future' ? 'not-yet' : undefined;

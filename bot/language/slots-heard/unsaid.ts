@@ -4,7 +4,7 @@ import type { Claimed } from './phrases.ts';
 import { type Piece, wordOf } from './piece.ts';
 import type { SaidTable } from './said-table.ts';
 
-const unsaid: ReadonlySet<string> = new Set(['denial', 'hedge', 'plan', 'ask']);
+export const unsaid: ReadonlySet<string> = new Set(['denial', 'hedge', 'plan', 'ask']);
 
 export function isUnsaid(pieces: readonly Piece[], { claims }: Pick<Claimed, 'claims'>, table: SaidTable): boolean {
   return claims.some((claim) => claim !== undefined && unsaid.has(claim.is)) || asksFirst(pieces, claims, table);

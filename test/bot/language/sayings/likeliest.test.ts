@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { readLine } from '../../../../bot/language/read-line.ts';
-import { shopAtTen } from '../shop-at-ten.ts';
+import { shopAtTen, tallerALasDiez } from '../shop-at-ten.ts';
 
 const shop = {
   ...shopAtTen,
@@ -34,7 +34,6 @@ function offered(line: string): readonly string[] {
 describe('a line that no phrase accounts for', () => {
   it.each([
     ['gonna need 900 gram of that, set me up', 'mix 900 gram'],
-    ['touched 2 everywhere, it doesnt grab the mitt anymore', 'dry flange-2'],
     ['the thermocouple taped to 3 crept to 88C', 'temp flange-3 88C'],
     ['four is a beauty, stamp it and let it go', 'release flange-4'],
     ['scooped the last dribble of 1 into the waste drum', 'empty 1'],
@@ -57,5 +56,37 @@ describe('a line that no phrase accounts for', () => {
 
   it('given an act that is done to other things than it names, then nothing else is made of it', () => {
     expect(offered('three came to 88C on the thermocouple')).not.toContain('surface flange-1 88C');
+  });
+});
+
+describe('what is taken without a tap', () => {
+  const taken = (line: string): string | undefined => {
+    const read = readLine(line, shop);
+    return read.kind === 'command' ? read.takenAs : undefined;
+  };
+
+  it.each([
+    ['thermocouple on 3 says 91 degrees', 'temp flange-3 91C'],
+    ['touched 2, it leaves no mark on the glove', 'dry flange-2'],
+    ['touched 2 everywhere, it doesnt grab the mitt anymore', 'dry flange-2'],
+    ['just checked the wall meter, its 25C in here w 46%', 'air 25C 46%'],
+  ])('given %s, where nothing else can be meant as things stand, then it is %s', (line, act) => {
+    expect(taken(line)).toBe(act);
+  });
+
+  it.each([
+    ['four is a beauty, release it and ship it', 'a release is a decision'],
+    ['thermocouple on 1 says 91 degrees', 'flange-1 is in no oven'],
+    ['the gun is washed out, acetone and then glimmer', 'the second may be a solvent, too'],
+    ['hold back 4, sags all along the rim', 'a reason is the speaker’s own'],
+    ['pot 1 has gone gummy on me', 'it may be thick or gelled'],
+  ])('given %s, then it is not taken: %s', (line) => {
+    expect(taken(line)).toBeUndefined();
+  });
+
+  it('given degrees behind a word for how long ago, then no time is heard', () => {
+    const read = readLine('hace 24 grados con 46% de humedad', { ...shop, hearing: tallerALasDiez.hearing });
+    expect(read).not.toMatchObject({ kind: 'command', command: { verb: 'air', humidity: 46 } });
+    expect(JSON.stringify(read)).not.toContain('09:36');
   });
 });

@@ -1,0 +1,91 @@
+// A line as the one clause of an act that it may tell: which of its words are that act's own, and which are only talk.
+
+import type { LineContext } from '../reading.ts';
+import { actRows } from '../slots-heard/act-rows.ts';
+import type { Clause } from '../slots-heard/clause.ts';
+import type { Claim } from '../slots-heard/phrases.ts';
+import { type Piece, wordOf } from '../slots-heard/piece.ts';
+import type { SaidAct } from '../tongues/said-words.ts';
+import type { SaidMeaning } from '../tongues/sayings-typed.ts';
+import { pairOf, rootsOf } from './signs.ts';
+import type { Weigher } from './weigher.ts';
+
+/** `doesn't stick` is how an act is told: what denies, doubts or plans in it is its own, where sayings have the two words together. */
+export function toldBy(
+  act: SaidAct,
+  pieces: readonly Piece[],
+  claims: Claims,
+  { hearing: { weighed } }: LineContext,
+): Claims {
+  const telling = claims.flatMap((claim, i) => (claim?.is === 'light' || claim?.is === 'pronoun' ? [] : [i]));
+  const rootAt = (i: number | undefined): string => {
+    const piece = i === undefined ? undefined : pieces[i];
+    return rootsOf(wordOf(piece) ?? piece?.typed ?? '')[0] ?? '';
+  };
+  return claims.map((claim, i) => {
+    if (!(claim?.is === 'denial' || claim?.is === 'hedge' ? denied : claim?.is === 'plan' ? planned : none).has(act))
+      return claim;
+    const at = telling.indexOf(i);
+    const pair = pairOf(rootAt(i), rootAt(telling[at + 1]));
+    return weighed.speaksFor(pair, act) > clearly ? { is: 'act', act } : claim;
+  });
+}
+
+/** What is told by what is no longer so, and what is ordered as it is planned. */
+const denied: ReadonlySet<SaidAct> = new Set([
+  'dry',
+  'empty',
+  'thick',
+  'gel',
+  'stop',
+  'prep grease-off',
+  'fan off',
+  'supplied no',
+]);
+const planned: ReadonlySet<SaidAct> = new Set(['mix']);
+const none: ReadonlySet<SaidAct> = new Set();
+/** So much speaks for it that hardly another meaning has it. */
+const clearly = 1;
+
+export type Claims = readonly (Claim | undefined)[];
+
+/** Words that speak for the act are its own; what else nobody knows is left to it, as its reason or as talk. */
+export function clauseFor(
+  act: SaidAct,
+  pieces: readonly Piece[],
+  claims: Claims,
+  { hearing: { weighed } }: LineContext,
+): Clause {
+  const speaks = (piece: Piece): boolean => {
+    const [root] = rootsOf(wordOf(piece) ?? '');
+    return root !== undefined && weighed.speaksFor(root, act) > clearly;
+  };
+  const unheard = pieces.findIndex((piece, i) => claims[i] === undefined && isUnheard(piece, weighed));
+  /** In sayings of acts, and no more of what tells nothing than of others; one word alone may be of somebody's own. */
+  const isTalk = (piece: Piece, i: number): boolean => {
+    const [root] = rootsOf(wordOf(piece) ?? '');
+    if (root === undefined) return false;
+    // `acetone, then ipa`: beside a solvent it may be another.
+    if (!weighed.knows(root)) return i === unheard && actRows[act].takes?.includes('solvent') !== true;
+    return weighed.speaksFor(root, 'nothing') < clearly && weighed.speaksFor(root, 'asking') < clearly;
+  };
+  return {
+    acts: [act],
+    pieces,
+    claims: claims.map((claim, i) => {
+      const piece = pieces[i];
+      if (piece === undefined || (claim !== undefined && claim.is !== 'act')) return claim;
+      if (speaks(piece)) return { is: 'act', act };
+      const mayBeTalk = claim === undefined && actRows[act].takes?.includes('reason') !== true;
+      return mayBeTalk && isTalk(piece, i)
+        ? { is: 'filler' }
+        : claim?.is === 'act' && claim.act !== act
+          ? undefined
+          : claim;
+    }),
+    isWeighed: true,
+  };
+}
+
+const isUnheard = (piece: Piece, { knows }: Weigher<SaidMeaning>): boolean =>
+  rootsOf(wordOf(piece) ?? '').some((root) => !knows(root));
