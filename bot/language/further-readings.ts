@@ -2,7 +2,7 @@
 
 import { known } from '../../core/known.ts';
 import { asSaid, type Plainly, plainlySaid } from './as-said/as-said.ts';
-import { askedInWords } from './asked/asked.ts';
+import { askedInWords, askedWithoutMark } from './asked/asked.ts';
 import { labelSaid } from './labels/label-said.ts';
 import { partTold } from './parts-in/part-told.ts';
 import { partsCameIn } from './parts-in/parts-came-in.ts';
@@ -97,6 +97,7 @@ const further: readonly InFigures[] = [
   inFigures(slotsHeard),
   inFigures(likeliestActs),
   ownWordsAnswer,
+  inFirstFigures(askedWithoutMark),
 ];
 
 /** `le pusieron gas al bote 3`: whoever writes without marks asks it in the same words, so that a tap says which. */

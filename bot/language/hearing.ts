@@ -7,9 +7,10 @@ import { type LabelTable, labelTableOf } from './labels/label-table.ts';
 import { type PartColumn, partColumns } from './parts-in/part-column-names.ts';
 import type { ListTable } from './parts-said/list-table.ts';
 import { type OtherwiseTable, otherwiseTableOf } from './said-of-last/otherwise-table.ts';
-import { type Weigher, weigherOf } from './sayings/weigher.ts';
+import type { PassedOver } from './sayings/signs.ts';
+import { type Sayings, type Weigher, weigherOf } from './sayings/weigher.ts';
 import { type SaidTable, saidTableOf } from './slots-heard/said-table.ts';
-import { type SaidMeaning, saidMeanings } from './tongues/sayings-typed.ts';
+import { type AskedMeaning, askedMeanings, type SaidMeaning, saidMeanings } from './tongues/sayings-typed.ts';
 import type { TimesTyped, Typed } from './tongues/typed.ts';
 import { type Spellings, spellingsOf } from './typed/units-typed.ts';
 import { withoutAccents } from './typed/without-accents.ts';
@@ -36,6 +37,8 @@ interface Tables {
   readonly labelled: LabelTable;
   /** What words speak for, by the sayings of every tongue. */
   readonly weighed: Weigher<SaidMeaning>;
+  /** The same of what is asked, of a line that asks. */
+  readonly askedWeighed: Weigher<AskedMeaning>;
 }
 
 export interface Hearing extends Numbers, Tables {
@@ -74,8 +77,8 @@ export interface Hearing extends Numbers, Tables {
 
 /** Each made when a line first needs it. */
 function tablesOf(tongues: readonly Typed[]): Tables {
-  const made: { said?: SaidTable; otherwise?: OtherwiseTable; labelled?: LabelTable; weighed?: Weigher<SaidMeaning> } =
-    {};
+  const made: { -readonly [Name in keyof Tables]?: Tables[Name] } = {};
+  const passedOver = ({ light, lists }: SaidTable): PassedOver => ({ light, names: namesOf(lists) });
   return {
     get said() {
       made.said ??= saidTableOf(tongues);
@@ -91,14 +94,26 @@ function tablesOf(tongues: readonly Typed[]): Tables {
     },
     get weighed() {
       made.weighed ??= weigherOf(
-        tongues.flatMap(({ sayings }) => sayings),
+        tongues.flatMap(({ sayings, askings }) => [...sayings, ...askings.map(anyAsking)]),
         saidMeanings,
-        { light: this.said.light, names: namesOf(this.said.lists) },
+        passedOver(this.said),
       );
       return made.weighed;
     },
+    get askedWeighed() {
+      made.askedWeighed ??= weigherOf(
+        tongues.flatMap(({ askings }) => askings),
+        askedMeanings,
+        passedOver(this.said),
+      );
+      return made.askedWeighed;
+    },
   };
 }
+
+const anyAsking = (askings: Sayings<AskedMeaning>): Sayings<SaidMeaning> => ({
+  asking: Object.values(askings).join('\n'),
+});
 
 const numbersOf = (tongues: readonly Typed[]): Numbers => ({
   numbers: new Map(tongues.flatMap(({ numbers }) => Object.entries(numbers.words))),
@@ -169,6 +184,9 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     },
     get weighed() {
       return (all ?? tables).weighed;
+    },
+    get askedWeighed() {
+      return (all ?? tables).askedWeighed;
     },
     get labelled() {
       return tables.labelled;

@@ -7,6 +7,7 @@ import type { QuestionsTyped, TopicAsked } from '../tongues/questions-typed.ts';
 import type { Understands } from '../understood.ts';
 import { lineOf, standingLine, stateLine, topicLine } from './asked-line.ts';
 import { type Asking, askingIn } from './asking.ts';
+import { type AskedIn, likeliestAsked, shareOfAsking } from './likeliest-asked.ts';
 import { canI, type Said, saidIn } from './said-in.ts';
 import { askedWhether, meaningAsked, whyAsked } from './why-asked.ts';
 
@@ -22,14 +23,38 @@ export const askedInWords: Understands = (line, context) => {
     if (strict !== undefined) return { is: 'sure', line: strict };
   }
   if (read.some(({ questions, asking }) => questions.others.test(asking.asked))) return undefined;
-  for (const strictly of [strictLine, bareQuestion, fallback]) {
+  const foundBy = (reading: typeof strictLine): string | undefined => {
     for (const { questions, asking } of read) {
-      const strict = strictly(asking, questions, context);
-      if (strict !== undefined) return { is: 'sure', line: strict };
+      const strict = reading(asking, questions, context);
+      if (strict !== undefined) return strict;
     }
-  }
-  return undefined;
+    return undefined;
+  };
+  const found = foundBy(strictLine) ?? foundBy(bareQuestion);
+  const asks = found !== undefined || read.some(({ asking }) => asking.isAsked);
+  const strict = asks ? (likeliestAsked(line, found, read, context) ?? foundBy(fallback)) : undefined;
+  return strict === undefined ? undefined : { is: 'sure', line: strict };
 };
+
+/** `customer wants the serial of 3`: neither its mark nor a word in front asks; its words mostly do. */
+export const askedWithoutMark: Understands = (line, context) => {
+  if (line.length > longestQuestion || line.split(' ').length < fewestWords) return undefined;
+  if (shareOfAsking(line, context) < mostlyAsks) return undefined;
+  const read = readIn(line, context);
+  if (read.some(({ questions, asking }) => questions.others.test(asking.asked))) return undefined;
+  const strict = likeliestAsked(line, undefined, read, context);
+  return strict === undefined ? undefined : { is: 'sure', line: strict };
+};
+
+/** One word names a thing. */
+const fewestWords = 3;
+const mostlyAsks = 0.5;
+
+/** The speaker's own tongue last: it tells the most. */
+const readIn = (line: string, context: LineContext): readonly AskedIn[] =>
+  context.hearing.every.tongues
+    .map(({ questions }) => ({ questions, asking: askingIn(line, questions, context) }))
+    .toReversed();
 
 /** What a word means; what stands against an act; why. */
 function explainedBy(asking: Asking, typed: QuestionsTyped, context: LineContext): string | undefined {

@@ -1,5 +1,6 @@
-// What a saying may mean: an act, something that is asked for, a question, or nothing that is recorded.
+// What a saying may mean: an act, something that is asked for, a question, or nothing that is recorded; of a question what it asks.
 
+import { topics } from '../../../core/verbs/topics.ts';
 import { saidActs } from './said-words.ts';
 
 export const saidMeanings = [
@@ -28,3 +29,11 @@ export const saidMeanings = [
   'nothing',
 ] as const;
 export type SaidMeaning = (typeof saidMeanings)[number];
+
+/** What a question asks; `trace`: what went on it. */
+export const askedMeanings = [
+  ...(['can-i', 'how-long', 'who-did', 'where-is', 'how-hot', 'how-much', 'to-do'] as const),
+  ...(['what-late', 'went-wrong', 'at-risk', 'trace', 'why', 'what-is', 'stock', 'day'] as const),
+  ...topics.filter((topic) => topic !== 'standing'),
+] as const;
+export type AskedMeaning = (typeof askedMeanings)[number];

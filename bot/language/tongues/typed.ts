@@ -22,7 +22,7 @@ import type { ListWords } from './list-words.ts';
 import type { Profile } from './profile.ts';
 import type { QuestionsTyped } from './questions-typed.ts';
 import type { SaidWords } from './said-words.ts';
-import type { SaidMeaning } from './sayings-typed.ts';
+import type { AskedMeaning, SaidMeaning } from './sayings-typed.ts';
 import type { Terms } from './term.ts';
 
 export interface Typed {
@@ -49,6 +49,8 @@ export interface Typed {
   readonly said: SaidWords;
   /** Whole lines as people say them, by what they mean: what words speak for is weighed by them. */
   readonly sayings: readonly Sayings<SaidMeaning>[];
+  /** Of questions, by what they ask. */
+  readonly askings: readonly Sayings<AskedMeaning>[];
   readonly saidOtherwise: SaidOtherwise;
   readonly labels: LabelWords;
   /** Words that run into the number after them: `batch12`. */

@@ -138,4 +138,11 @@ export const spanishQuestions: readonly (readonly [line: string, tells: RegExp])
   ['está libre el horno', /^horno: flange-9/],
   ['ya mero está la 8', /^flange-8: Oreo: 10:57/],
   ['la 9 cuándo acaba de curar', /^flange-9: Curado/],
+  ['qué le echo a la pistola pa dejarla limpia', /^Lavar con: acetona/],
+  ['cuáles siguen sin nada encima', /^4 piezas por pintar/],
+  ['qué traje hay que llevar', /guantes/],
+  ['quién cuida al que rocía', /^omar vigila fuera/],
+  ['el cliente pregunta qué lotes lleva la flange-9', /5512/],
+  ['qué grosor busca la ficha', /^Película seca: de 8 µm a 15 µm/],
+  ['quién manda aquí ahora mismo', /al mando/],
 ];

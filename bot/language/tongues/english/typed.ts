@@ -14,7 +14,7 @@ import { englishPracticeTyped } from './practice.ts';
 import { englishQuestions } from './questions.ts';
 import { englishSaidOtherwise } from './said-otherwise.ts';
 import { englishSaid } from './said-words.ts';
-import { englishSayings } from './sayings/sayings.ts';
+import { englishAskings, englishSayings } from './sayings/sayings.ts';
 import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
 import { englishTerms } from './terms.ts';
@@ -68,6 +68,7 @@ export const englishTyped: Typed = {
   cries: { ...englishCries, ...englishCalm },
   said: englishSaid,
   sayings: englishSayings,
+  askings: englishAskings,
   saidOtherwise: englishSaidOtherwise,
   labels: englishLabels,
   runsInto: 'batch pot max no',

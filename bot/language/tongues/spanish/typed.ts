@@ -16,7 +16,7 @@ import { spanishPracticeTyped } from './practice.ts';
 import { spanishQuestions } from './questions.ts';
 import { spanishSaidOtherwise } from './said-otherwise.ts';
 import { spanishSaid } from './said-words.ts';
-import { spanishSayings } from './sayings/sayings.ts';
+import { spanishAskings, spanishSayings } from './sayings/sayings.ts';
 import { spanishSettings } from './settings.ts';
 import { spanishSlots } from './slots.ts';
 import { spokenIn } from './spoken.ts';
@@ -101,6 +101,7 @@ export const spanishTyped: Typed = {
   cries: { ...spanishCries, ...spanishCalm },
   said: spanishSaid,
   sayings: spanishSayings,
+  askings: spanishAskings,
   saidOtherwise: spanishSaidOtherwise,
   labels: spanishLabels,
   runsInto: 'mezcla lata',

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sayingsIn, type Weighed, weigherOf } from '../../../../bot/language/sayings/weigher.ts';
-import { saidMeanings } from '../../../../bot/language/tongues/sayings-typed.ts';
+import { type AskedMeaning, askedMeanings, saidMeanings } from '../../../../bot/language/tongues/sayings-typed.ts';
 import { shipped } from '../../../../bot/language/tongues/tongues.ts';
 
 const passedOver = { light: new Set(['the', 'is']), names: new Set(['flange', 'flanges']) };
@@ -53,12 +53,18 @@ describe('what words speak for', () => {
 });
 
 describe('the sayings of the tongues', () => {
-  it.each(shipped.hearingIn('en').every.tongues.map(({ sayings, terms }) => [terms.batch.one, sayings] as const))(
-    'given the tongue that says %s, then each act that people say in their own words has sayings, and none twice',
-    (_, sayings) => {
+  it.each(
+    shipped
+      .hearingIn('en')
+      .every.tongues.map(({ sayings, askings, terms }) => [terms.batch.one, sayings, askings] as const),
+  )(
+    'given the tongue that says %s, then each act and question that people have their own words for has sayings, and no act one twice',
+    (_, sayings, askings) => {
       const all = (meaning: (typeof saidMeanings)[number]) => sayings.flatMap((each) => sayingsIn(each[meaning] ?? ''));
-      const few = ['cure', 'prep', 'flush', 'fan no'];
+      const few = ['cure', 'prep', 'flush', 'fan no', 'asking'];
       expect(saidMeanings.filter((meaning) => !few.includes(meaning) && all(meaning).length < 25)).toEqual([]);
+      const asked = (meaning: AskedMeaning) => askings.flatMap((each) => sayingsIn(each[meaning] ?? ''));
+      expect(askedMeanings.filter((meaning) => asked(meaning).length < 25)).toEqual([]);
       const each = saidMeanings.flatMap((meaning) =>
         all(meaning).map((saying) => `${meaning}: ${saying.toLowerCase()}`),
       );

@@ -1,10 +1,10 @@
-// How English speakers say it: asking. Invented lines, each as somebody would type it.
+// How English speakers ask: can-i, how-long, who-did, where-is and more. Invented lines, each as somebody would type it.
 
 import type { Sayings } from '../../../sayings/weigher.ts';
-import type { SaidMeaning } from '../../sayings-typed.ts';
+import type { AskedMeaning } from '../../sayings-typed.ts';
 
-export const englishSayingsOfAsking1: Sayings<SaidMeaning> = {
-  asking: `
+export const englishSayingsOfAsking1: Sayings<AskedMeaning> = {
+  'can-i': `
     can I coat 3 now? / ok to brush 7 yet / may I open the B can? / am I good to take the 8 out
     can we start spraying now or what / is it alright to pull the housing from the oven
     could I put the second coat on valve 2 already? / safe to filter batch 1 yet?
@@ -27,9 +27,11 @@ export const englishSayingsOfAsking1: Sayings<SaidMeaning> = {
     can I leave the stirrer alone for a bit / can I wipe 3 down and coat it straight after
     can we put warm steel under the brush / can 5 take another coat today
     please can i take it out its burning my lunch break / ok to load the oven? / am i too early to filter
-    is it ok to go ahead / can we get going yet, everyone's stood around / how long left on batch 1
-    how much longer for 7 / when's the housing done? / is it dry yet / is 8 dry / when does the pot die
-    how long has pot 2 got / how long do I stir this for / when can I stop stirring / time left?
+    is it ok to go ahead / can we get going yet, everyone's stood around
+  `,
+  'how-long': `
+    how long left on batch 1 / how much longer for 7 / when's the housing done? / is it dry yet / is 8 dry
+    when does the pot die / how long has pot 2 got / how long do I stir this for / when can I stop stirring / time left?
     how many minutes till the valve comes out / when will bracket 5 be cured
     when do I need to be finished with the second pot / what time does batch 3 go off
     when does flash off end for impeller-3 / no idea how long that pot's still good
@@ -51,47 +53,55 @@ export const englishSayingsOfAsking1: Sayings<SaidMeaning> = {
     has the housing had enough time at heat / does pot 1 make it to lunch / will it last till half two
     will the mix hold out until four o'clock / what time's it gonna gel / how long can the blasted steel lie bare
     how long do I have to wait between coats on that one / minutes left on pot 3? / remaining time for the oven load
-    hows the clock on 5 lookin / what have I got left on the clock / when did we reckon on the gel / who mixed batch 1
-    who coated the 8? / who read the temp on valve 2 / who was it that brushed impeller-3 / who opened can 3
-    who took the housing out / whose pot is this / who did the 5 / whose work is bracket-8 / who put the lid back on A
-    who filtered the second one / who released 9 / who weighed that / who signed for the spray session
-    which one of you coated 7 / which of the lads dipped the plates / by whom was the flange inspected
-    who last touched the oven / who's been in the can of B / who had the gun this morning / name of whoever mixed pot 2
-    customer asks who did his impeller / don't know who coated the 4 / need the name of the guy who rolled the tank
-    who wrote down the humidity / was it Ola or Kari who stirred batch 3 / did Jo do the valve or was that somebody else
-    who put 6 on hold / who blasted these / who prepped the railing / who cleaned the gun last / who said 8 was dry
-    who called it dry? / who emptied pot 1 / who logged the air at nine / who started the mix / who turned the fan off
-    who gassed the can / who blanketed A last night / who checked the film on 2
-    who measured the thickness of the housing / who put that one in the oven / remind me who did valve 7
-    any idea who made up the last pot / who do I thank for that lovely finish on 3 / ok who left the lid off
-    hands up, who brushed the bracket / find out who sprayed the rails / who's responsible for pot 4
-    who is to blame for that run on 7 lol / was that me that coated 5 or you / who did what on impeller 2
-    who put can 6 on the scale / where's impeller 3 / where is the housing? / where did 8 go / wheres can 2
-    has anyone seen the flange / anybody seen Ola / where's Kari at / which oven is valve 2 in
-    which rack is bracket 5 on / where are the plates / where did we put the B / where do I find the open can of A
-    cant find 7 / I'm looking for the 4, any clue / looking for serial 4411, where's it sitting / what shelf is can 3 on
-    whereabouts is the second pot / where is pot 1 standing / lost the little bracket, where was it last
-    who's got the valve and where / is 9 in the oven or on the rack / is the housing still in the booth
-    where's the boss / where's everyone gone / where'd the impeller end up / where does part 6 live now
-    where was the tank put after flash off / which bench are the rails on / in which oven is the 5?
-    location of valve 7 / location for bracket-2 pls / where's that flange hiding / where the heck is my A can
-    don't know where the second housing went / no clue where they stuck number 10
-    customer's driver is here and I can't see his impeller anywhere / where are the cured ones
-    where are the parts on hold / where's the can we opened yesterday / is Jo in the booth
+    hows the clock on 5 lookin / what have I got left on the clock / when did we reckon on the gel
+  `,
+  'who-did': `
+    who mixed batch 1 / who coated the 8? / who read the temp on valve 2 / who was it that brushed impeller-3
+    who opened can 3 / who took the housing out / whose pot is this / who did the 5 / whose work is bracket-8
+    who put the lid back on A / who filtered the second one / who released 9 / who weighed that
+    who signed for the spray session / which one of you coated 7 / which of the lads dipped the plates
+    by whom was the flange inspected / who last touched the oven / who's been in the can of B
+    who had the gun this morning / name of whoever mixed pot 2 / customer asks who did his impeller
+    don't know who coated the 4 / need the name of the guy who rolled the tank / who wrote down the humidity
+    was it Ola or Kari who stirred batch 3 / did Jo do the valve or was that somebody else / who put 6 on hold
+    who blasted these / who prepped the railing / who cleaned the gun last / who said 8 was dry / who called it dry?
+    who emptied pot 1 / who logged the air at nine / who started the mix / who turned the fan off / who gassed the can
+    who blanketed A last night / who checked the film on 2 / who measured the thickness of the housing
+    who put that one in the oven / remind me who did valve 7 / any idea who made up the last pot
+    who do I thank for that lovely finish on 3 / ok who left the lid off / hands up, who brushed the bracket
+    find out who sprayed the rails / who's responsible for pot 4 / who is to blame for that run on 7 lol
+    was that me that coated 5 or you / who did what on impeller 2 / who put can 6 on the scale
+    how many of us are in the spray booth / how many people are inside / number of people in the booth
+    how many are in there with the sprayer
+  `,
+  'where-is': `
+    where's impeller 3 / where is the housing? / where did 8 go / wheres can 2 / has anyone seen the flange
+    anybody seen Ola / where's Kari at / which oven is valve 2 in / which rack is bracket 5 on / where are the plates
+    where did we put the B / where do I find the open can of A / cant find 7 / I'm looking for the 4, any clue
+    looking for serial 4411, where's it sitting / what shelf is can 3 on / whereabouts is the second pot
+    where is pot 1 standing / lost the little bracket, where was it last / who's got the valve and where
+    is 9 in the oven or on the rack / is the housing still in the booth / where's the boss / where's everyone gone
+    where'd the impeller end up / where does part 6 live now / where was the tank put after flash off
+    which bench are the rails on / in which oven is the 5? / location of valve 7 / location for bracket-2 pls
+    where's that flange hiding / where the heck is my A can / don't know where the second housing went
+    no clue where they stuck number 10 / customer's driver is here and I can't see his impeller anywhere
+    where are the cured ones / where are the parts on hold / where's the can we opened yesterday / is Jo in the booth
     is someone still in the spray room / is B in the cold store or what / where did you say can 5 was
     point me to part 12 / tell me where the 3 is / need to know which cabinet the A's in
     is that impeller still with us or gone / where's the one with the serial 220 / any idea where 6 has wandered off to
-    where'd y'all put my valve / which bay is the tank in / whats on rack 2 / how hot is 7 / what's the temp in here
-    how warm is the room / what was the humidity at nine / what did we read on the housing / whats the air like
-    what was the last reading / temp of valve 2? / how hot did the impeller get / how hot's the oven load now
-    how cold was it this morning / what's the dew point / how far are we off the dew point / what's the spread
-    surface temp on bracket 5 / what's the steel at / what's the RH / how damp is it in the shop
-    how humid was it when I coated 3 / how dry is the air / what temperature did pot 2 have
-    is the mix getting warm, what did you last read / what did the gun thermometer say on 8
-    what was the air when we mixed batch 1 / degrees in the booth? / humidity pls / need the room figures
-    air figures for the last batch? / last known temp of the flange / did 4 ever reach ninety
-    has the housing got up to temperature yet / is 6 up to heat / what was part 9 showing / how warm's the tank wall
-    how many degrees was the valve at when it came out / what's it in fahrenheit in there
+    where'd y'all put my valve / which bay is the tank in / whats on rack 2
+  `,
+  'how-hot': `
+    how hot is 7 / what's the temp in here / how warm is the room / what was the humidity at nine
+    what did we read on the housing / whats the air like / what was the last reading / temp of valve 2?
+    how hot did the impeller get / how hot's the oven load now / how cold was it this morning / what's the dew point
+    how far are we off the dew point / what's the spread / surface temp on bracket 5 / what's the steel at
+    what's the RH / how damp is it in the shop / how humid was it when I coated 3 / how dry is the air
+    what temperature did pot 2 have / is the mix getting warm, what did you last read
+    what did the gun thermometer say on 8 / what was the air when we mixed batch 1 / degrees in the booth?
+    humidity pls / need the room figures / air figures for the last batch? / last known temp of the flange
+    did 4 ever reach ninety / has the housing got up to temperature yet / is 6 up to heat / what was part 9 showing
+    how warm's the tank wall / how many degrees was the valve at when it came out / what's it in fahrenheit in there
     what did Jo read on the plates / whats the moisture in the air at / tell me the temp and humidity
     customer wants the temperature of the room when his part was done / don't remember what the hygrometer said
     forgot what I read on 2 / any reading on the impeller yet / what was the hottest the 5 got
@@ -99,6 +109,8 @@ export const englishSayingsOfAsking1: Sayings<SaidMeaning> = {
     give me the last air reading / how hot was the bracket at 10:20 / conditions at the time of coating 8?
     weather in the booth? / what'd we log for the room today / when was the air last read and what was it
     is the wall above dew point and by how much / temp check on 7 said what / how muggy is it
+  `,
+  'how-much': `
     how much is left in pot 1 / how much A have we got / how much B is in can 3
     how much do I mix for 3 parts of 0.4 m2 / what do I need to mix for two square metres
     how many grams for the housing / what's left of the second batch / how much mix for the rails
@@ -118,8 +130,10 @@ export const englishSayingsOfAsking1: Sayings<SaidMeaning> = {
     how much waste did we make / how much came back after flow coating / how much drained off 6
     do the sums for 8 rails at 0.25 / small batch for one bracket, how many grams / how much of pot 1 did we use up
     what would I need for the next three / what quantity should i make up for this afternoon
-    how much gas is left in the bottle / how many grams per square metre are we putting down / what's next
-    what's left to do on 7 / what now / whats left today / what do I do now / what still needs doing
+    how much gas is left in the bottle / how many grams per square metre are we putting down
+  `,
+  'to-do': `
+    what's next / what's left to do on 7 / what now / whats left today / what do I do now / what still needs doing
     what's missing on the housing / what next for valve 2 / anything left for me? / what should I be doing / next step?
     next step for pot 1 / what comes after the filter / what comes next with bracket-8 / where do I go from here
     what have we still got to do on job 88 / what's outstanding on impeller 3 / what remains on the tank
@@ -134,6 +148,8 @@ export const englishSayingsOfAsking1: Sayings<SaidMeaning> = {
     what do I need to do with can 3 / I'm new here, what do I do after weighing / so B is in... and then?
     filtered it, what follows / what must happen before we close / what's to do for closing up
     remaining steps on impeller-6 / what's the move / what's up next for the crew / tell me what's pending
+  `,
+  'what-late': `
     what's overdue / what's late / anything late? / are we behind on anything / what did I miss
     what should have been done by now / which parts are past their time / who's late with what / is any bell unanswered
     anything run over / what's gone past its time / whats running late / what are we late with
@@ -148,6 +164,8 @@ export const englishSayingsOfAsking1: Sayings<SaidMeaning> = {
     what's in the red / any part waiting longer than it should / what's dragging / tell me what we're behind on
     what's long past due / is anything over time in the oven / which cans were due their gas already
     what did nobody get to / did anything expire while I was out / what tasks are past the deadline
+  `,
+  'went-wrong': `
     what went wrong today / any trouble today / anything go wrong? / what got messed up / what did we screw up
     any problems so far / what was the mess with batch 2 / what happened with 7 / what's wrong with the housing
     what went pear shaped this morning / any mishaps / any near misses today / what faults did we have
@@ -161,11 +179,14 @@ export const englishSayingsOfAsking1: Sayings<SaidMeaning> = {
     boss is asking what went south today / hear there was trouble, what was it / something happen with the plates?
     what was wrong with that mix / anything dodgy with pot 1 / was there anything off today
     what errors are on the record / any spills or such / what did the inspector find on 4 / what's gone bad
-    any bad news / which can is about to be lost / what pot am I going to lose next
-    will the A in can 2 be a brick by tonight / what's at risk / what are we about to lose / what's about to go off
-    which pot is about to die / anything about to gel / is anything in danger / what's in trouble / what needs saving
-    what's going to spoil / are we going to lose anything / what will we lose if I go to lunch now
-    what's closest to dying / what's the tightest one / which one is most urgent / whats urgent / what's burning
+    any bad news
+  `,
+  'at-risk': `
+    which can is about to be lost / what pot am I going to lose next / will the A in can 2 be a brick by tonight
+    what's at risk / what are we about to lose / what's about to go off / which pot is about to die
+    anything about to gel / is anything in danger / what's in trouble / what needs saving / what's going to spoil
+    are we going to lose anything / what will we lose if I go to lunch now / what's closest to dying
+    what's the tightest one / which one is most urgent / whats urgent / what's burning
     where's the fire, I mean which pot is close / what's on the edge / what's critical right now
     any part close to missing its window / which window closes first / which cans are going bad / is part A in danger
     is any can without gas / what's at stake / anything I should be worried about / anything I need to rush
@@ -175,9 +196,12 @@ export const englishSayingsOfAsking1: Sayings<SaidMeaning> = {
     anything about to be wasted / what do we stand to lose today / is anything close to overrunning
     list the risky ones / anything dicey / what's getting tight / which parts are getting close
     who's running out of time / if I only do one thing now, which one dies first
-    what's going to be scrap if we don't hurry / what went on this part / what's on impeller 3 / which lots went on 7
-    what lot was used on the housing / which parts got batch 1 / which parts were done out of lot 2231
-    what did pot 2 go on / where did the second batch end up / what was put on valve 2 / what coating is on bracket-8
+    what's going to be scrap if we don't hurry
+  `,
+  trace: `
+    what went on this part / what's on impeller 3 / which lots went on 7 / what lot was used on the housing
+    which parts got batch 1 / which parts were done out of lot 2231 / what did pot 2 go on
+    where did the second batch end up / what was put on valve 2 / what coating is on bracket-8
     what product is on the flange / history of the 5 / give me the history on 4411 / trace impeller 3 / trace lot 88B
     trace can 3 / can you trace the housing back / which can did the A for batch 4 come from
     which batch went on the plates / what batch was 9 coated with / from which cans was pot 1 mixed
@@ -190,9 +214,12 @@ export const englishSayingsOfAsking1: Sayings<SaidMeaning> = {
     lot numbers for job 88? / the lots behind bracket 5 pls / whats the paper trail on 12 / need the trail for the valve
     where does the film on 4 come from / which hardener lot is in impeller 2 / what A and what B went on the tank
     recall on lot 310, which parts are hit / maker called a lot back, who got it / all parts touched by the second pot
-    what did we use on the railing / why's that / why can't I coat 7 / why 102 minutes? / why not / why so long
-    why does it say wait / why is 8 on hold / why did the bell ring / why did you ring / why the red mark on valve 2
-    why does pot 1 die at 12:33 / why must I stir that long / why isn't the housing done / why is the cure not counting
+    what did we use on the railing
+  `,
+  why: `
+    why's that / why can't I coat 7 / why 102 minutes? / why not / why so long / why does it say wait / why is 8 on hold
+    why did the bell ring / why did you ring / why the red mark on valve 2 / why does pot 1 die at 12:33
+    why must I stir that long / why isn't the housing done / why is the cure not counting
     why doesnt the oven time count / why do I have to read the part again / why is it asking for the dew point
     why only 1200 grams / why so much B / how come it's late / how come 5 isn't released / how come I can't open A
     how come the pot's shorter today / what's the reason for the hold / what makes you say that / what for?
@@ -203,25 +230,30 @@ export const englishSayingsOfAsking1: Sayings<SaidMeaning> = {
     why'd they stop the mix / why is it amber / why are you bugging me / why did flash off get longer
     why is everything late today / why do we flush with two things / why did we throw pot 2 away
     tell me why valve 4 is not allowed in the oven / what's with the warning on the tank
-    why'd that take so long to dry / what is flash-off / what's pot life / flash off means what exactly
-    what does dew point mean / what do you mean by spread / whats a blanket / meaning of induction? / what's DFT
-    what does WFT stand for / define recoat window / what on earth is headspace / what is a traveller
-    what's a witness coupon / explain orange peel / explain pot life to me like I'm five
-    apprentice asks what curing is / what's the difference between dry and cured / difference between A and B?
-    what exactly is a holiday in a film / what's meant by hold / what does release mean here
-    new word for me: profile. what is it / huh, mottle? / what the hell is VOC / what is HVLP
-    what's bonding got to do with it, what is it / what is bonding / whats a lot / lot vs batch, what's the difference
-    what's RH again / what does it mean "dry to touch" / what do they call it when the mix goes thick / gelled means?
-    never heard of a slight vortex, what's that / what's a vortex in the pot / what's inert gas
-    what are salts on steel / what does surface grade mean / what counts as touch up / what does flow coat mean
-    dip coat is what? / tack free, meaning? / what is a countersign / whats the finish by time / what's that, overspray
-    sorry, what's a spray brief / remind me what the pot life actually is, the idea of it
-    not sure what "undercure" means / what's amine blush / what does the word flush mean in this shop
-    what is meant by supplied air / what's LEL / could you tell me what a can label's lot is / what's thinning out mean
-    what is a run, like a sag? / what cans have we got / what have we got in stock / what lots have we got
-    what's on the shelf / which cans are open / any A left in the store / any B in the house / how many cans of A
-    how many cans are left / stock? / stock list / list the cans / show the cans / cans / what's in the cabinet
-    whats in the locker / do we have more B / have we got a sealed can of A / got any fresh A / is there another can
+    why'd that take so long to dry
+  `,
+  'what-is': `
+    what is flash-off / what's pot life / flash off means what exactly / what does dew point mean
+    what do you mean by spread / whats a blanket / meaning of induction? / what's DFT / what does WFT stand for
+    define recoat window / what on earth is headspace / what is a traveller / what's a witness coupon
+    explain orange peel / explain pot life to me like I'm five / apprentice asks what curing is
+    what's the difference between dry and cured / difference between A and B? / what exactly is a holiday in a film
+    what's meant by hold / what does release mean here / new word for me: profile. what is it / huh, mottle?
+    what the hell is VOC / what is HVLP / what's bonding got to do with it, what is it / what is bonding / whats a lot
+    lot vs batch, what's the difference / what's RH again / what does it mean "dry to touch"
+    what do they call it when the mix goes thick / gelled means? / never heard of a slight vortex, what's that
+    what's a vortex in the pot / what's inert gas / what are salts on steel / what does surface grade mean
+    what counts as touch up / what does flow coat mean / dip coat is what? / tack free, meaning? / what is a countersign
+    whats the finish by time / what's that, overspray / sorry, what's a spray brief
+    remind me what the pot life actually is, the idea of it / not sure what "undercure" means / what's amine blush
+    what does the word flush mean in this shop / what is meant by supplied air / what's LEL
+    could you tell me what a can label's lot is / what's thinning out mean / what is a run, like a sag?
+  `,
+  stock: `
+    what cans have we got / what have we got in stock / what lots have we got / what's on the shelf
+    which cans are open / any A left in the store / any B in the house / how many cans of A / how many cans are left
+    stock? / stock list / list the cans / show the cans / cans / what's in the cabinet / whats in the locker
+    do we have more B / have we got a sealed can of A / got any fresh A / is there another can
     are there any unopened ones / do we need to order / what do I need to order / are we running low / are we short of B
     how are we off for hardener / what's our stock of part A looking like / inventory pls / inventory of lots
     which lots are on hand / what lot numbers are in the store / what material is there / what product have we got here
@@ -230,48 +262,6 @@ export const englishSayingsOfAsking1: Sayings<SaidMeaning> = {
     supervisor wants a count of the tins / count of tins? / how many tins of the clear have we got
     what stuff have we got to work with / is there enough A to last the week / all the cans we have, please
     tell me what's in stock / which cans have been gassed / state of the cans
-    show me what we've got in the paint store / need a stocktake / how did the day go / how was today / today's summary
-    summary of the day / day so far? / sum up the day / give me the day / what did we get done today
-    what did we do today / what have we achieved / how many parts did we get through today and how / how's the day going
-    the day in one line / daily report / daily summary pls / end of day report / the day's numbers / wrap up of today
-    what happened today / whats been happening / recap / quick recap of the shift so far / recap for the boss
-    supervisor wants the day / boss asks how it went / what's the score today / how did we do / how'd we do today
-    how did yesterday go / yesterday's summary / how was monday / what did we do on friday
-    what did the morning look like / overview of today / run me through today / walk me through the day
-    let me have today at a glance / digest / send the digest / today in short / tell me about today
-    what's the day been like / how are we doing today / the day's record please / what got done while I was away today
-    what all did we do today / what was mixed and used today / figures for today / was it a good day / productive day?
-    bring me up to speed on today / today? / when's the next bell / what rings next / next bell? / which bell is coming
-    when do you ring again / when will you ring / when does it go off, the alarm I mean / what's the next alarm
-    next alarm pls / what's going to ring first / which clock runs out first / when do I hear from you again
-    will you ring for pot 2 and when / when's the bell for 7 set / is a bell set for the housing / bells coming up?
-    upcoming bells / list the bells / which bells are set / what bells are still to come / how long till the next ring
-    time of the next bell / what's the next beep for / when's the timer going / what timers are running / next timer
-    what reminders have I got / any reminder coming / which one beeps next / when should I listen out
-    how long can I stay away before something rings / can I go for ten minutes or is something about to ring
-    will anything ring over lunch / does anything ring before twelve / is there a bell before I knock off
-    what goes ding next lol / did I set an alarm for bracket 5 / what do you ring me for next
-    tell me when it rings next / first thing to ring? / next buzzer / whats the next wake up call
-    who's standing outside the booth / who is the watch / who's on watch / who's keeping watch today
-    who watches the booth / who stands outside / who's outside while I spray / who is my attendant
-    have I got a spotter / who's spotting / who's minding the door / who's the lookout / who's at the booth door
-    is someone outside the booth / is anybody watching out there / anyone standing by outside? / who stands by
-    standby person? / name of the standby / who's looking after the sprayer / who's got eyes on Jo
-    who keeps an eye on us in there / who's guarding the booth / who do I wave to if something's wrong in there
-    outside man today? / who's our outside man / who is the hole watch / who's my buddy outside
-    buddy for the spray session? / which one of you is staying out / who stays outside then
-    who's posted at the curtain / who's covering me while I'm in the booth / is Ola still on the door
-    tell me who's watching / need to know who's out front / did anyone take over the watch
-    who took over the door from Kari / without a watcher we can't start, who is it / who'd we put on watch for the rails
-    who's in charge / who is the lead today / who's boss today / who's running the shift / who runs this crew
-    who leads / who's leading / who do I ask / who do I report to / who's the supervisor / who's supervising
-    who's the gaffer / who's foreman / who calls the shots / who has the say here / who's responsible for the shift
-    whos top dog today / who's got charge of bay 2 / who's heading up the night shift / who do I go to about a reject
-    who can countersign / who could sign this off / who has to sign / is Kari the lead or Jo
-    is Bea in charge while Ola is off / name of the shift lead / shift lead? / our lead is who now
-    which person is responsible / who's the responsible person / who's the charge hand / who took over from Kari as lead
-    who should the visitor ask for / new here, who's my boss / who's allowed to release parts
-    who is in command if something happens / the inspector wants whoever's in charge
-    need to speak to the lead, who's that / tell me who's in charge / who's who in the crew / what number do I call
+    show me what we've got in the paint store / need a stocktake
   `,
 };

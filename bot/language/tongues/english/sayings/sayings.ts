@@ -1,7 +1,7 @@
 // All of them: what words speak for is weighed by these.
 
 import type { Sayings } from '../../../sayings/weigher.ts';
-import type { SaidMeaning } from '../../sayings-typed.ts';
+import type { AskedMeaning, SaidMeaning } from '../../sayings-typed.ts';
 import { englishSayingsOfAsking1 } from './asking-1.ts';
 import { englishSayingsOfAsking2 } from './asking-2.ts';
 import { englishSayingsOfAsking3 } from './asking-3.ts';
@@ -25,6 +25,10 @@ export const englishSayings: readonly Sayings<SaidMeaning>[] = [
   englishSayingsOfBooth,
   englishSayingsOfRequests,
   englishSayingsOfNothing,
+];
+
+/** Of questions, by what they ask. */
+export const englishAskings: readonly Sayings<AskedMeaning>[] = [
   englishSayingsOfAsking1,
   englishSayingsOfAsking2,
   englishSayingsOfAsking3,

@@ -1,7 +1,7 @@
 // All of them: what words speak for is weighed by these.
 
 import type { Sayings } from '../../../sayings/weigher.ts';
-import type { SaidMeaning } from '../../sayings-typed.ts';
+import type { AskedMeaning, SaidMeaning } from '../../sayings-typed.ts';
 import { spanishSayingsOfAsking1 } from './asking-1.ts';
 import { spanishSayingsOfAsking2 } from './asking-2.ts';
 import { spanishSayingsOfAsking3 } from './asking-3.ts';
@@ -27,6 +27,10 @@ export const spanishSayings: readonly Sayings<SaidMeaning>[] = [
   spanishSayingsOfBooth,
   spanishSayingsOfRequests,
   spanishSayingsOfNothing,
+];
+
+/** Of questions, by what they ask. */
+export const spanishAskings: readonly Sayings<AskedMeaning>[] = [
   spanishSayingsOfAsking1,
   spanishSayingsOfAsking2,
   spanishSayingsOfAsking3,
