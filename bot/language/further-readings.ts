@@ -8,8 +8,9 @@ import { partTold } from './parts-in/part-told.ts';
 import { partsCameIn } from './parts-in/parts-came-in.ts';
 import type { LineContext } from './reading.ts';
 import { actsApart } from './said-of-last/acts-apart.ts';
-import { bareAnswer, ownWordsAnswer } from './said-of-last/bare-answer.ts';
+import { bareAnswer } from './said-of-last/bare-answer.ts';
 import { correction } from './said-of-last/correction.ts';
+import { ownWordsAnswer, reasonAnswer } from './said-of-last/reason-answer.ts';
 import { sameFor } from './said-of-last/same-for.ts';
 import { likeliestActs, likeliestBeside, shareOf } from './sayings/likeliest.ts';
 import { slotsHeard } from './slots-heard/slots-heard.ts';
@@ -92,6 +93,7 @@ const further: readonly InFigures[] = [
   inFigures(sameFor),
   inFirstFigures(askedInWords),
   bareAnswer,
+  reasonAnswer,
   asSaid,
   partsCameIn,
   inFigures(slotsHeard),

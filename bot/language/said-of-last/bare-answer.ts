@@ -5,7 +5,7 @@ import { takesBatch } from '../../../core/commands.ts';
 import { saidPlainly } from '../as-said/as-said.ts';
 import { unitsLeftOut, withoutDegrees } from '../as-said/units-left-out.ts';
 import { type Hearing, meaningOf } from '../hearing.ts';
-import { fieldsOf, fillInOrder } from '../line-fields.ts';
+import { fieldsOf, fillInOrder, type LineField } from '../line-fields.ts';
 import { linesApart } from '../lines-apart.ts';
 import type { LineContext } from '../reading.ts';
 import { batchMarks, fillers } from '../tongues/english/line-words.ts';
@@ -14,6 +14,7 @@ import { type Token, wordIn } from '../typed/token.ts';
 import { tokenize } from '../typed/tokens.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import type { Strictly, StrictReading, Understands, Understood } from '../understood.ts';
+import { figuresInTalk } from './figures-in-talk.ts';
 import type { Open } from './last.ts';
 import { mayBeBare } from './may-be-bare.ts';
 
@@ -24,14 +25,15 @@ interface Answered {
 }
 
 /** More is no answer to what was asked. */
-const longestAnswer = 80;
+export const longestAnswer = 80;
 
 export const bareAnswer: Understands = (line, context, reads) => {
   if (line.endsWith('?') || line.length > longestAnswer) return undefined;
   const open = context.last?.().open ?? [];
   if (open.length === 0) return undefined;
   const answered = answersIn(line, open, context, reads);
-  const each = answered.length > 0 ? answered : asSpoken(line, open, context, reads);
+  const spoken = answered.length > 0 ? answered : asSpoken(line, open, context, reads);
+  const each = spoken.length > 0 ? spoken : inTalk(line, open, context, reads);
   // What is asked comes before what is only offered.
   const asked = each.filter(({ isAsked }) => isAsked);
   const [only, ...others] = asked.length > 0 ? asked : each;
@@ -77,6 +79,19 @@ function asSpoken(line: string, open: readonly Open[], context: LineContext, rea
   });
   return fitting.length > 0 ? fitting : all;
 }
+
+/** `probe shows 86`, where the part's temperature was asked. */
+function inTalk(line: string, open: readonly Open[], context: LineContext, reads: Strictly): readonly Answered[] {
+  return open.flatMap((each) => {
+    const fields = fieldsOf(each.line);
+    if (!each.isAsked || fields.length === 0 || !fields.every(isOfFigures)) return [];
+    const told = figuresInTalk(line, each.line.split(' ')[0] ?? '', context);
+    const answered = told && answersTo(each, saidIn(told.line, context), context, reads);
+    return answered === undefined ? [] : [{ ...answered, mayBeBare: answered.mayBeBare && told?.isCertain === true }];
+  });
+}
+
+const isOfFigures = ({ holds }: LineField): boolean => holds === 'number' || holds === 'figures';
 
 interface Said {
   readonly typed: string;
@@ -149,7 +164,10 @@ function answersTo(open: Open, said: Said, context: LineContext, reads: Strictly
   const more = isWhole && open.place !== undefined ? withMore(open.line, said, context, reads) : undefined;
   if (more !== undefined) return answeredBy([more], true, false, reads);
   const inOtherWay = isWhole && open.isOnly === true ? otherWay(open.line, said, context) : undefined;
-  if (inOtherWay !== undefined) return answeredBy([inOtherWay], false, false, reads);
+  // What else it says was shown, and stands.
+  if (inOtherWay !== undefined) return answeredBy([inOtherWay], true, false, reads);
+  const ofOther = isWhole ? otherPart(open, said, context) : undefined;
+  if (ofOther !== undefined) return answeredBy([ofOther], true, false, reads);
   const isInPlace = isWhole && open.place !== undefined && open.place === said.place;
   // A number may be of a pot or a part as well.
   if (isInPlace) return answeredBy([open.line], !/\d/.test(said.words), false, reads);
@@ -190,6 +208,15 @@ function otherWay(line: string, { values }: Said, { hearing }: LineContext): str
   return line.slice(0, old.start) + wordIn(way) + line.slice(old.end);
 }
 
+/** `the 8`, of a card that asks which part and had no room for it. */
+function otherPart({ line, place, bare }: Open, { core }: Said, { parts }: LineContext): string | undefined {
+  const [asked, ...more] = bare;
+  if (place === undefined || asked === undefined || more.length > 0 || !parts.includes(asked)) return undefined;
+  const isMeant = (part: string): boolean => part === core || /(?<!\d)0*(\d+)$/.exec(part)?.[1] === core;
+  const [meant, ...others] = parts.filter(isMeant);
+  return meant === undefined || others.length > 0 ? undefined : line.replace(asked, meant);
+}
+
 /** `the 8 one`, of a card that asks which part: that of this number. */
 function isOfNumber({ line, bare }: Open, { core }: Said, { parts }: LineContext): boolean {
   if (bare.length === 0 || !/^\d{1,4}$/.test(core) || fieldsOf(line).length > 0) return false;
@@ -223,7 +250,7 @@ function filledIn(open: Open, { typed, tokens, values }: Said, context: LineCont
   if (fields.length === 0 || values.length === 0 || isOwn) return [];
   const names = fields.some(({ id }) => id === 'part' || id === 'parts');
   if (names && !tokens.some((token) => parts.includes(wordIn(token)))) return [];
-  const figures = fields.every(({ holds }) => holds === 'number' || holds === 'figures');
+  const figures = fields.every(isOfFigures);
   if (figures && !values.some(({ kind }) => kind === 'number' || kind === 'quantity')) return [];
   const inOrder = isOneEach(open.line, values)
     ? [
@@ -241,18 +268,7 @@ function filledIn(open: Open, { typed, tokens, values }: Said, context: LineCont
   ];
 }
 
-const beforeFields = (line: string): string => line.slice(0, line.indexOf('{')).trim();
-
-/** `a long run on the edge`, where why was asked: whatever is typed, so it is a tap, and only where nothing else is understood. */
-export const ownWordsAnswer: Understands = (line, { last }, reads) => {
-  if (line.endsWith('?') || line.length > longestAnswer || !/\p{L}{3}/u.test(line)) return undefined;
-  const lines = (last?.().open ?? []).flatMap(({ line: each, isAsked }) => {
-    const [field, ...more] = fieldsOf(each);
-    const isReason = isAsked && more.length === 0 && (field?.id === 'why' || field?.id === 'reason');
-    return isReason ? [`${beforeFields(each)} ${JSON.stringify(line)}`] : [];
-  });
-  return lines.some((each) => reads(each).kind === 'command') ? { is: 'likely', lines } : undefined;
-};
+export const beforeFields = (line: string): string => line.slice(0, line.indexOf('{')).trim();
 
 /** A value for each field; the last may take several. */
 function isOneEach(line: string, values: readonly Token[]): boolean {

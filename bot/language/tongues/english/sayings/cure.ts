@@ -143,6 +143,7 @@ export const englishSayingsOfCure: Sayings<SaidMeaning> = {
     the lads unloaded the oven before lunch
   `,
   temp: `
+    77 so far, the wire's on the thick end / it got to 81 so far / 79 so far on the clip / 84 and climbing / up to 76 now
     probe shows 86 / 8's at 91 / both read 90 on the metal / metal's at 88 on 7 / 7 metal 90 / part temp 89
     part 3 reads 91 c / impeller reads 72 / probe on the housing says 90 / probe 84 on valve 2
     probe on bracket-8 is up to 90 / probe's reading ninety / the probe says ninety one on the seven

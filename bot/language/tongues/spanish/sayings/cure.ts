@@ -146,6 +146,7 @@ export const spanishSayingsOfCure: Sayings<SaidMeaning> = {
     la siete y la ocho ya fuera del horno / apagado el horno y la 30 fuera / pa fuera la impeller-3
   `,
   temp: `
+    va en 78 por ahora / 81 de momento, sigue subiendo / por lo pronto trae 77 / 83 y subiendo / va por los 79
     trae 180 apenas / la 8 marca 91 en el metal / 7 a 88 / metal de la 5 a noventa grados / la carcasa anda en 160 F
     la pieza 3 ya está a 90 / el termopar de la 2 dice 85 / termómetro en la 9, 92 / lectura en pieza 89 ºC la 4
     la 6 va por 70 y subiendo / la voluta va lenta, 64 todavia / ya llego a 194 el impeller
