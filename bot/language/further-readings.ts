@@ -3,6 +3,7 @@
 import { known } from '../../core/known.ts';
 import { asSaid, type Plainly, plainlySaid } from './as-said/as-said.ts';
 import { askedInWords, askedWithoutMark } from './asked/asked.ts';
+import { askedFor, askedForPlainly } from './asked-for/asked-for.ts';
 import { labelSaid } from './labels/label-said.ts';
 import { partTold } from './parts-in/part-told.ts';
 import { partsCameIn } from './parts-in/parts-came-in.ts';
@@ -48,7 +49,7 @@ const inFirstFigures =
 /** `me preparas 3 kilos?`, `puedes apuntar superficie 21 grados`: what it asks to be noted is a tap. */
 const requested: Understands = (line, context, strictly) => {
   const typed = withoutAccents(line.toLowerCase()).replace(/^¿/, '');
-  for (const { said, verb, ends } of context.hearing.said.requests) {
+  for (const { said, verb } of context.hearing.said.requests) {
     const asked = said.exec(typed);
     if (asked === null) continue;
     const rest =
@@ -56,8 +57,7 @@ const requested: Understands = (line, context, strictly) => {
       line
         .replace(/^¿/, '')
         .slice(asked[0].length)
-        .replace(/[?!. ]+$/, '')
-        .replace(ends ?? '', '');
+        .replace(/[?!. ]+$/, '');
     const taken =
       strictly(rest).kind === 'command' ? ({ is: 'likely', lines: [rest] } as const) : toldOf(rest, context, strictly);
     if (taken !== undefined) return asTaps(taken);
@@ -91,9 +91,11 @@ const further: readonly InFigures[] = [
   requested,
   corrected,
   inFigures(sameFor),
+  askedForPlainly,
   inFirstFigures(askedInWords),
   bareAnswer,
   reasonAnswer,
+  askedFor,
   asSaid,
   partsCameIn,
   inFigures(slotsHeard),
@@ -101,6 +103,9 @@ const further: readonly InFigures[] = [
   ownWordsAnswer,
   inFirstFigures(askedWithoutMark),
 ];
+
+/** What puts right, or asks for something, is no act besides. */
+const noAct: ReadonlySet<InFigures> = new Set([corrected, askedForPlainly, askedFor]);
 
 /** `le pusieron gas al bote 3`: whoever writes without marks asks it in the same words, so that a tap says which. */
 const mayBeAsked = (line: string, { hearing }: LineContext): boolean =>
@@ -111,7 +116,8 @@ export function understood(line: string, context: LineContext, strictly: Strictl
   for (const reading of further) {
     const found = reading(line, context, strictly, plainly);
     if (found === undefined) continue;
-    if (found.is !== 'likely') return mayBeAsked(line, context) ? asTaps(found) : found;
+    if (found.is !== 'likely') return mayBeAsked(line, context) && !noAct.has(reading) ? asTaps(found) : found;
+    if (noAct.has(reading)) return found;
     const weighed = inFigures(likeliestBeside)(line, context, strictly, plainly);
     return weighed === undefined ? found : bothLikely(found, weighed, context, line);
   }

@@ -54,8 +54,6 @@ export const isSaidAct = (meaning: string): meaning is SaidAct => all.has(meanin
 export interface RequestSaid {
   readonly said: RegExp;
   readonly verb: string;
-  /** What only rounds it off. */
-  readonly ends?: RegExp;
 }
 
 export type Acts = Readonly<Partial<Record<SaidAct, string>>>;

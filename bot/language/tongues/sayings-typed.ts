@@ -3,26 +3,30 @@
 import { topics } from '../../../core/verbs/topics.ts';
 import { saidActs } from './said-words.ts';
 
+/** They show something, or set how it is shown. */
+export const askedForMeanings = [
+  'card',
+  'traveller',
+  'export',
+  'now',
+  'handover',
+  'find',
+  'papers',
+  'set units us',
+  'set units metric',
+  'set language es',
+  'set language en',
+  'set rings direct',
+  'undo',
+  'help',
+] as const;
+export type AskedForMeaning = (typeof askedForMeanings)[number];
+
 export const saidMeanings = [
   ...saidActs,
   ...(['open', 'received', 'part', 'used', 'waste'] as const),
-  ...([
-    'card',
-    'traveller',
-    'export',
-    'now',
-    'handover',
-    'find',
-    'papers',
-    'set units us',
-    'set units metric',
-    'set language es',
-    'set language en',
-    'set rings direct',
-    'undo',
-    'help',
-    'greeting',
-  ] as const),
+  ...askedForMeanings,
+  'greeting',
   /** Any question. */
   'asking',
   /** It is not so, or not yet, or speaks of something else. */

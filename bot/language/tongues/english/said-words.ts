@@ -96,38 +96,12 @@ export const englishSaid: SaidWords = {
   roughly: 'about, around, roughly, approx, approximately, circa, ish, some, more or less, near enough',
   requests: [
     {
-      said: /^(?:(?:hey|hi|please|pls|ok|can you|could you|could u|can u|will you)[ ,]+)*(?:gimme|give me|show me|switch (?:me )?to|i want|i'd like|put (?:everything|it all|it|all) in|use|talk) (?:everything in )?(?:fahrenheit|farenheit|pounds|lbs|ounces|us units|f and (?:lbs|pounds))\b(?!.*\d).*$/,
-      verb: 'set units us',
-    },
-    {
-      said: /^(?:(?:hey|hi|please|pls|ok|can you|could you|could u|can u|will you)[ ,]+)*(?:gimme|give me|show me|switch (?:me )?to|i want|i'd like|put (?:everything|it all|it|all) in|use|talk) (?:everything in )?(?:celsius|centigrade|metric|kilos|grams|c and (?:kg|kilos))\b(?!.*\d).*$/,
-      verb: 'set units metric',
-    },
-    {
-      said: /^(?:(?:hey|hi|please|pls|ok|can you|could you|could u|can u|will you)[ ,]+)*(?:dm|pm|message|text|ping|write|send|ring) (?:me )?(?:the |my |all )*(?:bells?|rings?|timers?|reminders?|alerts?)\b(?: to me)?(?: (?:directly|direct|privately|in private|in a dm|by dm|as a dm|instead|please|pls|from now on))*$/,
-      verb: 'set rings direct',
-    },
-    {
-      said: /^(?:(?:hey|hi|please|pls|ok|can you|could you|can u|will you)[ ,]+)*(?:print(?: out)?|show(?: me)?|pull up|list|give me|gimme) (?:the |me |all |our |my )*papers?\b(?: list)?$/,
-      verb: 'papers',
-    },
-    {
       said: /^(?:(?:hey|hi|please|ok|bell|batchbell|morning|so|um|uh)[ ,]+)*(?:can|could|would|will) (?:you|u|someone|somebody) (?:please )?(?:set up|set me up|make up|make|mix up|mix|start|prepare|prep|do)(?: me| us)? (?:a (?:new |fresh )?(?:mix|batch)(?: of)? )?/,
       verb: 'mix ',
     },
     {
       said: /^(?:(?:hey|hi|please|ok)[ ,]+)*(?:can|could|would|will) you (?:please )?(?:log|note|record|enter|put(?: down)?|write(?: down)?|mark|add|jot down)\b[ ,:]*(?:that\b ?)?/,
       verb: '',
-    },
-    {
-      said: /^(?:(?:hey|hi|please|pls|ok|kindly|can you|could you|will you|would you)[ ,]+)*(?:switch|change|put|set|give) (?:me |my |us )?(?:the |my )?units? ?(?:back )?(?:to |in |into |on )?/,
-      verb: 'set units ',
-      ends: /(?:[ ,]+(?:please|pls|units?|thanks|thx|now|for me))+$/i,
-    },
-    {
-      said: /^(?:(?:hey|hi|please|pls|ok|kindly|can you|could you|will you|would you)[ ,]+)*(?:answer|speak|talk|reply|write|text)(?: to)?(?: me| us)? (?:only )?in /,
-      verb: 'set language ',
-      ends: /(?:[ ,]+(?:please|pls|thanks|thx|now|only|from now on|from here on|onwards?))+$/i,
     },
   ],
   pronouns: 'it, them, that one, this one, those, these, they, one',

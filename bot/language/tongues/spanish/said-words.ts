@@ -27,34 +27,12 @@ export const spanishSaid: SaidWords = {
   roughly: 'como, unos, unas, alrededor de, cerca de, aproximadamente, aprox, casi, mas o menos, como unos, por ahi de',
   requests: [
     {
-      said: /^(?:(?:oye|oiga|hola|por favor|porfa|puedes|puede|me puedes|me puede)[ ,]+)*(?:pon(?:me|nos|ga|game|er(?:me)?)?|pasa(?:me|nos)?|cambia(?:me|nos)?|quiero|dame|deme|usa) (?:todo )?(?:a |en )?(?:f[ah]+ren?heit|libras|onzas)\b(?!.*\d).*$/,
-      verb: 'set units us',
-    },
-    {
-      said: /^(?:(?:oye|oiga|hola|por favor|porfa|puedes|puede|me puedes|me puede)[ ,]+)*(?:pon(?:me|nos|ga|game|er(?:me)?)?|pasa(?:me|nos)?|cambia(?:me|nos)?|quiero|dame|deme|usa) (?:todo )?(?:a |en )?(?:celsius|centigrados|kilos|gramos|metrico)\b(?!.*\d).*$/,
-      verb: 'set units metric',
-    },
-    {
-      said: /^(?:(?:oye|oiga|hola|por favor|porfa|puedes|puede|me puedes|me puede)[ ,]+)*(?:avisa(?:me|r(?:me)?)|avise(?:me)?|manda(?:me)?|mande(?:me)?|escribe(?:me)?) (?:los avisos |las alarmas |los timbres )?(?:por (?:privado|mensaje directo|dm|interno)|en privado|directo|directamente)$/,
-      verb: 'set rings direct',
-    },
-    {
       said: /^(?:(?:oye|oiga|hola|buenas|porfa|por favor|jefe|jefa)[ ,]+)*(?:(?:me |nos |le )?(?:puedes|puede|podrias|podria|podeis|pueden|podrian|te importa|quieres) (?:preparar|hacer|mezclar)(?:me|nos)?|(?:me|nos) (?:preparas?|haces?|mezclas?|preparan|hacen|preparais))\b[ ,:]*/,
       verb: 'mezclar ',
     },
     {
       said: /^(?:(?:oye|oiga|hola|buenas|porfa|por favor|jefe|jefa)[ ,]+)*(?:(?:me |nos |le )?(?:puedes|puede|podrias|podria|podeis|pueden|podrian|te importa|quieres) (?:apuntar|anotar|registrar|poner|marcar|meter|dejar (?:apuntado|anotado|registrado)|guardar|cambiar)(?:me|nos|lo|la|le)?|(?:me|nos) (?:apuntas?|anotas?|registras?|pones?|pone|marcas?|apuntan|anotan|apuntais))\b[ ,:]*(?:que\b ?)?/,
       verb: '',
-    },
-    {
-      said: /^(?:(?:oye|oiga|hola|por favor|porfa|a partir de ahora|desde ahora|de ahora en adelante|puedes|puede|me puedes|me puede)[ ,]+)*(?:pon(?:me|nos|ga|game)?|cambia(?:me|nos)?|cambie(?:me|nos)?|pasa(?:me|nos)?|quiero|dame|deme) (?:a )?(?:las |mis )?(?:medidas|unidades) (?:a |en |de )?(?:las )?/,
-      verb: 'fijar unidades ',
-      ends: /(?:[ ,]+(?:por favor|porfa|porfis|gracias|ya|ahora))+$/i,
-    },
-    {
-      said: /^(?:(?:oye|oiga|hola|por favor|porfa|a partir de ahora|desde ahora|de ahora en adelante|puedes|puede|me puedes|me puede)[ ,]+)*(?:contesta(?:me|nos)?|conteste(?:me|nos)?|habla(?:me|nos)?|hable(?:me|nos)?|responde(?:me|nos)?|responda(?:me|nos)?|escribe(?:me)?|hablar|contestar(?:me)?) (?:solo )?en /,
-      verb: 'fijar idioma ',
-      ends: /(?:[ ,]+(?:por favor|porfa|gracias|ya|ahora|a partir de ahora|desde ahora|de ahora en adelante))+$/i,
     },
   ],
   pronouns: 'ella, ellas, ellos, eso, esa, ese, esas, esos, la misma, el mismo, las mismas, los mismos',

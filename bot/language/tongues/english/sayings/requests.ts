@@ -15,6 +15,13 @@ export const englishSayingsOfRequests: Sayings<SaidMeaning> = {
     how does the second pot stand / where does the housing stand / status of batch 1 / status of valve 2
     state of impeller-3 / tell me all about 10 / need the whole story of pot 2 on screen / what do we have on rail-12
     dump everything on the tank
+    have a look at the 6 / let me take a look at pot 2 / could I get a look at valve 4 / gimme a look at the flange
+    can I see the 3 / can I see batch 2 / could we see what we have on the tank / what have you got on part 9, show me
+    run me through pot 1 / fill me in on the housing / details of 7 / details for batch 2 please
+    put part 4 up on the screen / get pot 1 up here / bring the whole thing up for 5 / I want to see rail-12
+    I want to look at batch 1 / need to see the 10 / pull up where the 6 is at
+    show me where valve 3 is at / lemme see 8 / lemme see pot 2 / lemme look at the housing / history of 9
+    what's the history on the flange / give me the rundown on 7 / rundown on pot 2
   `,
   traveller: `
     traveller for 7 / traveler for the housing / print the traveller of impeller-3 / print the traveler for valve 2
@@ -31,6 +38,10 @@ export const englishSayingsOfRequests: Sayings<SaidMeaning> = {
     send over the traveller on job 88 / process sheet for 5 / print out the route for bracket-2
     download the traveller of 11 / email the traveller for valve 2 / hand me the traveller for the second housing
     follow sheet for 7 please / issue a traveller for the plates
+    print out whatever travels with 8 / paperwork for 9 / send the paperwork for the housing
+    I need the paperwork for impeller 2 to go on the truck / driver's here, print the paperwork for 5
+    paper for the customer on valve 3 / get me the customer's paper for 4
+    run off the paperwork on the flange / shop paper for 12 please
   `,
   export: `
     record for the last two weeks in a spreadsheet file / file of the week for the office pc / export / export this week
@@ -45,6 +56,10 @@ export const englishSayingsOfRequests: Sayings<SaidMeaning> = {
     pull the records for the last 30 days / pull last week into a spreadsheet / get me the data for the month
     office wants the log as a file / auditor wants the month in pdf / extract of the record, this week
     records of this quarter as csv
+    send the log over / get me everything from this week in a csv / I need last month's record
+    need this month as a spreadsheet / office is asking for the week in csv / can you put the month in a csv
+    shoot me the csv for last week / everything from today as a file / todays log as csv / mail the record of this month
+    can I get a dump of yesterday / spit out a csv / the whole log, as a file
   `,
   now: `
     what's running / what runs now / what's on right now / what's going on / show what's running / show me what runs
@@ -56,6 +71,10 @@ export const englishSayingsOfRequests: Sayings<SaidMeaning> = {
     board please / show the board / let me see the board / give me the picture / snapshot of now
     right now, what have we got / just walked in, what's going / what's everybody on / pots and parts right now / now
     live view
+    lay of the land please / give me the lay of the land / what all have we got running / what all is running
+    catch me up on what's running / get me up to speed, what's live / everything that's live
+    everything on the go right now / show me the whole shop / how's the shop looking right now
+    what's the status of everything / all the clocks that run
   `,
   handover: `
     handover / hand over / handing over / hand over the shift / shift handover please / hand over to the night shift
@@ -81,6 +100,11 @@ export const englishSayingsOfRequests: Sayings<SaidMeaning> = {
     could you search 88-B / I have a serial here, 7712, look it up
     got a customer on the phone with serial 640, find it / customer gave me number 4411, what's that / dig out job 31
     dig up lot 19 / pull job 64 from the record / hunt down serial 808 / query lot 72 / locate job 15 in the log
+    look in the books for serial 77 / check the books for job 14 / look through the log for lot 20
+    see if you have serial 606 / bring up lot 98 / bring up everything on job 61 / pull up job 61
+    pull up everything under lot 12B / show me everything from job 23 / what have we got on lot 5531
+    what have we got under job 19 / list the parts on job 70 / list everything from lot 8
+    see what comes up for serial 1212
   `,
   papers: `
     papers / list papers / list the papers / show papers / show me the papers / which papers are there
@@ -92,6 +116,10 @@ export const englishSayingsOfRequests: Sayings<SaidMeaning> = {
     product sheet pdf / pull up the data sheet / get me the sds / give me the manufacturer's sheet
     manufacturer's documents / documents / docs for the coating / documents from the maker / paperwork for this product
     can I read the maker's instructions / inspector wants to see the data sheets / application guide from the supplier?
+    got the msds handy / have you got the sds handy / bring me the tech sheets / bring up the sds
+    the tech sheet please / tech sheets / show me the maker's data sheet / where's the msds
+    print out the data sheets / paper list / pull the safety sheet up
+    print the papers / print out the paper list / print out all the papers we have
   `,
   'set units us': `
     set units us / units us / us units / us units please / use us units / use american units / american units pls
@@ -101,8 +129,12 @@ export const englishSayingsOfRequests: Sayings<SaidMeaning> = {
     give it to me in ounces / show fahrenheit / show me mils and pounds / show it in imperial / put it in fahrenheit
     put my cards in US measures / talk to me in fahrenheit / speak fahrenheit to me / fahrenheit from now on
     from now on use pounds / can you do fahrenheit / can I have it in fahrenheit / can I get this in american
-    could you use sq ft and °F / freedom units 🇺🇸 / freedom units please / don't do celsius, do fahrenheit
-    no more celsius / I don't get celsius, give me F / set me to US / my units: us / no metric for me, thanks
+    could you use sq ft and °F / freedom units 🇺🇸 / freedom units please
+    set me to US / my units: us
+    I'd rather read it in fahrenheit / I'd rather have pounds / change me over to fahrenheit and pounds
+    switch me over to pounds and fahrenheit / switch over to fahrenheit / read it to me in fahrenheit
+    everything in fahrenheit please / temps in fahrenheit and weights in pounds / pounds and fahrenheit for me
+    gimme fahrenheit / gimme pounds / fahrenheit / fahrenheit please / pounds please
   `,
   'set units metric': `
     set units metric / units metric / metric / metric please / metric units / metric for me / use metric
@@ -111,9 +143,12 @@ export const englishSayingsOfRequests: Sayings<SaidMeaning> = {
     I want metric / I want celsius / I'd like grams / I'd rather have celsius / I need it in metric / give me celsius
     give it to me in grams / show grams / show me celsius / show it in metric / put it in celsius
     put my cards in metric / celsius from now on / from now on in kilos / can you do celsius / can I have it in grams
-    can I get metres instead of feet / could you use SI units / SI units / SI please / don't do fahrenheit, do celsius
-    no more fahrenheit / fahrenheit means nothing to me, use C / set me to metric / my units: metric
-    microns not mils for me
+    could you use SI units / SI units / SI please
+    set me to metric / my units: metric
+    I'd rather read it in celsius / I'd rather have kilos / change me over to kilos and celsius
+    switch me over to kilos / switch over to celsius and grams / read it to me in celsius / everything in celsius please
+    temps in celsius and weights in kilos / kilos and celsius for me
+    gimme celsius / gimme kilos / celsius / celsius please / kilos please
   `,
   'set language es': `
     set language es / language spanish / language es / spanish / spanish please / in spanish / in spanish please
@@ -124,7 +159,7 @@ export const englishSayingsOfRequests: Sayings<SaidMeaning> = {
     answer in spanish / answer me in spanish / reply in spanish / write to me in spanish / I want spanish
     I want it in spanish / I'd rather have spanish / I prefer spanish / I need spanish / can you do spanish
     can you speak spanish / can I have this in spanish / could you answer in spanish / do you speak spanish
-    give it to me in spanish / my english is no good, spanish please / no english, spanish
+    give it to me in spanish
   `,
   'set language en': `
     set language en / language english / language en / english / english please / in english / in english please
@@ -135,7 +170,6 @@ export const englishSayingsOfRequests: Sayings<SaidMeaning> = {
     answer in english / answer me in english / reply in english / write in english / I want english
     I'd rather have english / I prefer english / I need english / can you do english / can you speak english
     can I have this in english / could you answer in english / do you speak english / give it to me in english
-    I don't read spanish, english please / no spanish, english
   `,
   'set rings direct': `
     set rings direct / rings direct / direct bells / bells to me direct / send my bells to me privately
@@ -150,6 +184,9 @@ export const englishSayingsOfRequests: Sayings<SaidMeaning> = {
     bells straight to me / bells to my inbox / alarms to my own phone, not the group
     don't ring me in the channel, dm me / stop mentioning me in the thread, send it direct
     switch my bells to direct messages / change my rings to private
+    alerts in private please
+    send my alerts to me directly / reminders straight to me, not the group / timers to me in private
+    ping me directly for bells
   `,
   undo: `
     undo / undo that / undo the last / take that back / take back the last thing I said / scratch that / strike that
@@ -169,6 +206,10 @@ export const englishSayingsOfRequests: Sayings<SaidMeaning> = {
     damn, take that out again / shoot, take it back / correction, cross that out / cross that out
     strike the last one from the record / my glove hit send, undo / ctrl z / ctrl+z lol / withdraw that / un-do
     undo it / unto that / that shouldn't be in there, take it out / get rid of that last one
+    yank that last one / yank that back out / pull that back out / hit send too soon, undo / sent too soon, forget it
+    that went in by accident, get rid of it / that one's wrong, get rid of it / didn't mean that one, kill it
+    pretend I didn't say that / that never happened, undo it / lose that last one
+    chuck that last line / wrong piece, forget it / wrong pot, take it out again / I tapped that by accident
   `,
   help: `
     help / help me / help pls / how does this work / how do I use this / how do you work / what can you do
@@ -179,6 +220,9 @@ export const englishSayingsOfRequests: Sayings<SaidMeaning> = {
     don't know what to type / I don't get how this works / I'm lost here / stuck, how do I use you
     what words do you understand / which words do you know / what do you understand / explain how to use you
     show me how to talk to you / help with mixing line / help all / ?help
+    how do I talk to this thing / how do I talk to you / show me what I can type / what am I supposed to type
+    what am I meant to say here / how do you want me to write it / first time on this, what do I type
+    no clue how this thing works / give me a list of what I can say / how does this bot work
   `,
   greeting: `
     hello / hello there / hi / hi bot / hi everyone / hey / hey there / hiya / heya / howdy / howdy folks / yo / sup

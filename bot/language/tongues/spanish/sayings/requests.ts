@@ -15,6 +15,12 @@ export const spanishSayingsOfRequests: Sayings<SaidMeaning> = {
     quiero la tarjeta del tres / muestrame la valvula completa / mostrame la 7 che / abrime la mezcla 2
     lo que haya de la 8 / cuéntame todo de la mezcla 3 / échame la card del impeller / dame chance de ver el batch 4
     otra vez la ficha de la 5 / vuelve a poner el batch 1 / la 2, todo
+    quiero ver lo que hay de la 6 / déjame echarle un ojo a la 4 / échale un ojo a la mezcla 2 y enséñamela
+    dame los datos de la 9 / los detalles de la mezcla 1 / ponme los detalles de la 7 / saca la ficha de la 3
+    saca la ficha del lote 2 / échame la ficha de la mezcla 3 / pásame la ficha de la válvula / quiero ver la 8
+    quiero ver cómo va la carcasa / enséñame por dónde va la mezcla 1 / ponme delante la 5
+    súbeme a pantalla la mezcla 2 / el historial de la 9 / pásame el historial de la brida
+    todo lo que tengas de la mezcla 1 / a ver la 6 / a ver el bote de mezcla 2
   `,
   traveller: `
     mándame la hoja de ruta / imprime la hoja de ruta de la 7 / necesito el traveller del impeller 3
@@ -31,6 +37,10 @@ export const spanishSayingsOfRequests: Sayings<SaidMeaning> = {
     la pieza se va, dame su hoja / imprimí la hoja de la válvula / che mandame la hoja de ruta del impeller
     bájame el traveler de la 9 / quiero el traveler firmado de la 4 / dame el expediente de la 10 para imprimir
     los papeles que van con la carcasa, imprímelos / hoja de ruta ya / mándale a Bea el traveler de la 6
+    imprímeme el papel de ruta de la 4 / el papel de ruta de la carcasa / imprime el papel que va con la 7
+    ya viene el camión, sácame la hoja de la 9 / la documentación de la pieza 8 para el cliente
+    prepara los papeles de la 3 para el envío / el cliente pide el papel de la brida
+    hazme la hoja de ruta de la válvula
   `,
   export: `
     exporta la semana / mándame el registro en csv / sácame un csv del mes / dame el pdf de esta semana
@@ -45,6 +55,9 @@ export const spanishSayingsOfRequests: Sayings<SaidMeaning> = {
     csv de ayer a hoy / me mandas el historial del mes en archivo / quiero los datos crudos de la semana
     pásale a Bea el csv de la semana / el registro completo en formato tabla
     reporte de la semana en pdf, lo pide oficina / archivo del mes pasado / extrae el registro de junio
+    exporta todo / expórtame todo / exporta / pásame lo de este mes en csv / lo de hoy en un csv
+    mándame todo en un archivo / sácame todo a un fichero / necesito el registro de ayer
+    necesito la semana en csv para la oficina / me pasas el mes en una hoja de cálculo / todo lo de la semana en un csv
   `,
   now: `
     que esta corriendo / qué hay en marcha / muéstrame lo que corre / como vamos ahora / qué tenemos andando
@@ -56,6 +69,9 @@ export const spanishSayingsOfRequests: Sayings<SaidMeaning> = {
     lo que haya en curso / qué se está cociendo / acabo de volver, qué hay en marcha
     llego ahora, ponme al día de lo que corre / mostrame qué hay andando / qué está en marcha che / que tenemos vivo
     una foto de cómo está todo ahora / situación actual / dime que corre
+    enséñame todo lo que hay en marcha / todo lo que está en marcha / ponme al día de lo que hay en marcha
+    qué traemos en marcha / cómo va todo el taller / dame un vistazo de todo / todos los relojes que corren
+    qué hay corriendo
   `,
   handover: `
     paso el turno / entrego el turno a Kari / hago el relevo / relevo de turno / cambio de turno
@@ -81,6 +97,10 @@ export const spanishSayingsOfRequests: Sayings<SaidMeaning> = {
     consulta lote 55-C / te suena la serie 4499 / fijate si está el serial 4411 / buscá el job 88
     encuentra ese lote, el 9920 / dame el resultado de buscar 3310 / pásame lo que haya del trabajo 101
     filtra por job 88 / teclea 4411 a ver qué sale
+    búscame la serie 17 en los registros / mira a ver qué hay del lote 22 / mira si hay algo del trabajo 40
+    búscame el trabajo 61 / búscame el pedido 9 / enséñame lo que hay del lote 505 / qué tenemos de la serie 88
+    qué tenemos del pedido 31 / las piezas del trabajo 12, sácalas / lista lo del lote 73
+    checa en los registros la serie 640
   `,
   papers: `
     que papeles hay / enséñame los papeles / lista de papeles / papeles del fabricante / dame la hoja técnica
@@ -93,6 +113,9 @@ export const spanishSayingsOfRequests: Sayings<SaidMeaning> = {
     hojas de seguridad / enseñame los docs / manuales que haya / el folleto técnico / mostrame las fichas che
     los pdf del producto / qué hojas técnicas tenemos / papeleo del producto / ver papeles / ocupo el safety data sheet
     la documentación de la A y la B
+    tráeme las hojas de seguridad / tráeme la ficha técnica / dame la hoja de seguridad / las hojas técnicas por favor
+    imprime la lista de papeles / tienes a mano la hoja de seguridad / enséñame la hoja del fabricante
+    búscame la ficha de seguridad
   `,
   'set units us': `
     ponme libras y fahrenheit / quiero unidades americanas / cambia a fahrenheit / pásame a libras / en libras porfa
@@ -104,6 +127,9 @@ export const spanishSayingsOfRequests: Sayings<SaidMeaning> = {
     quiero verlo en square feet / switch a us units / ponme en unidades de acá de Texas / unidades de estados unidos
     medidas americanas / en medidas inglesas / libras en vez de kilos / fahrenheit en lugar de centigrados
     mis unidades: libras / que me salga en F / pasalo a imperial che / modo us / galones y libras porfa
+    a mí dámelo en libras / dámelo todo en fahrenheit / ponme todo en libras y fahrenheit / mejor en libras
+    mejor ponme fahrenheit / prefiero fahrenheit
+    pásame a fahrenheit / dame fahrenheit / fahrenheit porfa / pon todo en fahrenheit
   `,
   'set units metric': `
     ponme kilos y grados / unidades métricas / quiero sistema métrico / pásame a celsius / cambia a gramos
@@ -115,6 +141,9 @@ export const spanishSayingsOfRequests: Sayings<SaidMeaning> = {
     cámbialo a sistema internacional / SI, por favor, el sistema de unidades / unidades europeas
     medidas de aquí, métricas / grados normales, celsius / de libras a kilos / kilos en vez de libras
     pasame a metrico che / modo métrico / muéstrame litros y kilos / para mí gramos y celsius
+    a mí dámelo en kilos / dámelo todo en centígrados / ponme todo en kilos y centígrados / mejor en kilos
+    mejor ponme centígrados / prefiero los grados celsius
+    pásame a kilos / dame celsius / celsius porfa / pon todo en celsius
   `,
   'set language es': `
     en español / habla español / háblame en español / ponlo en español / cambia a español / cambia el idioma a español
@@ -149,15 +178,18 @@ export const spanishSayingsOfRequests: Sayings<SaidMeaning> = {
     no quiero verlos en el grupo, mándamelos a mí / avisos personales para mí / hablame al privado cuando suene algo
     timbres a mi privado / mandame los avisos por privado che / haz que mis avisos vengan por DM
     en el grupo no, en privado / quiero mis recordatorios uno a uno / directo a mí los avisos
+    los avisos mándamelos por privado / las alarmas solo a mí por privado
+    los timbres por mensaje privado / que los avisos me lleguen solo a mí
+    las campanas por interno
   `,
   undo: `
     borra eso / deshaz lo último / quita lo que acabo de poner / eso no, bórralo / me equivoqué, quítalo / bórralo
-    deshacer / undo / undo eso / echa pa tras lo último / échalo para atrás / olvida lo último / olvida lo que dije
+    deshacer / undo / undo eso / echa pa tras lo último / olvida lo último
     cancela eso / cancela lo último / anula eso / anula lo anterior / retira lo que apunté / no era eso, deshazlo
     quita la última / quítale lo último / quita eso porfa la regué / la cagué, bórralo / me colé, quita eso
     perdón, borra lo de recién / borrá eso / deshacé lo último / tachalo / táchalo / tacha lo último / elimina lo último
     elimina esa entrada / elimínalo / no no no, quítalo / ups, fuera eso / ay no, quita eso / scratch that / delete eso
-    take it back / cancel lo último / bórrale / borra la última línea / borra el último registro
+    take it back / cancel lo último / borra la última línea / borra el último registro
     borra mi último mensaje / no lo apuntes / no lo guardes, fue un error / fue sin querer, quítalo
     le di sin querer, deshaz / se me fue el dedo, borra / con los guantes le di mal, quítalo / error mío, anúlalo
     eso estaba mal, fuera / eso fue un error, bórralo / da marcha atrás / marcha atrás / un paso atrás / vuelve atrás
@@ -165,6 +197,10 @@ export const spanishSayingsOfRequests: Sayings<SaidMeaning> = {
     eso no cuenta, bórralo / hazte cuenta que no dije nada / como si no lo hubiera dicho / sácalo del registro
     saca lo último que metí / ctrl z / lo que acabo de decir, bórralo / reculo, quita eso / dictado mal, borra eso
     lo último no va / retráctalo
+    tumba esa última línea / quita eso que lo puse sin querer / lo puse sin querer, bórralo / bórrale
+    bórrale que no fue / nel, bórrale / quita lo último / eso no iba, quítalo / se me fue el dedo, borra eso
+    olvida lo que dije / haz como que no dije nada / le di sin querer, quítalo / échalo para atrás
+    échale para atrás a eso / mandé eso sin querer, quítalo
   `,
   help: `
     ayuda / ayúdame / help / cómo se usa esto / qué puedo decirte / que sabes hacer / qué comandos hay
@@ -174,6 +210,9 @@ export const spanishSayingsOfRequests: Sayings<SaidMeaning> = {
     con qué palabras se registra un bote / menú / ayuda porfa / necesito ayuda con el bot / cómo va este chisme
     cómo le hago pa apuntar / que puedo preguntarte / pa qué sirves / para qué más sirve esto / che cómo se usa el bot
     help me no le sé
+    no sé qué escribir / no sé qué escribir, ayúdame / cómo te hablo
+    enséñame qué puedo escribir / qué tengo que escribir aquí / es mi primera vez con esto, qué pongo
+    no le entiendo a esta cosa, ayuda / dame una lista de lo que puedo decir
   `,
   greeting: `
     hola / buenas / buenos días / buen día / buenas tardes / buenas noches / hola bot / qué tal / qué onda / qué hubo

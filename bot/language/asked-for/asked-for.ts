@@ -1,0 +1,135 @@
+// What somebody asks to be shown, set or taken back in words of their own, by what the words speak for: `throw pot 2 up on the
+// screen`, `ponme libras y fahrenheit`. What only shows is shown; whatever changes something is a tap.
+
+import type { Plainly } from '../as-said/as-said.ts';
+import { partsKnown } from '../parts-said/parts-known.ts';
+import type { LineContext } from '../reading.ts';
+import { claimed } from '../slots-heard/phrases.ts';
+import { type Piece, wordOf } from '../slots-heard/piece.ts';
+import { piecesOf } from '../slots-heard/pieces.ts';
+import { type AskedForMeaning, askedForMeanings, type SaidMeaning } from '../tongues/sayings-typed.ts';
+import type { Strictly, Understands, Understood } from '../understood.ts';
+import { soughtIn } from './sought.ts';
+import { spanIn } from './span-said.ts';
+
+/** A sentence of more asks for more than one thing. */
+const mostWords = 20;
+/** So likely it is asked for. */
+const leastShare = 0.55;
+/** And this may be meant as well, where a tap tells them apart. */
+const leastBeside = 0.2;
+
+/** Of these people ask questions in much the same words, which are answered as such. */
+const mayBeQuestions: ReadonlySet<SaidMeaning> = new Set(['card', 'now', 'find', 'help']);
+
+type AskedFor = (
+  ...[line, context, strictly, plainly]: [...Parameters<Understands>, Plainly]
+) => Understood | undefined;
+
+export const askedFor: AskedFor = (...said) => askedForIn(said, () => true);
+
+/** Ahead of questions: what is hardly ever asked as one. */
+export const askedForPlainly: AskedFor = (...said) => {
+  const [line, context] = said;
+  return askedForIn(said, (meaning) => !mayBeQuestions.has(meaning) || !holdsQuestion(line, context));
+};
+
+/** `how is 8 doing`, `show me where it is at`: some word of it asks. */
+function holdsQuestion(line: string, context: LineContext): boolean {
+  if (line.endsWith('?')) return true;
+  const { said } = context.hearing;
+  const pieces = piecesOf(line, context) ?? [];
+  const { claims } = claimed(pieces, said);
+  return pieces.some((piece, i) => {
+    const claim = claims[i]?.is;
+    if (claim === 'ask') return true;
+    if (claim === 'filler' || claim === 'light') return false;
+    const word = wordOf(piece) ?? '';
+    return said.asksFirst.some(([first, ...more]) => more.length === 0 && first === word);
+  });
+}
+
+function askedForIn(
+  [line, context, strictly, plainly]: Parameters<AskedFor>,
+  isMeant: (meaning: AskedForMeaning) => boolean,
+): Understood | undefined {
+  if (context.mayCallOff === true || line.split(' ').length > mostWords) return undefined;
+  const weighed = context.hearing.weighed.weigh(line);
+  const likely = weighed.flatMap(({ meaning, share }) =>
+    share > leastBeside && isAskedFor(meaning) && isMeant(meaning) ? [{ meaning, share }] : [],
+  );
+  const sum = likely.reduce((all, { share }) => all + share, 0);
+  if (sum < leastShare || likely[0]?.meaning !== weighed[0]?.meaning) return undefined;
+  const lines = likely.flatMap(({ meaning }) => {
+    const said =
+      lineFor(meaning, line, context, strictly) ?? lineFor(meaning, plainly()[0]?.line ?? line, context, strictly);
+    return said === undefined || strictly(said).kind === 'unread' ? [] : [said];
+  });
+  const [first] = lines;
+  if (first === undefined) return undefined;
+  return strictly(first).kind === 'question' ? { is: 'sure', line: first } : { is: 'likely', lines };
+}
+
+const asked: ReadonlySet<SaidMeaning> = new Set<SaidMeaning>(askedForMeanings);
+const isAskedFor = (meaning: SaidMeaning): meaning is AskedForMeaning => asked.has(meaning);
+
+function lineFor(meaning: AskedForMeaning, line: string, context: LineContext, strictly: Strictly): string | undefined {
+  const pieces = piecesOf(line, context) ?? [];
+  switch (meaning) {
+    case 'card':
+      return withOne(
+        meaning,
+        pieces.flatMap((piece) => shownOf(piece, context)),
+      );
+    case 'traveller':
+      return withOne(
+        meaning,
+        pieces.flatMap((piece) => partOf(piece, context)),
+      );
+    case 'find':
+      return soughtIn(line, context);
+    case 'handover':
+      return withOne(
+        meaning,
+        pieces.flatMap((piece) => (piece.is === 'person' ? [piece.name] : [])),
+      );
+    case 'export':
+      return spanIn(line, context, strictly);
+    case 'undo': {
+      const act = context.last?.().said();
+      return act === undefined ? undefined : `undo entry ${act.entry}`;
+    }
+    case 'now':
+    case 'help':
+      return pieces.every(namesNothing) ? meaning : undefined;
+    case 'papers':
+    case 'set units us':
+    case 'set units metric':
+    case 'set language es':
+    case 'set language en':
+    case 'set rings direct':
+      return meaning;
+    default: {
+      const never: never = meaning;
+      return never;
+    }
+  }
+}
+
+const withOne = (verb: string, things: readonly string[]): string | undefined =>
+  new Set(things).size === 1 ? `${verb} ${things[0]}` : undefined;
+
+/** `the 8`: the only one of that number. */
+function partOf(piece: Piece, { parts }: LineContext): readonly string[] {
+  if (piece.is === 'parts') return piece.names;
+  const numbered = piece.is === 'number' ? (partsKnown(parts).numbers.get(piece.value) ?? []) : [];
+  return numbered.length === 1 ? numbered : [];
+}
+
+function shownOf(piece: Piece, context: LineContext): readonly string[] {
+  if (piece.is === 'batch') return [`${piece.number}`];
+  return piece.is === 'can' ? [`can ${piece.number}`] : partOf(piece, context);
+}
+
+/** `what all is in the oven` asks more than what runs. */
+const namesNothing = ({ is }: Piece): boolean => is === 'word';
