@@ -97,19 +97,31 @@ export function likeliestIn(said: Said, before: Before | undefined, context: Lin
   const weighed = context.hearing.weighed.weigh(typedIn(said.pieces));
   const idle = weighed.filter(({ meaning }) => meaning === 'nothing' || meaning === 'asking');
   if (idle.reduce((sum, { share }) => sum + share, 0) > mostIdle) return [];
-  const made = weighed.flatMap(({ meaning, share }) =>
-    share < leastWeighed || !isSaidAct(meaning) ? [] : (actFrom(meaning, share, said, before, context) ?? []),
+  const likely = weighed.flatMap(({ meaning, share }) =>
+    share < leastWeighed || !isSaidAct(meaning)
+      ? []
+      : [{ act: meaning, share, made: actFrom(meaning, share, said, before, context) }],
   );
-  // What it cannot tell now leaves more for the others; what could not be made of it, it may tell all the same.
-  const lost = made.reduce((sum, each) => sum + (each.isFit ? 0 : each.share * (1 - strange)), 0);
+  const made = likely.flatMap((each) => each.made ?? []);
+  // What it cannot tell now leaves more for the others; what is done to another kind of thing it may tell all the same.
+  const cannotBe = likely.filter((each) =>
+    each.made === undefined ? !isOfOther(each.act, said.pieces) : !each.made.isFit,
+  );
+  const lost = cannotBe.reduce((sum, { share }) => sum + share * (1 - strange), 0);
   const shared = made
     .map((each) => ({ ...each, share: (each.isFit ? each.share : each.share * strange) / (1 - lost) }))
     .toSorted((one, other) => other.share - one.share);
-  const least = Math.max(leastShare, leastBeside * (weighed[0]?.share ?? 0));
-  const [first] = shared;
-  return first === undefined || first.share < least
-    ? []
-    : shared.filter(({ share }) => share >= Math.max(leastShare, leastBeside * first.share));
+  const impossible = new Set<SaidMeaning>(cannotBe.map(({ act }) => act));
+  const most = weighed.find(({ meaning }) => !impossible.has(meaning))?.share ?? 0;
+  const least = Math.max(leastShare, (leastBeside * most) / (1 - lost));
+  return shared.filter(({ share }) => share >= least);
+}
+
+/** `can 2 is empty`: only pots are emptied here. */
+function isOfOther(act: SaidAct, pieces: readonly Piece[]): boolean {
+  const things = new Set(pieces.flatMap(({ is }) => (is === 'one-of' ? ['parts'] : [is])));
+  const named = ['parts', 'batch', 'can'].filter((is) => things.has(is));
+  return named.length > 0 && !named.includes(actRows[act].on);
 }
 
 type Said = Pick<Clause, 'pieces' | 'claims'>;

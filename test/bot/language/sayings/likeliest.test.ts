@@ -37,7 +37,7 @@ describe('a line that no phrase accounts for', () => {
     ['the thermocouple taped to 3 crept to 88C', 'temp flange-3 88C'],
     ['four is a beauty, stamp it and let it go', 'release flange-4'],
     ['scooped the last dribble of 1 into the waste drum', 'empty 1'],
-    ['da la 2 por seca, el dedo sale limpio', 'dry flange-2'],
+    ['le doy por seca la 2 aunque el dedo brille', 'dry flange-2'],
   ])('given %s, then %s is a tap', (line, tap) => {
     expect(offered(line)).toContain(tap);
   });
