@@ -5,6 +5,7 @@ import { asSaid, type Plainly, plainlySaid } from './as-said/as-said.ts';
 import { askedInWords, askedWithoutMark } from './asked/asked.ts';
 import { askedFor, askedForPlainly } from './asked-for/asked-for.ts';
 import { labelSaid } from './labels/label-said.ts';
+import { linesApart } from './lines-apart.ts';
 import { partTold } from './parts-in/part-told.ts';
 import { partsCameIn } from './parts-in/parts-came-in.ts';
 import type { LineContext } from './reading.ts';
@@ -131,8 +132,11 @@ function bothLikely(found: Likely, other: Understood, context: LineContext, line
   if (other.is !== 'likely' && isSame && !mayBeAsked(line, context)) return other;
   const weighed = context.hearing.weighed.weigh(line);
   const most = Math.max(...found.lines.map((each) => shareOf(each, weighed)));
+  // One of several acts that were found together stands behind them.
+  const ofSeveral = new Set(found.lines.map(linesApart).flatMap((acts) => (acts.length > 1 ? acts : [])));
   const likelier = more.lines.filter((each) => shareOf(each, weighed) > most);
-  return { ...found, lines: [...new Set([...likelier, ...found.lines])] };
+  const alone = likelier.filter((each) => !ofSeveral.has(each));
+  return { ...found, lines: [...new Set([...alone, ...found.lines, ...likelier])] };
 }
 
 type Likely = Extract<Understood, { is: 'likely' }>;

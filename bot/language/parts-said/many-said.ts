@@ -23,6 +23,7 @@ export function manyMeant(
   const rest = left.length === 0 ? fitting : left;
   if (rest.length === 0) return [];
   if (count === undefined || count >= rest.length) return count === undefined || count === rest.length ? [rest] : [];
+  if (many === 'first') return [rest.slice(0, count)];
   if (many === 'last') return [rest.slice(-count)];
   const ofCard = named.filter((name) => rest.includes(name));
   if (ofCard.length === count) return [ofCard];

@@ -78,6 +78,10 @@ export function clearlyTold(pieces: readonly Piece[], context: LineContext): Sai
   return isTold(first.meaning, pieces, context) ? first.meaning : undefined;
 }
 
+/** How likely the words of a clause tell this act. */
+export const speaksFor = (pieces: readonly Piece[], act: SaidAct, { hearing }: LineContext): number =>
+  hearing.weighed.weigh(typedIn(pieces)).find(({ meaning }) => meaning === act)?.share ?? 0;
+
 /** More likely than all else together. */
 const leastClear = 0.5;
 
@@ -155,7 +159,9 @@ const fewestSigns = 2;
 function isTold(act: SaidAct, pieces: readonly Piece[], { hearing: { weighed } }: LineContext): boolean {
   const words = new Set(pieces.flatMap((piece) => rootsOf(wordOf(piece) ?? '')));
   const speaks = [...words].filter((word) => weighed.speaksFor(word, act) > 0);
-  const figures = pieces.filter(({ is }) => is === 'figure');
+  const numbers = pieces.filter(({ is }) => is === 'number');
+  // Of two numbers one at least was read.
+  const figures = [...pieces.filter(({ is }) => is === 'figure'), ...numbers.slice(1)];
   return speaks.length + figures.length >= fewestSigns;
 }
 

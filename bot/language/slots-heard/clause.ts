@@ -3,6 +3,7 @@
 
 import type { SaidAct } from '../tongues/said-words.ts';
 import { actRows, strongerThan } from './act-rows.ts';
+import { partedIn, type Speaks } from './acts-in-clause.ts';
 import type { Claim, Claimed } from './phrases.ts';
 import { type Piece, wordOf } from './piece.ts';
 import type { SaidTable } from './said-table.ts';
@@ -14,6 +15,8 @@ export interface Clause {
   readonly claims: readonly (Claim | undefined)[];
   /** What its words tell clearly where no phrase of an act is in it. */
   readonly tells?: SaidAct;
+  /** It was parted from the next by what their words weigh. */
+  readonly isParted?: true;
   /** What nobody knows of it was weighed: it speaks of this act, as a whole. */
   readonly isWeighed?: true;
 }
@@ -22,6 +25,21 @@ export interface Clause {
 type TellsClearly = (pieces: readonly Piece[]) => SaidAct | undefined;
 
 export function clausesOf(
+  pieces: readonly Piece[],
+  { claims, phrases }: Claimed,
+  table: SaidTable,
+  told: TellsClearly,
+  speaks: Speaks,
+): readonly Clause[] {
+  return clausesJointed(pieces, { claims, phrases }, table, told).flatMap((clause) => {
+    const parted = partedIn(clause, speaks) ?? [];
+    return parted.length === 0
+      ? [clause]
+      : parted.map((each): Clause => ({ ...clauseOf(each.pieces, each.claims, isAboutCan(clause)), isParted: true }));
+  });
+}
+
+function clausesJointed(
   pieces: readonly Piece[],
   { claims, phrases }: Claimed,
   table: SaidTable,
@@ -126,8 +144,9 @@ function withoutMany(clause: Clause): Clause {
  */
 function isSameAct(one: Clause, other: Clause): boolean {
   const [act, ...more] = one.acts;
+  const isCan = one.acts.every((each) => actRows[each].on === 'can');
   const names = ({ pieces }: Clause): boolean =>
-    pieces.some(({ is }) => is === 'parts' || is === 'one-of' || is === 'batch' || is === 'can');
+    pieces.some((piece) => isNamed(piece) || (isCan && piece.is === 'number'));
   const way = ({ pieces }: Clause) => pieces.find((piece) => piece.is === 'method')?.method;
   const [next, ...others] = other.acts;
   if (act === undefined || next === undefined || more.length > 0 || others.length > 0) return false;

@@ -14,7 +14,7 @@ import { eachItsOwn } from './each-its-own.ts';
 import { figuresFor } from './figures-for.ts';
 import { manyIn } from './many-in.ts';
 import { type Piece, wordOf } from './piece.ts';
-import { type Before, type Heard, thingsOf } from './things.ts';
+import { type Before, type Heard, partsNumbered, thingsOf } from './things.ts';
 
 export interface Composed {
   /** Several, where one of several things may be meant; the lines of one are said together. */
@@ -52,6 +52,7 @@ function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context
     many: manyIn(clause, context.hearing.said.lists),
     namedLast: () => partsOfLast(context),
     isPotUnnumbered: isPotUnnumbered(clause, context),
+    joinedTo: joinedTo(clause.pieces, live, context),
     used: new Set(),
   };
   if (isOfOtherGear(act, clause.pieces)) return undefined;
@@ -96,11 +97,26 @@ function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context
     figures.isWhole && isAllTaken(heard, clause.claims, figures.used) && !things.isAssumed && !method.isAssumed;
   return {
     ways: things.choices.map((each) => each.map(lineOf)),
-    isSure: isWhole && isTaken && things.choices.length === 1,
+    isSure: isWhole && isTaken && things.choices.length === 1 && clause.isParted !== true,
     parts: things.parts,
     ...(things.batch !== undefined && { batch: things.batch }),
     ...(things.isUnnamed && figures.texts.length === 0 && { isUnnamed: true }),
   };
+}
+
+function joinedTo(pieces: readonly Piece[], live: LiveNow, { hearing: { said } }: LineContext): readonly Piece[] {
+  const isJoint = (at: number): boolean => said.joints.has(wordOf(pieces[at]) ?? '');
+  const isArticle = (at: number): boolean => said.articles.has(wordOf(pieces[at]) ?? '');
+  const isListed = (piece: Piece | undefined): boolean =>
+    piece?.is === 'number' && partsNumbered(piece, live).length > 0;
+  const isNamed = (piece: Piece | undefined): boolean =>
+    piece?.is === 'parts' || (piece?.is === 'one-of' && piece.isSome !== true);
+  return pieces.filter((piece, at) => {
+    const ahead = isArticle(at - 1) ? at - 2 : at - 1;
+    if (isListed(piece) && isJoint(ahead) && isNamed(pieces[ahead - 1])) return true;
+    const next = isArticle(at + 2) ? at + 3 : at + 2;
+    return isListed(piece) && isJoint(at + 1) && isNamed(pieces[next]);
+  });
 }
 
 /** `from the pot` is the one that there is. */

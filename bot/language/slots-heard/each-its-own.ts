@@ -7,6 +7,7 @@ import type { SaidAct } from '../tongues/said-words.ts';
 import { actRows } from './act-rows.ts';
 import type { Clause } from './clause.ts';
 import { readAs } from './figures-for.ts';
+import { partsNumbered } from './things.ts';
 
 /** Each part, and the line that gives it its own. */
 export interface EachItsOwn {
@@ -20,8 +21,15 @@ export function eachItsOwn(act: SaidAct, { pieces }: Clause, context: LineContex
   const { isOfOne, figures = [] } = actRows[act];
   const [row] = figures;
   if (isOfOne !== true || row === undefined || row.most > 1) return undefined;
+  const live = context.live?.();
+  let isDue = true;
   const told = pieces.flatMap((piece): readonly Told[] => {
     if (piece.is === 'parts') return piece.names.map((name) => ['part', name]);
+    // `5's surface is 20, 6's is 21`: by its number, where a part is due.
+    const [only, other] = live === undefined || !isDue ? [] : partsNumbered(piece, live);
+    const isPart = only !== undefined && other === undefined;
+    if (piece.is === 'number') isDue = !isPart;
+    if (isPart) return [['part', only]];
     const figure = readAs(row, piece, context);
     return figure === undefined ? [] : [['figure', figure]];
   });

@@ -5,7 +5,7 @@ import { known } from '../../../core/known.ts';
 import { type Alarm, alarmNamed } from '../../../core/session/session-commands.ts';
 import { actsJoint } from '../lines-apart.ts';
 import type { LineContext } from '../reading.ts';
-import { clearlyTold, likeliestIn } from '../sayings/likeliest.ts';
+import { clearlyTold, likeliestIn, speaksFor } from '../sayings/likeliest.ts';
 import type { SaidAct } from '../tongues/said-words.ts';
 import { asTaps, type Understands, type Understood } from '../understood.ts';
 import { verbNamed } from '../verbs-typed.ts';
@@ -73,7 +73,13 @@ function heardOf(pieces: readonly Piece[], { claims, phrases }: Claimed, context
       (claim === undefined && (pieces[i]?.typed.length ?? 0) < 3),
   );
   if (isLost || isAlone) return undefined;
-  const clauses = clausesOf(pieces, { claims, phrases }, said, (each) => clearlyTold(each, context));
+  const clauses = clausesOf(
+    pieces,
+    { claims, phrases },
+    said,
+    (each) => clearlyTold(each, context),
+    (each, act) => speaksFor(each, act, context),
+  );
   const heard = understoodAs(clauses, eachHeard(clauses, context));
   return unknown > mostUnknown && (heard?.is !== 'likely' || heard.lines.length > 1) ? undefined : heard;
 }

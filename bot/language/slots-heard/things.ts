@@ -23,6 +23,8 @@ export interface Heard {
   readonly namedLast: () => readonly PartName[];
   /** `it`, `them`. */
   readonly isNamedBefore: boolean;
+  /** `6 and the housing`: numbers in one list with a part by its name. */
+  readonly joinedTo: readonly Piece[];
   /** `from batch too`: a pot by a number that was not heard. */
   readonly isPotUnnumbered: boolean;
   /** Bare numbers that named a thing. */
@@ -69,7 +71,16 @@ function partsOf(heard: Heard): Things | undefined {
     const phase = phases.get(name);
     return row.parts === undefined || (phase !== undefined && row.parts.includes(phase));
   };
-  const named = [...new Set(pieces.flatMap((piece) => (piece.is === 'parts' ? piece.names : [])))];
+  const byName = pieces.flatMap((piece) => (piece.is === 'parts' ? piece.names : []));
+  const listed = heard.joinedTo.flatMap((piece) => {
+    used.add(piece);
+    const numbered = partsNumbered(piece, live).filter((name) => !byName.includes(name));
+    const [only, other] = numbered.length > 1 ? numbered.filter(fits) : numbered;
+    return other === undefined && only !== undefined ? [only] : [];
+  });
+  // Where two have that number, none is left out.
+  if (listed.length < heard.joinedTo.length) return undefined;
+  const named = [...new Set([...listed, ...byName])];
   if (many?.piece !== undefined && named.length === 0) used.add(many.piece);
   const batch = row.takes?.includes('batch') === true ? coatBatch(heard, named.length === 0) : undefined;
   const told = (choices: readonly (readonly PartName[])[], isAssumed = false): Things => ({

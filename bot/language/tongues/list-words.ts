@@ -1,7 +1,7 @@
 // How several parts are told by tongue, in lower case and without accents.
 
-/** Many parts by one word: all to which an act can be done, two of them, those that are left, the last so many. */
-export const manies = ['all', 'both', 'rest', 'last'] as const;
+/** Many parts by one word: all to which an act can be done, two of them, those that are left, the first or the last so many. */
+export const manies = ['all', 'both', 'rest', 'first', 'last'] as const;
 export type Many = (typeof manies)[number];
 
 export interface ListWords {

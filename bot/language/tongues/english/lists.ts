@@ -15,6 +15,7 @@ export const englishLists: ListWords = {
     all: 'all, all of them, all of those, all of these, all of the, every one, every one of them, every one of, every single one, every single one of, every last one, every last one of, every bare one, every bare one of, every bare part, each one of, each of, each and every one, each and every one of, everything, every part, every piece, the lot, the whole lot, lot of them, the whole set, them all',
     both: 'both, both of them, both of those, both of the, the pair, pair of them, the two of them, two of them',
     rest: 'rest, rest of them, rest of those, rest of the, others, other ones, the other ones, remaining, remaining ones, remainder',
+    first: 'first, first of them, first ones',
     last: 'last, last of them, last ones',
   },
   nouns: {

@@ -30,6 +30,7 @@ export const spanishLists: ListWords = {
     all: 'todas, todos, todas ellas, todos ellos, todo, toditas, toditos, todo lo, todas las, todos los, todas las piezas, cada una, cada uno, cada una de las, cada uno de los, todas y cada una, todos y cada uno',
     both: 'ambas, ambos, las dos, los dos, el par, ambas dos',
     rest: 'resto, demas, otras, otros, restantes, que faltan, que faltaban, que quedan, que quedaban, que falta, faltantes, sobrantes',
+    first: 'primeras, primeros, primera, primero',
     last: 'ultimas, ultimos, ultima, ultimo',
   },
   nouns: {

@@ -41,6 +41,10 @@ describe('several acts in one line', () => {
     ["the bracket's 19 on the surface, room's 21 and 44%", 'surface bracket-10 19C; air 21C 44% room'],
     ['did 4 with the brush and 5 with the roller, both from batch 1', 'coat flange-4 1 brush; coat flange-5 1 roller'],
     ['9 looks good, released. also 8 at 91', 'release valve-body-9; temp flange-8 91C'],
+    ['7 was hot enough so i pulled it out and put argon on can 3', 'out flange-7; blanket 3'],
+    ['pulled 8 and 9 is released', 'out flange-8; release valve-body-9'],
+    ["4's surface is 20, 5's is 21", 'surface flange-4 20C; surface flange-5 21C'],
+    ['stirrer off on 1 then ran it through the filter', 'stop 1; filter 1'],
   ])('given %s, then both are taken or offered together', (said, lines) => {
     expect(linesOf(readLine(said, inUse))).toContain(lines);
   });
@@ -57,6 +61,8 @@ describe('several acts in one line', () => {
 describe('parts told one after the other', () => {
   it.each([
     ['4 thru 5 and also the 6 got flow coated, batch 1', 'coat flange-4 flange-5 flange-6 1 flow'],
+    ['6 and the bracket are sanded', 'prep flange-6 bracket-10 sanding'],
+    ['the first two of job 61 got the roller, batch 1', 'coat flange-4 flange-5 1 roller'],
     ['every bare one of job 61 has had the roller, out of pot 1', 'coat flange-4 flange-5 flange-6 1 roller'],
   ])('given %s, then all of them are meant', (said, line) => {
     expect(linesOf(readLine(said, inUse))).toContain(line);
