@@ -11,6 +11,8 @@ export interface Label {
   readonly components: ReadonlySet<string>;
   readonly lots: ReadonlySet<string>;
   readonly amounts: readonly string[];
+  /** `4 cans`. */
+  readonly counts: readonly number[];
   /** ISO. */
   readonly lastDays: ReadonlySet<string>;
   readonly says: ReadonlySet<LabelKind>;
@@ -22,11 +24,11 @@ export interface Label {
 const mostPieces = 60;
 
 export function labelIn(line: string, context: LineContext): Label | undefined {
-  const pieces = (line.match(/[^\s,;:|()=#"]+/g) ?? []).map((piece) => piece.replace(/(?<=.)[.!]+$/, ''));
+  const pieces = (line.match(/[^\s,;:|()=#"]+/g) ?? []).map((piece) => piece.replace(/(?<=.)(?:[.!]+|['’]s)$/, ''));
   if (pieces.length > mostPieces) return undefined;
   const on: Reader = { pieces, words: pieces.map((piece) => withoutAccents(piece.toLowerCase())), context };
   const found = { components: new Set<string>(), lots: new Set<string>(), lotsElse: new Set<string>() };
-  const [amounts, rest]: [string[], string[]] = [[], []];
+  const [amounts, counts, rest]: [string[], number[], string[]] = [[], [], []];
   const [lastDays, says] = [new Set<string>(), new Set<LabelKind>()];
   for (let at = 0; at < pieces.length; ) {
     const phrase = phraseAt(on, at);
@@ -41,11 +43,12 @@ export function labelIn(line: string, context: LineContext): Label | undefined {
     if ('component' in value) found.components.add(value.component);
     if ('lot' in value) found[value.isElse === true ? 'lotsElse' : 'lots'].add(value.lot);
     if ('amount' in value) amounts.push(value.amount);
+    if ('count' in value) counts.push(value.count);
     if ('lastDay' in value) lastDays.add(value.lastDay);
     at = value.to;
   }
   const lots = found.lots.size > 0 ? found.lots : found.lotsElse;
-  return { components: found.components, lots, amounts, lastDays, says, rest };
+  return { components: found.components, lots, amounts, counts, lastDays, says, rest };
 }
 
 interface Reader {
@@ -66,6 +69,7 @@ type Value = { readonly to: number } & (
   | { readonly component: string; readonly lot?: string; readonly isElse?: true }
   | { readonly lot: string; readonly isElse?: boolean }
   | { readonly amount: string }
+  | { readonly count: number }
   | { readonly lastDay: string }
 );
 
@@ -95,7 +99,19 @@ function alone(on: Reader, at: number): Value | undefined {
   if (piece === 'A' || piece === 'B') return { component: piece, to: at + 1 };
   const [, component, lot] = /^([AB])-(\w*\d[\w-]*)$/.exec(piece) ?? [];
   if (component !== undefined && lot !== undefined) return { component, lot, to: at + 1 };
-  return amountAt(on, at) ?? lastDayAt(on, at, false);
+  return amountAt(on, at) ?? countAt(on, at) ?? lastDayAt(on, at, false);
+}
+
+/** `4 cans`, `4 new cans`, `4 x 5 kg`. */
+function countAt(on: Reader, at: number): Value | undefined {
+  const [, count] = /^(\d{1,2})x?$/i.exec(on.pieces[at] ?? '') ?? [];
+  if (count === undefined) return undefined;
+  const { said } = on.context.hearing;
+  const [next = '', after = ''] = on.words.slice(at + 1, at + 3);
+  if (next === 'x' || (/x$/i.test(on.pieces[at] ?? '') && amountAt(on, at + 1) !== undefined))
+    return { count: Number(count), to: next === 'x' ? at + 2 : at + 1 };
+  const isOfCans = [next, after].some((word) => said.cans.has(word) || said.cans.has(word.replace(/s$/, '')));
+  return isOfCans ? { count: Number(count), to: at + 1 } : undefined;
 }
 
 /** `5.0 kg`, `11lb`. */

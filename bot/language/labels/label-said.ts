@@ -35,34 +35,77 @@ const namesLot = (line: string, { hearing }: LineContext): boolean =>
 function ofLabel(line: string, context: LineContext, strictly: Strictly): Understood | undefined {
   if (!namesLot(line, context) && !/\b[AB]-\w*\d|\d\s?(?:kg|lb|g)\b/i.test(line)) return undefined;
   const label = labelIn(line, context);
-  if (label === undefined || !isWhole(label) || onlyAsksOrDenies(label.rest.join(' '), context)) return undefined;
+  if (label === undefined || onlyAsksOrDenies(label.rest.join(' '), context)) return undefined;
   const { rest, says } = label;
+  const told = toldIn(label);
+  if (!isLabel(label, told)) return undefined;
+  // `is A lot 7731 open`: what is no whole label may be asked.
+  if (!isWhole(label) && (told !== 'open' || onlyAsksOrDenies(line, context))) return undefined;
   const sheet = context.sheetIds.find((id) => rest.join('-').toLowerCase().includes(id));
   const others = sheet === undefined ? rest : rest.filter((word) => !sheet.split('-').includes(word.toLowerCase()));
-  const acts = says.has('asOpen') ? ['open'] : says.has('asReceived') ? ['received'] : ['open', 'received'];
+  const acts = told === undefined ? (['open', 'received'] as const) : [told];
   const lines = acts.map((act) => lineOf(act, label, sheet)).filter((each) => strictly(each).kind === 'command');
   const [first, ...more] = lines;
   if (first === undefined) return undefined;
-  return more.length === 0 && others.length === 0 && says.has('asOpen')
+  const isSaid = says.has(told === 'received' ? 'asReceived' : 'asOpen');
+  return more.length === 0 && isSaid && isTalkOf(told, line, others, context)
     ? { is: 'sure', line: first }
     : { is: 'likely', lines };
 }
 
-/** A lot, its part, and how much or how long: else it is no label. */
-const isWhole = ({ components, lots, amounts, lastDays, rest, says }: Label): boolean =>
+/** Which of them was done, where it was said; nobody opens several at once. */
+function toldIn({ says, counts }: Label): Act | undefined {
+  if (says.has('asOpen')) return 'open';
+  return says.has('asReceived') || counts.some((count) => count > 1) ? 'received' : undefined;
+}
+
+type Act = 'open' | 'received';
+
+/** What stands round the label is of the act as well: `just cracked it, argon's right here`. */
+const surely = 0.6;
+const mostOthers = 3;
+
+function isTalkOf(
+  act: Act | undefined,
+  line: string,
+  others: readonly string[],
+  { hearing: { weighed } }: LineContext,
+): boolean {
+  if (others.length === 0) return true;
+  const [top] = weighed.weigh(line);
+  return others.length <= mostOthers && top !== undefined && top.meaning === act && top.share >= surely;
+}
+
+/** A lot and its part, and nothing twice. */
+const isLabel = ({ components, lots, amounts, counts, lastDays, rest, says }: Label, told: Act | undefined): boolean =>
   components.size === 1 &&
   lots.size === 1 &&
   amounts.length <= 1 &&
   lastDays.size <= 1 &&
-  amounts.length + lastDays.size > 0 &&
+  counts.length <= 1 &&
+  (counts.length === 0 || (told === 'received' && amounts.length === 1)) &&
   // A figure that nobody could read, or a day that may be two, is never left out.
   !rest.some((piece) => /\d/.test(piece)) &&
   !(says.has('expiry') && lastDays.size === 0);
 
-function lineOf(act: string, { components, lots, amounts, lastDays, says }: Label, sheet: string | undefined): string {
+/** How much is in it, or how long it lasts: what a can has on it. */
+const isWhole = ({ amounts, lastDays }: Label): boolean => amounts.length + lastDays.size > 0;
+
+function lineOf(
+  act: Act,
+  { components, lots, amounts, counts, lastDays, says }: Label,
+  sheet: string | undefined,
+): string {
   const [day] = lastDays;
   return [
-    ...[act, ...amounts.filter(() => act === 'received'), ...components, 'lot', ...lots],
+    ...[
+      act,
+      ...counts.flatMap((count) => [count, 'x']),
+      ...amounts.filter(() => act === 'received'),
+      ...components,
+      'lot',
+      ...lots,
+    ],
     ...amounts.filter(() => act === 'open'),
     ...(day === undefined ? [] : ['exp', day]),
     ...(sheet === undefined ? [] : [sheet]),

@@ -8,10 +8,12 @@ export const englishLabels: LabelWords = {
   lotElse: 'batch, batch no, batch no., batch number',
   expiry:
     'exp, exp., exp date, exp. date, expires, expires in, expires on, expiry, expiry date, expiration, expiration date, expiring, best before, best before end, best by, use by, use before, good until, good till, good to, bb, bbe, bbd, b/b, valid until, shelf life until, out of date',
-  asOpen: 'open, opened, opening, just opened, cracked open, cracked, popped open, popped, broke open, broached',
-  asReceived: 'received, arrived, came in, delivered, delivery, got in, in stock, took in, booked in, book in',
+  asOpen:
+    'open, opened, opening, just opened, cracked open, cracked, popped open, popped, broke open, broached, busted open, unsealed, uncapped, broke the seal, seal broken, tapped, tapped a new',
+  asReceived:
+    'received, arrived, came in, delivered, delivery, got in, in stock, took in, booked in, book in, booking in, took delivery, turned up, signed for, unloaded',
   gas: 'gas, argon, nitrogen, n2, ar',
   rounds:
-    'a, an, the, i, we, have, has, had, just, it, its, this, that, one, new, another, can, tin, cans, of, with, whose, label, says, say, said, reads, read, on, is, and, under, ready, at, hand, no, no., net, net wt, net weight, net wt., wt, wt., weight, contents, net contents, nt, mfg, batch, got, up, here, now, please, thanks, from, for, ok, okay, so, hi, today, date, full, sealed, off, our, my, did, over, in, to, pack, size',
+    'a, an, the, i, we, have, has, had, just, it, its, this, that, one, new, another, can, tin, cans, of, with, whose, label, says, say, said, reads, read, on, is, and, under, ready, at, hand, no, no., net, net wt, net weight, net wt., wt, wt., weight, contents, net contents, nt, mfg, batch, got, up, here, now, please, thanks, from, for, ok, okay, so, hi, today, date, full, sealed, off, our, my, did, over, in, to, pack, size, each, apiece, x, sticker, tag, fresh, right',
   dayJoints: 'of, in, the, end, date',
 };

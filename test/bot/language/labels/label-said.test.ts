@@ -53,6 +53,32 @@ describe('a label read off of a can that was opened', () => {
   });
 });
 
+describe('a label with talk round it', () => {
+  it.each<[string, 'en' | 'es', string]>([
+    [
+      "PART A LOT 7731 NET 5 KG EXP 2027-01 <- just cracked this one, argon's right here",
+      'en',
+      'open A lot 7731 5kg exp 2027-01-31 gas',
+    ],
+    ['cracked a tin of part B. sticker on it shows LOT 8841 / 5 kg', 'en', 'open B lot 8841 5kg'],
+    ['COMP. B · LOTE 8841 · 5 KG · CAD. 2026-11 · recién abierto', 'es', 'open B lot 8841 5kg exp 2026-11-30'],
+  ])('given %j, then it opens the can', async (line, language, as) => {
+    const answer = await answerTo(line, language);
+    const strict = await answerTo(as, language);
+    expect([answer.code, answer.recorded]).toEqual([strict.code, strict.recorded]);
+    expect(answer.text).toMatch(/^.*\n(?:.*\n)*.*(?:Taken as|Entendido como): /);
+  });
+
+  it.each<[string, 'en' | 'es', string]>([
+    ['got 4 cans of A in, 5kg each, lot 7745 exp 2026-12', 'en', 'received 4 x 5kg A lot 7745 exp 2026-12-31'],
+    ['B lot 8841 2 x 5 kg on the shelf', 'en', 'received 2 x 5kg B lot 8841'],
+    ['4 botes de A de 5kg cada uno, lote 7745', 'es', 'received 4 x 5kg A lot 7745'],
+  ])('given %j, then one tap books in as many', async (line, language, as) => {
+    const answer = await answerTo(line, language);
+    expect([answer.recorded, answer.lines]).toEqual([false, [as]]);
+  });
+});
+
 describe('what is no label', () => {
   it.each([
     'lot 7731 5kg exp 2026-12',
@@ -60,6 +86,10 @@ describe('what is no label', () => {
     'do not open part A lot 7731 5kg yet',
     'is part A lot 7731 5kg open?',
     'part A 5 kg',
+    'is A lot 7731 open',
+    'who opened A lot 7731',
+    'we never opened A lot 7731',
+    'opened 4 cans of A lot 7731 5kg',
     'new can of part A lot 7731 5kg exp 6 december',
     'new can of part A lot 7731 5kg exp soon',
   ])('given %j, then no can is opened or offered', async (line) => {
