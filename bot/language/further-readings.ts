@@ -2,7 +2,7 @@
 
 import { known } from '../../core/known.ts';
 import { asSaid, type Plainly, plainlySaid } from './as-said/as-said.ts';
-import { askedInWords, askedWithoutMark } from './asked/asked.ts';
+import { askedInWords, askedMostly, askedOutright } from './asked/asked.ts';
 import { askedFor, askedForPlainly } from './asked-for/asked-for.ts';
 import { labelSaid } from './labels/label-said.ts';
 import { linesApart } from './lines-apart.ts';
@@ -97,12 +97,13 @@ const further: readonly InFigures[] = [
   bareAnswer,
   reasonAnswer,
   askedFor,
+  inFirstFigures(askedOutright),
   asSaid,
   partsCameIn,
   inFigures(slotsHeard),
   inFigures(likeliestActs),
   ownWordsAnswer,
-  inFirstFigures(askedWithoutMark),
+  inFirstFigures(askedMostly),
 ];
 
 /** What puts right, or asks for something, is no act besides. */

@@ -10,7 +10,15 @@ import { type OtherwiseTable, otherwiseTableOf } from './said-of-last/otherwise-
 import type { PassedOver } from './sayings/signs.ts';
 import { type Sayings, type Weigher, weigherOf } from './sayings/weigher.ts';
 import { type SaidTable, saidTableOf } from './slots-heard/said-table.ts';
-import { type AskedMeaning, askedMeanings, type SaidMeaning, saidMeanings } from './tongues/sayings-typed.ts';
+import {
+  type AskedMeaning,
+  askedMeanings,
+  asksMeaning,
+  type SaidMeaning,
+  type SaidOrAsked,
+  saidMeanings,
+  saidOrAsked,
+} from './tongues/sayings-typed.ts';
 import type { TimesTyped, Typed } from './tongues/typed.ts';
 import { type Spellings, spellingsOf } from './typed/units-typed.ts';
 import { withoutAccents } from './typed/without-accents.ts';
@@ -39,6 +47,8 @@ interface Tables {
   readonly weighed: Weigher<SaidMeaning>;
   /** The same of what is asked, of a line that asks. */
   readonly askedWeighed: Weigher<AskedMeaning>;
+  /** All of both: what is asked counts one by one, each as much as an act, so that a few words of one question tell that it asks. */
+  readonly saidOrAsked: Weigher<SaidOrAsked>;
 }
 
 export interface Hearing extends Numbers, Tables {
@@ -108,12 +118,23 @@ function tablesOf(tongues: readonly Typed[]): Tables {
       );
       return made.askedWeighed;
     },
+    get saidOrAsked() {
+      made.saidOrAsked ??= weigherOf(
+        tongues.flatMap(({ sayings, askings }) => [...sayings, ...askings.map(eachAsking)]),
+        saidOrAsked,
+        passedOver(this.said),
+      );
+      return made.saidOrAsked;
+    },
   };
 }
 
 const anyAsking = (askings: Sayings<AskedMeaning>): Sayings<SaidMeaning> => ({
   asking: Object.values(askings).join('\n'),
 });
+
+const eachAsking = (askings: Sayings<AskedMeaning>): Sayings<SaidOrAsked> =>
+  Object.fromEntries(askedMeanings.map((meaning) => [asksMeaning(meaning), askings[meaning] ?? '']));
 
 const numbersOf = (tongues: readonly Typed[]): Numbers => ({
   numbers: new Map(tongues.flatMap(({ numbers }) => Object.entries(numbers.words))),
@@ -158,13 +179,7 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
         helpGroups.flatMap((group) => wordsOf(typed[group]).map((word) => [word, group] as const)),
       ),
     ),
-    settings: new Map(
-      tongues.flatMap(({ settings }) =>
-        settingNames.flatMap((name) =>
-          (settings[name].typed?.split(', ') ?? []).map((words) => [withoutAccents(words), name] as const),
-        ),
-      ),
-    ),
+    settings: settingsOf(tongues),
     languages: new Map([
       ...(all?.tongues ?? tongues).flatMap(({ languages }) => byPhrase(languages)),
       ...codes.map((code) => [code.toLowerCase(), code] as const),
@@ -188,6 +203,9 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     get askedWeighed() {
       return (all ?? tables).askedWeighed;
     },
+    get saidOrAsked() {
+      return (all ?? tables).saidOrAsked;
+    },
     get labelled() {
       return tables.labelled;
     },
@@ -197,6 +215,15 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     cries: all?.cries ?? cryTableOf(tongues, verbs),
   };
 }
+
+const settingsOf = (tongues: readonly Typed[]): Hearing['settings'] =>
+  new Map(
+    tongues.flatMap(({ settings }) =>
+      settingNames.flatMap((name) =>
+        (settings[name].typed?.split(', ') ?? []).map((words) => [withoutAccents(words), name] as const),
+      ),
+    ),
+  );
 
 /** `flange`, `flanges`. */
 const namesOf = ({ nouns, plurals }: ListTable): ReadonlySet<string> =>

@@ -7,7 +7,7 @@ import type { QuestionsTyped, TopicAsked } from '../tongues/questions-typed.ts';
 import type { Understands } from '../understood.ts';
 import { lineOf, standingLine, stateLine, topicLine } from './asked-line.ts';
 import { type Asking, askingIn } from './asking.ts';
-import { type AskedIn, likeliestAsked, shareOfAsking } from './likeliest-asked.ts';
+import { type AskedIn, likeliestAsked, shareOfAsking, shareOfQuestions } from './likeliest-asked.ts';
 import { canI, type Said, saidIn } from './said-in.ts';
 import { askedWhether, meaningAsked, whyAsked } from './why-asked.ts';
 
@@ -36,19 +36,25 @@ export const askedInWords: Understands = (line, context) => {
   return strict === undefined ? undefined : { is: 'sure', line: strict };
 };
 
-/** `customer wants the serial of 3`: neither its mark nor a word in front asks; its words mostly do. */
-export const askedWithoutMark: Understands = (line, context) => {
-  if (line.length > longestQuestion || line.split(' ').length < fewestWords) return undefined;
-  if (shareOfAsking(line, context) < mostlyAsks) return undefined;
-  const read = readIn(line, context);
-  if (read.some(({ questions, asking }) => questions.others.test(asking.asked))) return undefined;
-  const strict = likeliestAsked(line, undefined, read, context);
-  return strict === undefined ? undefined : { is: 'sure', line: strict };
-};
+/** `customer wants the serial of 3`: neither its mark nor a word in front asks; its words do. */
+const askedByWords =
+  (shareOf: typeof shareOfAsking, least: number): Understands =>
+  (line, context) => {
+    if (line.length > longestQuestion || line.split(' ').length < fewestWords) return undefined;
+    if (shareOf(line, context) < least) return undefined;
+    const read = readIn(line, context);
+    if (read.some(({ questions, asking }) => questions.others.test(asking.asked))) return undefined;
+    const strict = likeliestAsked(line, undefined, read, context);
+    return strict === undefined ? undefined : { is: 'sure', line: strict };
+  };
 
 /** One word names a thing. */
 const fewestWords = 3;
-const mostlyAsks = 0.5;
+
+/** Before any act is read in it. */
+export const askedOutright: Understands = askedByWords(shareOfQuestions, 0.9);
+/** Where no other reading understands it. */
+export const askedMostly: Understands = askedByWords(shareOfAsking, 0.5);
 
 /** The speaker's own tongue last: it tells the most. */
 const readIn = (line: string, context: LineContext): readonly AskedIn[] =>

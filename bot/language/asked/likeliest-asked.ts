@@ -6,7 +6,7 @@ import type { LineContext } from '../reading.ts';
 import type { Weighed } from '../sayings/weigher.ts';
 import { termNamed } from '../terms-asked.ts';
 import type { QuestionsTyped } from '../tongues/questions-typed.ts';
-import type { AskedMeaning } from '../tongues/sayings-typed.ts';
+import { type AskedMeaning, isAsks } from '../tongues/sayings-typed.ts';
 import { lineOf } from './asked-line.ts';
 import type { Asking } from './asking.ts';
 import { type Said, saidIn } from './said-in.ts';
@@ -57,6 +57,10 @@ export function likeliestAsked(
 /** How likely it is that a line asks. */
 export const shareOfAsking = (line: string, { hearing }: LineContext): number =>
   hearing.weighed.weigh(line).find(({ meaning }) => meaning === 'asking')?.share ?? 0;
+
+/** The same with each question by itself: where its words are of one, hardly a line that tells an act has as much. */
+export const shareOfQuestions = (line: string, { hearing }: LineContext): number =>
+  hearing.saidOrAsked.weigh(line).reduce((sum, { meaning, share }) => (isAsks(meaning) ? sum + share : sum), 0);
 
 const leastFor = (meaning: AskedMeaning, { things, places, act }: Said): number =>
   general.has(meaning) && things.length + places.length === 0 && act === undefined ? leastInstead : leastShare;

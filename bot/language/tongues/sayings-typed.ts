@@ -41,3 +41,12 @@ export const askedMeanings = [
   ...topics.filter((topic) => topic !== 'standing'),
 ] as const;
 export type AskedMeaning = (typeof askedMeanings)[number];
+
+/** Of any line: whether it asks, and what. */
+export const asksMeaning = <Meaning extends AskedMeaning>(meaning: Meaning): `asks ${Meaning}` => `asks ${meaning}`;
+export type SaidOrAsked = Exclude<SaidMeaning, 'asking'> | `asks ${AskedMeaning}`;
+export const saidOrAsked: readonly SaidOrAsked[] = [
+  ...saidMeanings.filter((meaning) => meaning !== 'asking'),
+  ...askedMeanings.map(asksMeaning),
+];
+export const isAsks = (meaning: SaidOrAsked): boolean => meaning.startsWith('asks ');

@@ -75,6 +75,15 @@ describe('what is no question about the state', () => {
 });
 
 describe('what is asked and what is told in the same words', () => {
+  it.each([
+    ['en', 'got enough A for another 2 kilo mix'],
+    ['es', 'nos llega el A pa otros dos kilos'],
+  ] as const)('given in %s "%s", then no mix is taken from it, and no tap takes one', async (language, line) => {
+    const { say } = await shopAsked(language);
+    const { card, recorded } = await say(line);
+    expect([recorded, card.actions.filter(({ line: tap }) => tap.startsWith('mix'))]).toEqual([false, []]);
+  });
+
   it('given a line that asks why with one letter, then nothing is put on hold', async () => {
     const { say } = await shopAsked('en');
     expect((await say('y is 9 still on hold in there')).recorded).toBe(false);
