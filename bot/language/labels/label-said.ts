@@ -3,6 +3,7 @@
 
 import type { Plainly } from '../as-said/as-said.ts';
 import type { LineContext } from '../reading.ts';
+import { rootsOf } from '../sayings/signs.ts';
 import { onlyAsksOrDenies } from '../slots-heard/slots-heard.ts';
 import type { Strictly, Understood } from '../understood.ts';
 import { type Label, labelIn } from './label-read.ts';
@@ -44,11 +45,14 @@ function ofLabel(line: string, context: LineContext, strictly: Strictly): Unders
   const sheet = context.sheetIds.find((id) => rest.join('-').toLowerCase().includes(id));
   const others = sheet === undefined ? rest : rest.filter((word) => !sheet.split('-').includes(word.toLowerCase()));
   const acts = told === undefined ? (['open', 'received'] as const) : [told];
-  const lines = acts.map((act) => lineOf(act, label, sheet)).filter((each) => strictly(each).kind === 'command');
+  // `we are out of gas`
+  const isGasUnclear = says.has('gas') && !others.every((word) => isOfOpening(word, context));
+  const read = isGasUnclear ? { ...label, says: new Set([...says].filter((each) => each !== 'gas')) } : label;
+  const lines = acts.map((act) => lineOf(act, read, sheet)).filter((each) => strictly(each).kind === 'command');
   const [first, ...more] = lines;
   if (first === undefined) return undefined;
   const isSaid = says.has(told === 'received' ? 'asReceived' : 'asOpen');
-  return more.length === 0 && isSaid && isTalkOf(told, line, others, context)
+  return more.length === 0 && isSaid && !isGasUnclear && isTalkOf(told, line, others, context)
     ? { is: 'sure', line: first }
     : { is: 'likely', lines };
 }
@@ -75,6 +79,11 @@ function isTalkOf(
   const [top] = weighed.weigh(line);
   return others.length <= mostOthers && top !== undefined && top.meaning === act && top.share >= surely;
 }
+
+/** So much speaks for it that hardly another meaning has the word. */
+const clearly = 1;
+const isOfOpening = (word: string, { hearing: { weighed } }: LineContext): boolean =>
+  rootsOf(word).some((root) => weighed.speaksFor(root, 'open') > clearly);
 
 /** A lot and its part, and nothing twice. */
 const isLabel = ({ components, lots, amounts, counts, lastDays, rest, says }: Label, told: Act | undefined): boolean =>

@@ -69,6 +69,11 @@ describe('a label with talk round it', () => {
     expect(answer.text).toMatch(/^.*\n(?:.*\n)*.*(?:Taken as|Entendido como): /);
   });
 
+  it.each(['out of gas', 'the gas is gone', 'low on argon'])('given %s with it, then no gas is told', async (said) => {
+    const answer = await answerTo(`opened part A lot 7731 5 kg, ${said}`);
+    expect([answer.recorded, answer.lines]).toEqual([false, ['open A lot 7731 5kg']]);
+  });
+
   it.each<[string, 'en' | 'es', string]>([
     ['got 4 cans of A in, 5kg each, lot 7745 exp 2026-12', 'en', 'received 4 x 5kg A lot 7745 exp 2026-12-31'],
     ['B lot 8841 2 x 5 kg on the shelf', 'en', 'received 2 x 5kg B lot 8841'],
