@@ -15,7 +15,7 @@ export function numbersOfOneFamily(line: PartsInLine, token: number, at: number)
   if (wholeAt(all, from) === undefined || isDecimal || isOfAnother(line, token)) return undefined;
   const told = numbersListed(all, { at: from, isPlural: false }, lists);
   const to = told && all[told.to - 1]?.ends;
-  if (told === undefined || told.numbers.length < 2 || to === undefined) return undefined;
+  if (told === undefined || told.numbers.length < 2 || to === undefined) return inARow(line, from);
   const [first, ...behind] = told.numbers;
   // `las 2, la 7 y la 8`: the first says how many.
   const isCount = behind.length === first && all[from]?.gap.startsWith(',') === true && from > 0;
@@ -32,6 +32,23 @@ export function numbersOfOneFamily(line: PartsInLine, token: number, at: number)
     to,
   };
 }
+
+/** `blasted 1 2 3`: without a joint at least three, each above the one before. */
+function inARow(line: PartsInLine, from: number): PartsAt | undefined {
+  const { all } = line.atoms;
+  const numbers: number[] = [];
+  for (let at = from; ; at++) {
+    const number = wholeAt(all, at);
+    if (number === undefined || number <= (numbers.at(-1) ?? 0)) break;
+    numbers.push(number);
+    if (all[at]?.gap !== ' ') break;
+  }
+  const to = all[from + numbers.length - 1]?.ends;
+  const names = numbers.length < fewestInARow ? undefined : ofOneFamily(numbers, line);
+  return names === undefined || to === undefined ? undefined : { names, is: 'named', isSure: false, to };
+}
+
+const fewestInARow = 3;
 
 /** `batch 1 and 2` */
 function isOfAnother({ tokens, context }: PartsInLine, token: number): boolean {

@@ -18,6 +18,8 @@ export interface EachItsOwn {
 type Told = readonly [is: 'part' | 'figure', text: string];
 
 export function eachItsOwn(act: SaidAct, { pieces }: Clause, context: LineContext): EachItsOwn | 'unclear' | undefined {
+  const pots = act === 'weigh' ? potsWeighed(pieces, context) : [];
+  if (pots.length > 1) return { parts: [], lines: pots };
   const { isOfOne, figures = [] } = actRows[act];
   const [row] = figures;
   if (isOfOne !== true || row === undefined || row.most > 1) return undefined;
@@ -39,3 +41,22 @@ export function eachItsOwn(act: SaidAct, { pieces }: Clause, context: LineContex
   const isEach = parts.length === said.length && told.every(([is], i) => is === (i % 2 === 0 ? 'part' : 'figure'));
   return isEach ? { parts, lines: parts.map((part, i) => `${act} ${part} ${said[i]}`) } : 'unclear';
 }
+
+/** `1 was 1200 and 1201, 2 was 599 and 600`: each pot that waits for its two weights, with them. */
+export function potsWeighed(pieces: Clause['pieces'], context: LineContext): readonly string[] {
+  const [row] = actRows.weigh.figures ?? [];
+  const raw = new Set(context.live?.().batches.flatMap(({ number, phase }) => (phase === 'to-weigh' ? [number] : [])));
+  const told = pieces.flatMap((piece): readonly (number | string)[] => {
+    if (piece.is === 'batch') return [piece.number];
+    if (piece.is === 'number' && raw.has(piece.value)) return [piece.value];
+    const weight = row === undefined ? undefined : readAs(row, piece, context);
+    return weight === undefined ? [] : [weight];
+  });
+  const isEach = told.length % ofPot === 0 && told.every((one, i) => (typeof one === 'number') === (i % ofPot === 0));
+  return isEach
+    ? told.flatMap((_, i) => (i % ofPot === 0 ? [['weigh', ...told.slice(i, i + ofPot)].join(' ')] : []))
+    : [];
+}
+
+/** Its number, its A and its B. */
+const ofPot = 3;

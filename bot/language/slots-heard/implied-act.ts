@@ -5,11 +5,13 @@ import type { PartPhase } from '../../../core/part/part.ts';
 import type { LineContext } from '../reading.ts';
 import type { SaidAct } from '../tongues/said-words.ts';
 import type { Clause } from './clause.ts';
+import { potsWeighed } from './each-its-own.ts';
 import { wordOf } from './piece.ts';
 import { partsNumbered } from './things.ts';
 
 /** The likeliest first; only the first, where nothing else fits. */
 export function impliedActs({ pieces, claims }: Clause, context: LineContext): readonly SaidAct[] {
+  if (potsWeighed(pieces, context).length > 1) return ['weigh'];
   const has = (is: (typeof pieces)[number]['is']): boolean => pieces.some((piece) => piece.is === is);
   const figures = new Set(pieces.flatMap((piece) => (piece.is === 'figure' ? [piece.of] : [])));
   const isReading = claims.some((claim) => claim?.is === 'reading');

@@ -17,15 +17,21 @@ export const spanishMethods: Readonly<Record<Method, SpanishMethodWords>> = {
   },
   dip: {
     name: 'inmersión',
-    typed: 'inmersion sumergir sumergida sumergido sumergidas sumergidos banada banado banadas banados remojada',
+    typed:
+      'inmersion sumergir sumergida sumergido sumergidas sumergidos banada banado banadas banados remojada sumergi sumergio sumergimos sumergieron sumergiendo',
     way: 'Inmersión: una sola vez y despacio.',
   },
   brush: {
     name: 'brocha',
-    typed: 'brocha brochas pincel pinceles brochazo',
+    typed:
+      'brocha brochas pincel pinceles brochazo brocheada brocheado brocheadas brocheados brochee brocheo brochearon',
     way: 'Brocha: despacio y suave, o salen burbujas.',
   },
-  roller: { name: 'rodillo', typed: 'rodillo rodillos rodillazo', way: 'Rodillo: despacio y suave, o salen burbujas.' },
+  roller: {
+    name: 'rodillo',
+    typed: 'rodillo rodillos rodillazo rodillada rodillado rodilladas rodillados rodille rodillaron',
+    way: 'Rodillo: despacio y suave, o salen burbujas.',
+  },
   spray: {
     name: 'pistola',
     nameInAmerica: 'aspersión',

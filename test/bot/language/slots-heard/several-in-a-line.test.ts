@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { readLine } from '../../../../bot/language/read-line.ts';
 import type { Reading } from '../../../../bot/language/reading.ts';
+import { shipped } from '../../../../bot/language/tongues/tongues.ts';
 import { shopAtTen } from '../shop-at-ten.ts';
 
 const inUse = {
@@ -61,10 +62,38 @@ describe('several acts in one line', () => {
 describe('parts told one after the other', () => {
   it.each([
     ['4 thru 5 and also the 6 got flow coated, batch 1', 'coat flange-4 flange-5 flange-6 1 flow'],
+    ['blasted 4 5 6', 'prep flange-4 flange-5 flange-6 blasting'],
     ['6 and the bracket are sanded', 'prep flange-6 bracket-10 sanding'],
     ['the first two of job 61 got the roller, batch 1', 'coat flange-4 flange-5 1 roller'],
     ['every bare one of job 61 has had the roller, out of pot 1', 'coat flange-4 flange-5 flange-6 1 roller'],
   ])('given %s, then all of them are meant', (said, line) => {
     expect(linesOf(readLine(said, inUse))).toContain(line);
+  });
+});
+
+describe('two pots that wait to be weighed', () => {
+  const raw = {
+    ...inUse,
+    live: () => ({ ...inUse.live(), batches: [1, 2].map((number) => ({ number, phase: 'to-weigh' as const })) }),
+  };
+
+  it.each(['weighed both. 1 was 1200 and 1201, 2 was 599 and 600', '1: 1200 1201, 2: 599 600'])(
+    'given %s, then each is offered with its own weights',
+    (said) => {
+      expect(linesOf(readLine(said, raw))).toContain('weigh 1 1200g 1201g; weigh 2 599g 600g');
+    },
+  );
+
+  it('given three weights for two pots, then none is given to another pot', () => {
+    expect(linesOf(readLine('weighed both. 1 was 1200 and 1201, 2 was 599', raw)).join()).not.toContain('weigh 2');
+  });
+});
+
+describe('a way of coating said by its verb, in Spanish', () => {
+  it('given that parts were dipped, then it is no brush', () => {
+    const taller = { ...inUse, hearing: shipped.hearingIn('es'), country: shipped.profileOf('es', 'metric') };
+    expect(linesOf(readLine('la 4 y la 5 ya se sumergieron en la mezcla 1', taller))).toContain(
+      'coat flange-4 flange-5 1 dip',
+    );
   });
 });
