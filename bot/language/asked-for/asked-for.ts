@@ -2,6 +2,7 @@
 // screen`, `ponme libras y fahrenheit`. What only shows is shown; whatever changes something is a tap.
 
 import type { Plainly } from '../as-said/as-said.ts';
+import { shareOfQuestions } from '../asked/likeliest-asked.ts';
 import { partsKnown } from '../parts-said/parts-known.ts';
 import type { LineContext } from '../reading.ts';
 import { claimed } from '../slots-heard/phrases.ts';
@@ -18,6 +19,8 @@ const mostWords = 20;
 const leastShare = 0.55;
 /** And this may be meant as well, where a tap tells them apart. */
 const leastBeside = 0.2;
+/** Above it the words are those of a question: `qué me tengo que poner`. */
+const mostQuestion = 0.5;
 
 /** Of these people ask questions in much the same words, which are answered as such. */
 const mayBeQuestions: ReadonlySet<SaidMeaning> = new Set(['card', 'now', 'find', 'help']);
@@ -31,6 +34,7 @@ export const askedFor: AskedFor = (...said) => askedForIn(said, () => true);
 /** Ahead of questions: what is hardly ever asked as one. */
 export const askedForPlainly: AskedFor = (...said) => {
   const [line, context] = said;
+  if (shareOfQuestions(line, context) > mostQuestion) return undefined;
   return askedForIn(said, (meaning) => !mayBeQuestions.has(meaning) || !holdsQuestion(line, context));
 };
 
