@@ -46,7 +46,7 @@ export function actsAnew(
     case 'number':
       return ofFigureOrPart(first, from, line, context);
     case 'word':
-      if (methodsByWord.has(first.word)) return ofWay(first.text, line, context);
+      if (methodsByWord.has(first.word)) return ofWay(first.word, line, context);
       return ofThing(first.text, { to, from }, line, context, strictly);
     case 'quoted':
     case 'doubt':
@@ -99,11 +99,12 @@ function ofFigure(
   const same = quantitiesIn(line, undefined, context).filter(({ quantity }) => quantity.is === to.quantity.is);
   const among = same.length > 1 && from !== undefined ? quantitiesIn(line, from, context) : same;
   const meant = letter === undefined ? among : same.filter((old) => letterOf(old, line, context) === `${letter} `);
+  const text = to.quantity.is === 'percent' ? `${to.value}%` : to.text.replace(/(?<=\d) (?=\p{L})/u, '');
   const figures = meant.map((old) => ({
-    line: put(line, old, to.text),
-    figure: `${letterOf(old, line, context)}${to.text}`,
+    line: put(line, old, text),
+    figure: `${letterOf(old, line, context)}${text}`,
   }));
-  return figures.length === 0 ? [{ line: '', figure: to.text }] : figures;
+  return figures.length === 0 ? [{ line: '', figure: text }] : figures;
 }
 
 /** Of two weights each has its letter. */
@@ -238,6 +239,8 @@ function ofBatch(number: string, line: string, context: LineContext, strictly: S
 }
 
 function ofWay(way: string, line: string, { hearing }: LineContext): readonly Anew[] {
+  const method = methodsByWord.get(way.toLowerCase()) ?? way;
   const old = tokenize(line, hearing).find((token) => methodsByWord.has(wordIn(token)));
-  return old === undefined ? [] : [{ line: put(line, old, way), figure: way }];
+  if (old === undefined || methodsByWord.get(wordIn(old)) === method) return [];
+  return [{ line: put(line, old, method), figure: method }];
 }

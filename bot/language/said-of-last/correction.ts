@@ -12,17 +12,22 @@ import { tokenize } from '../typed/tokens.ts';
 import type { Strictly, Understands } from '../understood.ts';
 import { verbAt } from '../verbs-typed.ts';
 import { actsAnew } from './acts-anew.ts';
+import { inItsPlace } from './in-its-place.ts';
 import type { SaidAct } from './last.ts';
 import { type Otherwise, saidOtherwise } from './said-otherwise.ts';
 
 export const correction: Understands = (line, context, strictly) => {
   const otherwise = saidOtherwise(line, context.hearing.otherwise);
   // Somebody may mean the alarm that is about to ring; `por qué no puedo pintar la 8` puts nothing right.
-  if (otherwise === undefined || context.mayCallOff === true || asksWhy(line, context)) return undefined;
+  if (line.endsWith('?') || context.mayCallOff === true || asksWhy(line, context)) return undefined;
   const act = context.last?.().said();
   if (act === undefined) return undefined;
-  const lines = linesFor(otherwise, { ...act, why: line }, context, strictly);
+  const wrong = { ...act, why: line };
+  const lines = otherwise === undefined ? [] : linesFor(otherwise, wrong, context, strictly);
   if (lines.length > 0) return { is: 'likely', lines };
+  const inPlace = act.isFresh ? linesInPlace(line, wrong, context, strictly) : [];
+  if (inPlace.length > 0) return { is: 'likely', lines: inPlace };
+  if (otherwise === undefined) return undefined;
   if (otherwise.takenBack === 'plainly' && !act.isBeforeLast) return { is: 'sure', line: 'undo' };
   return otherwise.takenBack === 'no' ? undefined : { is: 'likely', lines: [`undo entry ${act.entry}`] };
 };
@@ -40,6 +45,20 @@ function linesFor({ to, from }: Otherwise, act: Wrong, context: LineContext, str
     if (lines.length > 0) return lines;
   }
   return [];
+}
+
+/** By what the line speaks for: of several things that it names each in the place of its like. */
+function linesInPlace(line: string, act: Wrong, context: LineContext, strictly: Strictly): readonly string[] {
+  const [said = line] = saidPlainly(line, context).map((plain) => plain.line);
+  const named = inItsPlace(line, said, act.line ?? '', context);
+  if (named === undefined) return [];
+  const [only, ...more] = named.to;
+  if (only !== undefined && more.length === 0) return linesForPiece(only, named.from, act, context, strictly);
+  const anew = named.to.reduce((before, to) => {
+    const [one] = actsAnew({ to, from: named.from }, { ...act, line: before }, context, strictly);
+    return one === undefined || one.line === '' ? before : one.line;
+  }, act.line ?? '');
+  return anew === act.line ? [] : takenBackAnd(anew, act, context, strictly);
 }
 
 function linesForPiece(

@@ -225,3 +225,54 @@ describe('what is no correction', () => {
     expect(labels.filter((label) => label.includes('26'))).toEqual([]);
   });
 });
+
+describe('what is put right in words that no list begins with', () => {
+  it.each<[readonly string[], string, RegExp]>([
+    [['air 24C 84%'], 'flipped those, 48 percent', /^Change: air 24 °C 48 % instead of air 24 °C 84 %/],
+    [['air 24C 48%'], 'looked again, its more like 26 and 55%', /^Change: air 26 °C 55 % instead of air 24 °C 48 %/],
+    [
+      [...parts, 'temp impeller-7 81C'],
+      'gauge says 91 now that I wiped my visor, fix that',
+      /91 °C instead of .*81 °C/,
+    ],
+    [
+      [...parts, 'temp impeller-7 91C'],
+      'that probe is on the 8, silly me',
+      /^Change: impeller-8: .*91 °C instead of impeller-7/,
+    ],
+    [coated, 'I had the roller out for that one, not the brush', /^Change: impeller-7 coated \(roller.* instead of/],
+    [coated, 'ugh gloves, 8 not 7', /^Change: impeller-8 coated .* instead of impeller-7 coated/],
+    [
+      [...coated, 'mix 1kg', 'weigh 2 500g 500g', 'coat impeller-8 1 brush already'],
+      'shucks, that one came out of pot 2, not 1',
+      /^Change: impeller-8 coated \(brush, batch 2\) instead of impeller-8 coated \(brush, batch 1\)/,
+    ],
+    [mixed, 'two kilos is plenty, change it', /^Change: batch 2 opened, 2000 g.* instead of batch 1 opened, 2400 g/],
+  ])('given %j, when %s is said, then one tap shows what changes', async (before, said, label) => {
+    const { answer, labels } = await offered(sprayCrew, ...before, said);
+    expect(answer.recorded).toBe(false);
+    expect(labels).toEqual([expect.stringMatching(label)]);
+  });
+
+  it.each<[readonly string[], string, RegExp]>([
+    [['air 24C 84%'], 'la humedad la puse volteada, va 48', /aire 24 °C 48 % en vez de aire 24 °C 84 %/],
+    [[...parts, 'temp impeller-7 81C'], 'traía empañada la careta, marca 91', /91 °C en vez de .*81 °C/],
+    [coated, 'ahí fue rodillo, la brocha no la usé', /\(rodillo.* en vez de .*\(brocha/],
+    [mixed, 'con 1,8 kilos alcanza, cámbialo', /1800 g.* en vez de .*2400 g/],
+  ])('given %j in Spanish, when %s is said, then one tap shows what changes', async (before, said, label) => {
+    const { answer, labels } = await offered(inSpanish, ...before, said);
+    expect(answer.recorded).toBe(false);
+    expect(labels).toEqual([expect.stringMatching(label)]);
+  });
+
+  it.each<[readonly string[], string]>([
+    [[...parts, 'temp impeller-7 88C'], 'I think it must be around 92 by now'],
+    [coated, 'once lia is back the 8 gets one'],
+    [mixed, 'are 3 kilos enough?'],
+    [coated, 'my shift ends at 8'],
+  ])('given %j, when %s is said, which puts nothing right, then no tap changes anything', async (before, said) => {
+    const { answer, labels } = await offered(sprayCrew, ...before, said);
+    expect(answer.recorded).toBe(false);
+    expect(labels.filter((label) => label.startsWith('Change'))).toEqual([]);
+  });
+});

@@ -11,6 +11,7 @@ import { englishSayingsOfChecks } from './checks.ts';
 import { englishSayingsOfCoats } from './coats.ts';
 import { englishSayingsOfCure } from './cure.ts';
 import { englishSayingsOfNothing } from './nothing.ts';
+import { englishSayingsOfOtherwise } from './otherwise.ts';
 import { englishSayingsOfPots } from './pots.ts';
 import { englishSayingsOfPrep } from './prep.ts';
 import { englishSayingsOfRequests } from './requests.ts';
@@ -24,6 +25,7 @@ export const englishSayings: readonly Sayings<SaidMeaning>[] = [
   englishSayingsOfPrep,
   englishSayingsOfBooth,
   englishSayingsOfRequests,
+  englishSayingsOfOtherwise,
   englishSayingsOfNothing,
 ];
 

@@ -11,6 +11,7 @@ import { spanishSayingsOfChecks } from './checks.ts';
 import { spanishSayingsOfCoats } from './coats.ts';
 import { spanishSayingsOfCure } from './cure.ts';
 import { spanishSayingsOfNothing } from './nothing.ts';
+import { spanishSayingsOfOtherwise } from './otherwise.ts';
 import { spanishSayingsOfPots1 } from './pots-1.ts';
 import { spanishSayingsOfPots2 } from './pots-2.ts';
 import { spanishSayingsOfPrep } from './prep.ts';
@@ -26,6 +27,7 @@ export const spanishSayings: readonly Sayings<SaidMeaning>[] = [
   spanishSayingsOfPrep,
   spanishSayingsOfBooth,
   spanishSayingsOfRequests,
+  spanishSayingsOfOtherwise,
   spanishSayingsOfNothing,
 ];
 
