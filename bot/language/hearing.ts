@@ -49,6 +49,8 @@ interface Tables {
   readonly askedWeighed: Weigher<AskedMeaning>;
   /** All of both: what is asked counts one by one, each as much as an act, so that a few words of one question tell that it asks. */
   readonly saidOrAsked: Weigher<SaidOrAsked>;
+  /** Whether what was said last is put right, or something is said afresh. */
+  readonly otherwiseWeighed: Weigher<'otherwise' | 'afresh'>;
 }
 
 export interface Hearing extends Numbers, Tables {
@@ -126,8 +128,20 @@ function tablesOf(tongues: readonly Typed[]): Tables {
       );
       return made.saidOrAsked;
     },
+    get otherwiseWeighed() {
+      made.otherwiseWeighed ??= weigherOf(
+        tongues.flatMap(({ sayings, corrections }) => [{ otherwise: corrections }, saidAfresh(sayings)]),
+        ['otherwise', 'afresh'],
+        passedOver(this.said),
+      );
+      return made.otherwiseWeighed;
+    },
   };
 }
+
+const saidAfresh = (sayings: readonly Sayings<SaidMeaning>[]): Sayings<'otherwise' | 'afresh'> => ({
+  afresh: sayings.flatMap((each) => Object.values(each)).join('\n'),
+});
 
 const anyAsking = (askings: Sayings<AskedMeaning>): Sayings<SaidMeaning> => ({
   asking: Object.values(askings).join('\n'),
@@ -174,11 +188,7 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
         Object.entries(slots).map(([name, label]) => [withoutAccents(label), name] as const),
       ),
     ),
-    helpGroups: new Map(
-      tongues.flatMap(({ helpGroups: typed }) =>
-        helpGroups.flatMap((group) => wordsOf(typed[group]).map((word) => [word, group] as const)),
-      ),
-    ),
+    helpGroups: helpGroupsOf(tongues),
     settings: settingsOf(tongues),
     languages: new Map([
       ...(all?.tongues ?? tongues).flatMap(({ languages }) => byPhrase(languages)),
@@ -199,6 +209,9 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     },
     get weighed() {
       return (all ?? tables).weighed;
+    },
+    get otherwiseWeighed() {
+      return (all ?? tables).otherwiseWeighed;
     },
     get askedWeighed() {
       return (all ?? tables).askedWeighed;
@@ -222,6 +235,13 @@ const settingsOf = (tongues: readonly Typed[]): Hearing['settings'] =>
       settingNames.flatMap((name) =>
         (settings[name].typed?.split(', ') ?? []).map((words) => [withoutAccents(words), name] as const),
       ),
+    ),
+  );
+
+const helpGroupsOf = (tongues: readonly Typed[]): Hearing['helpGroups'] =>
+  new Map(
+    tongues.flatMap(({ helpGroups: typed }) =>
+      helpGroups.flatMap((group) => wordsOf(typed[group]).map((word) => [word, group] as const)),
     ),
   );
 

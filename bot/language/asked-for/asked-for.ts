@@ -31,11 +31,12 @@ type AskedFor = (
 
 export const askedFor: AskedFor = (...said) => askedForIn(said, () => true);
 
-/** Ahead of questions: what is hardly ever asked as one. */
+/** Ahead of questions, and of answers: what is hardly ever either. */
 export const askedForPlainly: AskedFor = (...said) => {
   const [line, context] = said;
   if (shareOfQuestions(line, context) > mostQuestion) return undefined;
-  return askedForIn(said, (meaning) => !mayBeQuestions.has(meaning) || !holdsQuestion(line, context));
+  const asks = holdsQuestion(line, context);
+  return askedForIn(said, (meaning) => meaning !== 'handover' && !(asks && mayBeQuestions.has(meaning)));
 };
 
 /** `how is 8 doing`, `show me where it is at`: some word of it asks. */

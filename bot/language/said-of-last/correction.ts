@@ -25,7 +25,7 @@ export const correction: Understands = (line, context, strictly) => {
   const wrong = { ...act, why: line };
   const lines = otherwise === undefined ? [] : linesFor(otherwise, wrong, context, strictly);
   if (lines.length > 0) return { is: 'likely', lines };
-  const inPlace = act.isFresh ? linesInPlace(line, wrong, context, strictly) : [];
+  const inPlace = act.isFresh && !act.isBeforeLast ? linesInPlace(line, wrong, context, strictly) : [];
   if (inPlace.length > 0) return { is: 'likely', lines: inPlace };
   if (otherwise === undefined) return undefined;
   if (otherwise.takenBack === 'plainly' && !act.isBeforeLast) return { is: 'sure', line: 'undo' };

@@ -18,7 +18,9 @@ export interface InItsPlace {
 }
 
 /** As likely as this it puts right what was said last: as much must fit the act besides. */
-const leastShare = 0.12;
+const leastShare = 0.6;
+/** And as this where it may as well answer what was asked. */
+const surely = 0.9;
 
 export function inItsPlace(line: string, said: string, act: string, context: LineContext): InItsPlace | undefined {
   const pieces = piecesOf(said, context) ?? [];
@@ -28,9 +30,10 @@ export function inItsPlace(line: string, said: string, act: string, context: Lin
       ? [{ said: saidAt(pieces, i, context), isSame: isIn(old, piece), isDenied: isDenied(pieces, i, context) }]
       : [],
   );
-  const share = context.hearing.weighed.weigh(line).find(({ meaning }) => meaning === 'otherwise')?.share ?? 0;
+  const share = context.hearing.otherwiseWeighed.weigh(line).find(({ meaning }) => meaning === 'otherwise')?.share ?? 0;
   // `not 1`, of what the act has.
-  const isSaidOtherwise = share > leastShare || named.some((one) => one.isSame && one.isDenied);
+  const isAnswer = context.last?.().open.some(({ isAsked }) => isAsked) === true || pieces.length === named.length;
+  const isSaidOtherwise = share > (isAnswer ? surely : leastShare) || named.some((one) => one.isSame && one.isDenied);
   if (!isSaidOtherwise || doubts(pieces, share, context)) return undefined;
   const to = named.filter(({ isSame, isDenied }) => !isSame && !isDenied);
   const [from] = named.filter(({ isSame, isDenied }) => isSame || isDenied);
@@ -43,7 +46,6 @@ function doubts(pieces: readonly Piece[], share: number, { hearing: { said } }: 
     (claim) => claim?.is === 'hedge' || (claim?.is === 'plan' && share < surely),
   );
 }
-const surely = 0.6;
 
 function isThing(piece: Piece): boolean {
   switch (piece.is) {

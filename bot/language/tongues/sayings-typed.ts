@@ -27,8 +27,6 @@ export const saidMeanings = [
   ...(['open', 'received', 'part', 'used', 'waste'] as const),
   ...askedForMeanings,
   'greeting',
-  /** What was said last is put right. */
-  'otherwise',
   /** Any question. */
   'asking',
   /** It is not so, or not yet, or speaks of something else. */

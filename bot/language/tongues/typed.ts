@@ -51,6 +51,8 @@ export interface Typed {
   readonly sayings: readonly Sayings<SaidMeaning>[];
   /** Of questions, by what they ask. */
   readonly askings: readonly Sayings<AskedMeaning>[];
+  /** How what was said last is put right. */
+  readonly corrections: string;
   readonly saidOtherwise: SaidOtherwise;
   readonly labels: LabelWords;
   /** Words that run into the number after them: `batch12`. */

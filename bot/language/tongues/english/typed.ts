@@ -14,6 +14,7 @@ import { englishPracticeTyped } from './practice.ts';
 import { englishQuestions } from './questions.ts';
 import { englishSaidOtherwise } from './said-otherwise.ts';
 import { englishSaid } from './said-words.ts';
+import { englishCorrections } from './sayings/otherwise.ts';
 import { englishAskings, englishSayings } from './sayings/sayings.ts';
 import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
@@ -69,6 +70,7 @@ export const englishTyped: Typed = {
   said: englishSaid,
   sayings: englishSayings,
   askings: englishAskings,
+  corrections: englishCorrections,
   saidOtherwise: englishSaidOtherwise,
   labels: englishLabels,
   runsInto: 'batch pot max no',

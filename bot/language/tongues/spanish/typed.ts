@@ -16,6 +16,7 @@ import { spanishPracticeTyped } from './practice.ts';
 import { spanishQuestions } from './questions.ts';
 import { spanishSaidOtherwise } from './said-otherwise.ts';
 import { spanishSaid } from './said-words.ts';
+import { spanishCorrections } from './sayings/otherwise.ts';
 import { spanishAskings, spanishSayings } from './sayings/sayings.ts';
 import { spanishSettings } from './settings.ts';
 import { spanishSlots } from './slots.ts';
@@ -102,6 +103,7 @@ export const spanishTyped: Typed = {
   said: spanishSaid,
   sayings: spanishSayings,
   askings: spanishAskings,
+  corrections: spanishCorrections,
   saidOtherwise: spanishSaidOtherwise,
   labels: spanishLabels,
   runsInto: 'mezcla lata',

@@ -11,7 +11,6 @@ import { englishSayingsOfChecks } from './checks.ts';
 import { englishSayingsOfCoats } from './coats.ts';
 import { englishSayingsOfCure } from './cure.ts';
 import { englishSayingsOfNothing } from './nothing.ts';
-import { englishSayingsOfOtherwise } from './otherwise.ts';
 import { englishSayingsOfPots } from './pots.ts';
 import { englishSayingsOfPrep } from './prep.ts';
 import { englishSayingsOfRequests } from './requests.ts';
@@ -25,7 +24,6 @@ export const englishSayings: readonly Sayings<SaidMeaning>[] = [
   englishSayingsOfPrep,
   englishSayingsOfBooth,
   englishSayingsOfRequests,
-  englishSayingsOfOtherwise,
   englishSayingsOfNothing,
 ];
 

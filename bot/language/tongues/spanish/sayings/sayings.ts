@@ -11,7 +11,6 @@ import { spanishSayingsOfChecks } from './checks.ts';
 import { spanishSayingsOfCoats } from './coats.ts';
 import { spanishSayingsOfCure } from './cure.ts';
 import { spanishSayingsOfNothing } from './nothing.ts';
-import { spanishSayingsOfOtherwise } from './otherwise.ts';
 import { spanishSayingsOfPots1 } from './pots-1.ts';
 import { spanishSayingsOfPots2 } from './pots-2.ts';
 import { spanishSayingsOfPrep } from './prep.ts';
@@ -27,7 +26,6 @@ export const spanishSayings: readonly Sayings<SaidMeaning>[] = [
   spanishSayingsOfPrep,
   spanishSayingsOfBooth,
   spanishSayingsOfRequests,
-  spanishSayingsOfOtherwise,
   spanishSayingsOfNothing,
 ];
 
