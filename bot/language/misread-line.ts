@@ -153,8 +153,18 @@ export function neededIn(line: string, typed: VocabularyName | undefined, { hear
 function alarmsIn(line: string, hearing: Hearing): readonly Alarm[] {
   return tokenize(line, hearing).flatMap((token) => {
     const alarm = token.kind === 'word' ? alarmNamed(verbOfWord(token, hearing)?.row.name) : undefined;
-    return alarm === undefined || (alarm === 'down' && isPutDown(line.slice(0, token.start), hearing)) ? [] : [alarm];
+    const before = line.slice(0, token.start);
+    const isOther =
+      (alarm === 'down' && isPutDown(before, hearing)) || (alarm === 'fire' && isBreak(before, token.text, hearing));
+    return alarm === undefined || isOther ? [] : [alarm];
   });
+}
+
+/** `after my smoke`, `having a smoke`: somebody takes a break. */
+function isBreak(before: string, word: string, { cries }: Hearing): boolean {
+  const said = criedWords(before, cries).toReversed();
+  const first = said.find((each) => !cries.articles.has(each) && !cries.ofBody.has(each)) ?? '';
+  return cries.smoke.has(word.toLowerCase()) && cries.breaks.has(first);
 }
 
 /** `turn that radio down`, `the gun is down`: what goes down is a thing. */

@@ -4,6 +4,7 @@
 import type { LineContext } from '../reading.ts';
 import { termNamed } from '../terms-asked.ts';
 import type { QuestionsTyped, TopicAsked } from '../tongues/questions-typed.ts';
+import { isSaidAct } from '../tongues/said-words.ts';
 import type { Understands } from '../understood.ts';
 import { lineOf, standingLine, stateLine, topicLine } from './asked-line.ts';
 import { type Asking, askingIn } from './asking.ts';
@@ -16,6 +17,7 @@ const longestQuestion = 240;
 
 export const askedInWords: Understands = (line, context) => {
   if (line.length > longestQuestion) return undefined;
+  if (!/[?¿]/.test(line) && tellsAnAct(line, context)) return undefined;
   const tongues = context.hearing.tongues.map(({ questions }) => questions).toReversed();
   const read = tongues.map((questions) => ({ questions, asking: askingIn(line, questions, context) }));
   for (const { questions, asking } of read) {
@@ -35,6 +37,16 @@ export const askedInWords: Understands = (line, context) => {
   const strict = asks ? (likeliestAsked(line, found, read, context) ?? foundBy(fallback)) : undefined;
   return strict === undefined ? undefined : { is: 'sure', line: strict };
 };
+
+/** `chucked what's left of batch 2 in the drum`: a word that asks elsewhere asks nothing where all the others tell what was done. */
+function tellsAnAct(line: string, context: LineContext): boolean {
+  const [first] = context.hearing.weighed.weigh(line);
+  const isTold = first !== undefined && isSaidAct(first.meaning) && first.share >= clearlyTells;
+  return isTold && shareOfAsking(line, context) < hardlyAsks;
+}
+
+const clearlyTells = 0.93;
+const hardlyAsks = 0.02;
 
 /** `customer wants the serial of 3`: neither its mark nor a word in front asks; its words do. */
 const askedByWords =

@@ -2,8 +2,11 @@
 
 import { fieldsOf } from '../line-fields.ts';
 import type { LineContext } from '../reading.ts';
+import { rootsOf } from '../sayings/signs.ts';
+import { claimed } from '../slots-heard/phrases.ts';
 import { piecesOf } from '../slots-heard/pieces.ts';
 import { onlyAsksOrDenies } from '../slots-heard/slots-heard.ts';
+import type { SaidMeaning } from '../tongues/sayings-typed.ts';
 import type { Strictly, Understands } from '../understood.ts';
 import { beforeFields, longestAnswer } from './bare-answer.ts';
 import { mayBeBare } from './may-be-bare.ts';
@@ -18,11 +21,22 @@ export const reasonAnswer: Understands = (line, context, reads) => {
   const read = reads(only);
   const [top] = context.hearing.weighed.weigh(line);
   const isOfIt = top !== undefined && top.share >= surely && only.startsWith(`${top.meaning} `);
-  const isWords = (piecesOf(line, context) ?? []).every(({ is }) => is === 'word');
-  return isOfIt && isWords && read.kind === 'command' && mayBeBare(read, false)
+  return isOfIt && isAllOfIt(line, top.meaning, context) && read.kind === 'command' && mayBeBare(read, false)
     ? { is: 'sure', line: only }
     : undefined;
 };
+
+/** `orange peel is gone now` holds a word that is none of the reasons. */
+function isAllOfIt(line: string, meaning: SaidMeaning, context: LineContext): boolean {
+  const { said, weighed } = context.hearing;
+  const pieces = piecesOf(line, context) ?? [];
+  const { claims } = claimed(pieces, said);
+  return pieces.every((piece, i) => {
+    if (piece.is !== 'word') return false;
+    const saysNothing = claims[i]?.is === 'light' || claims[i]?.is === 'filler';
+    return saysNothing || rootsOf(piece.word).every((root) => weighed.speaksFor(root, meaning) > 0);
+  });
+}
 
 /** Whatever is typed, so it is a tap, and only where nothing else is understood. */
 export const ownWordsAnswer: Understands = (line, context, reads) => {

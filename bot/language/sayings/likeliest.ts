@@ -57,7 +57,7 @@ const likeliest =
     const made = likeliestIn({ pieces, claims: all.claims }, undefined, context);
     const [first] = made;
     if (first === undefined) return undefined;
-    return (isCertain(first, all) && first.share >= certain ? taken(first) : undefined) ?? asOffered(made);
+    return (isCertain(first, pieces, all) && first.share >= certain ? taken(first) : undefined) ?? asOffered(made);
   };
 
 function taken({ one }: Made): Understood | undefined {
@@ -150,8 +150,13 @@ const neverTaken: ReadonlySet<SaidAct> = new Set([
 ]);
 
 /** Each word is met with in such lines, and none denies, doubts, plans or asks; all that it names and reads is told, of what can be so now. */
-const isCertain = ({ act, one, isFit }: Made, { claims }: Claimed): boolean =>
-  isFit && one.isSure && !neverTaken.has(act) && !claims.some((claim) => claim !== undefined && unsaid.has(claim.is));
+const isCertain = ({ act, one, isFit }: Made, pieces: readonly Piece[], { claims }: Claimed): boolean =>
+  isFit &&
+  // Out of which pot nobody guesses, though only one is in use.
+  (act !== 'coat' || pieces.some(({ is }) => is === 'batch')) &&
+  one.isSure &&
+  !neverTaken.has(act) &&
+  !claims.some((claim) => claim !== undefined && unsaid.has(claim.is));
 
 /** One word alone may be of anything. */
 const fewestSigns = 2;

@@ -210,11 +210,22 @@ function mannerOf(
   });
 }
 
+/** `9 has fisheyes, park it`: what only says the act once more is no reason. */
+function reasonUpTo(pieces: readonly Piece[], claims: Clause['claims']): number {
+  const lastBreak = pieces.findLastIndex(({ isBreak }, i) => isBreak && i < pieces.length - 1);
+  const behind = claims.slice(lastBreak + 1);
+  const isOnlyAct = behind.every((claim) => claim?.is === 'act' || claim?.is === 'pronoun' || claim?.is === 'light');
+  return lastBreak > 0 && isOnlyAct ? lastBreak + 1 : pieces.length;
+}
+
 /** What is left of the line in the speaker's own words, from the first that says something and is not the act's own. */
 function reasonIn({ pieces, claims }: Clause, used: ReadonlySet<Piece>): string {
   const isThing = (piece: Piece): boolean =>
     used.has(piece) || piece.is === 'parts' || piece.is === 'one-of' || piece.is === 'time';
-  const said = pieces.flatMap((piece, i) => (isThing(piece) ? [] : [{ typed: piece.typed, is: claims[i]?.is }]));
+  const upTo = reasonUpTo(pieces, claims);
+  const said = pieces
+    .slice(0, upTo)
+    .flatMap((piece, i) => (isThing(piece) ? [] : [{ typed: piece.typed, is: claims[i]?.is }]));
   const saysNothing: ReadonlySet<string | undefined> = new Set(['light', 'filler', 'pronoun']);
   const from = said.findIndex(({ is }) => is !== 'act' && !saysNothing.has(is));
   const to = said.findLastIndex(({ is }) => !saysNothing.has(is));

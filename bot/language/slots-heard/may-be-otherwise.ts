@@ -14,4 +14,10 @@ export const mayBeOtherwise = ({ failed: { failed: code, token }, verb }: Misund
     // `flange 4`, a name with a space; `at 0.6 m/s`, no hour; `90C, impeller-8`, no air.
     (code === 'ambiguous-number' && /^\p{L}/u.test(token?.text ?? '')) ||
     (code === 'impossible' && (/^\d+(?:\.\d+)?$/.test(token?.text ?? '') || token?.start === 0)));
-const open: ReadonlySet<MisreadCode> = new Set(['unknown-verb', 'left-over', 'incomplete', 'unit-missing']);
+const open: ReadonlySet<MisreadCode> = new Set([
+  'unknown-verb',
+  'left-over',
+  'incomplete',
+  'unit-missing',
+  'ambiguous-name',
+]);

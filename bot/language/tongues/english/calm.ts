@@ -58,7 +58,7 @@ export const englishCalm = {
   falls: 'pit shaft ladder stairs steps hole well scaffold tank',
   cleaned: 'cleaned mopped wiped',
   notSeenTo: 'not no isnt',
-  seenTo: 'fine ok okay normal',
+  seenTo: 'fine ok okay normal fried tired crossed',
   spilledInJest: 'the beans',
   /** Nothing is calm beside them. */
   desperate: 'help spreading trapped unconscious breathing bleeding moving pulse',

@@ -141,7 +141,7 @@ export const englishCries = {
   gasping: 'choking, gasping, suffocating',
   /** Alone they say too little: `hot`. */
   saysLittle: 'hot',
-  is: 'is',
+  is: 'is r',
   has: 'has',
   of: 'of',
   no: 'no',
@@ -151,9 +151,11 @@ export const englishCries = {
   toSomebody: '',
   /** `se me cayó`: it fell, nobody let it. */
   itself: '',
+  /** `after my smoke`. */
+  breaks: 'after for have having had need want quick grab break last cigarette me',
   lying: 'is are s has had went gone going fell fallen falling goes lies lying lay just been now',
   /** `put kari down for friday`. */
-  putting: 'put write note take let calm sit pin turn tone keep banged hammered pressed',
+  putting: 'upside put write note take let calm sit pin turn tone keep banged hammered pressed',
   ofBody: 'my his her their the both one an left right',
   /** `mucho ojo` is a warning. */
   wary: '',

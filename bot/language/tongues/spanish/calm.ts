@@ -21,7 +21,7 @@ export const spanishCalm: CalmWords = {
   fireItself: 'fuego incendio',
   // `llamas a kari por teléfono`; `ojo con la manguera`, `ojo todos`: a warning.
   calmPhrases: `
-    llamas a, llamas al, fuego de campamento, ojo con, ojo al, ojo a, ojo que, ojo todos, ojo para, ojo y cuidado`,
+    llamas a, llamas al, fuego de campamento, ojo con, ojo al, ojo a, ojo que, ojo todos, ojo para, ojo y cuidado, ojos de pez, ojo de pez`,
   orders: '',
   kindled: '',
   suffers: '',

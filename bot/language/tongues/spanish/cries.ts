@@ -94,6 +94,7 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   itself: 'se',
   lying: 'se ha esta quedo cayo',
   putting: '',
+  breaks: '',
   ofBody: 'mi mis su sus los las el la ambos',
   wary: 'mucho',
   smoke: '',
