@@ -22,6 +22,7 @@ import { isGrave, mayBeAlarm, nearest, nearestVerbs, thoseThatRead } from './sug
 import { notNames, places as usualPlaces } from './tongues/english/line-words.ts';
 import { type Token, wordIn } from './typed/token.ts';
 import { tokenize } from './typed/tokens.ts';
+import { withoutAccents } from './typed/without-accents.ts';
 import type { VerbNamed } from './verbs-of-tongues.ts';
 import { verbNamed, verbOfWord } from './verbs-typed.ts';
 import type { VocabularyName } from './vocabulary.ts';
@@ -145,26 +146,20 @@ export function neededIn(line: string, typed: VocabularyName | undefined, { hear
   // `fijar emergencia`, also where nobody speaks Spanish.
   if (typed === undefined && verbNamed(line.split(' ', 1)[0] ?? '', hearing.every)?.row.name === 'set') return [];
   if (typed === undefined || !aboutAlarms.has(typed))
-    return [...alarmsIn(line, hearing), ...alarmsWanted(line, hearing.cries)];
+    return [...alarmsIn(withoutThings(line, hearing), hearing), ...alarmsWanted(line, hearing.cries)];
   // `help me`, `accidente`; a setting of the emergency number needs nobody.
   return typed === 'help' || typed === 'near-miss' ? alarmsWanted(line, hearing.cries) : [];
 }
 
+/** `after my smoke` is a break, `ojos de pez` a fault of a film. */
+const withoutThings = (line: string, { cries: { patterns } }: Hearing): string =>
+  withoutAccents(line.toLowerCase()).replace(patterns.ofThings, ' ');
+
 function alarmsIn(line: string, hearing: Hearing): readonly Alarm[] {
   return tokenize(line, hearing).flatMap((token) => {
     const alarm = token.kind === 'word' ? alarmNamed(verbOfWord(token, hearing)?.row.name) : undefined;
-    const before = line.slice(0, token.start);
-    const isOther =
-      (alarm === 'down' && isPutDown(before, hearing)) || (alarm === 'fire' && isBreak(before, token.text, hearing));
-    return alarm === undefined || isOther ? [] : [alarm];
+    return alarm === undefined || (alarm === 'down' && isPutDown(line.slice(0, token.start), hearing)) ? [] : [alarm];
   });
-}
-
-/** `after my smoke`, `having a smoke`: somebody takes a break. */
-function isBreak(before: string, word: string, { cries }: Hearing): boolean {
-  const said = criedWords(before, cries).toReversed();
-  const first = said.find((each) => !cries.articles.has(each) && !cries.ofBody.has(each)) ?? '';
-  return cries.smoke.has(word.toLowerCase()) && cries.breaks.has(first);
 }
 
 /** `turn that radio down`, `the gun is down`: what goes down is a thing. */

@@ -24,6 +24,29 @@ describe('a thing that is put down', () => {
   );
 });
 
+describe('what is said of no calamity', () => {
+  it.each([
+    ['gonna throw 7 in the oven after my smoke', shopAtTen],
+    ['oh no, I read it upside down, 86 it was', shopAtTen],
+    ['el 9 ha salido con ojos de pez, lo aparto', tallerALasDiez],
+  ])('given %s, then nobody is called and no tap calls', (said, context) => {
+    const read = readLine(said, context);
+    expect(read.kind === 'command' && read.command.verb).not.toMatch(/^(?:fire|down|eyes)$/);
+    if (read.kind === 'misread') expect(read.misread.calls).toBeUndefined();
+  });
+
+  it('given tired eyes behind a correction, then the eyes are called only by a tap', () => {
+    expect(readLine('wait its 42%, eyes r fried', shopAtTen)).toMatchObject({ kind: 'misread' });
+  });
+
+  it.each([
+    ['there is a smoke in the booth', 'fire'],
+    ['my eyes r burning', 'eyes'],
+  ])('given %s, then people are called', (said, verb) => {
+    expect(readLine(said, shopAtTen)).toMatchObject({ command: { verb } });
+  });
+});
+
 describe('a warning', () => {
   it('given ojo, que with a comma, then nobody is called', () => {
     const read = readLine('ojo, que la mezcla 1 no la ha pesado nadie todavía', tallerALasDiez);

@@ -151,11 +151,9 @@ export const englishCries = {
   toSomebody: '',
   /** `se me cayó`: it fell, nobody let it. */
   itself: '',
-  /** `after my smoke`. */
-  breaks: 'after for have having had need want quick grab break last cigarette me',
   lying: 'is are s has had went gone going fell fallen falling goes lies lying lay just been now',
   /** `put kari down for friday`. */
-  putting: 'upside put write note take let calm sit pin turn tone keep banged hammered pressed',
+  putting: 'put write note take let calm sit pin turn tone keep banged hammered pressed',
   ofBody: 'my his her their the both one an left right',
   /** `mucho ojo` is a warning. */
   wary: '',
@@ -202,7 +200,9 @@ export const englishCries = {
   dialling: 'call|dial',
   numbers: '112|911|999',
   blind: "can['’]?t see",
-  ofThings: 'accident book',
+  // `gonna coat 3 after my smoke`: a break.
+  ofThings:
+    'accident book|(?:after|for|having|have|had|need|want|quick|grab|last)(?: (?:my|me|a|his|her|our|ya|your))?(?: quick)? smoke|smoke break|upside down',
   gasps: "(?:can['’]?t|cannot|hard to|trouble) breathe?|short of breath",
   noAnswer:
     '(?:not|isnt|arent|wasnt|doesnt|didnt|wont|will not|does not|do not|dont|did not|stopped) (?:answer(?:ing)?|respond(?:ing)?|react(?:ing)?|wak(?:e|ing)(?: up)?|coming (?:to|round)|move)(?: (?:me|us))?|unresponsive|no (?:answer|response|reaction) (?:from|of)|(?:cant|cannot|couldnt) wake',

@@ -94,7 +94,6 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   itself: 'se',
   lying: 'se ha esta quedo cayo',
   putting: '',
-  breaks: '',
   ofBody: 'mi mis su sus los las el la ambos',
   wary: 'mucho',
   smoke: '',
@@ -134,7 +133,7 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   numbers: '112|061|080',
   blind: 'no veo|no puedo ver',
   ofThings:
-    '(?<!se )(?:he|has|ha|hemos|han|habia|habian) tirad[oa]s?|tirad[oa]s? (?:ya )?(?:la |el |lo |las |los )?(?:mezcla|resto|sobrante|trapos?|latas?|botes?)|(?:mezcla|resto|sobrante|trapos?|latas?|botes?)(?: \\d+)?(?: ya)?(?: esta| estan)? tirad[oa]s?',
+    'ojos? de pez|(?<!se )(?:he|has|ha|hemos|han|habia|habian) tirad[oa]s?|tirad[oa]s? (?:ya )?(?:la |el |lo |las |los )?(?:mezcla|resto|sobrante|trapos?|latas?|botes?)|(?:mezcla|resto|sobrante|trapos?|latas?|botes?)(?: \\d+)?(?: ya)?(?: esta| estan)? tirad[oa]s?',
   nowEyes: '(?:salpic[^ ]+|cayo|salto)(?: [^ ]+){0,3} en (?:la|mi|su) cara(?= ayuda| ya|$)',
   nowSpill: '{} por tod[oa] (?:el|la) (?:suelo|piso|cabina|taller|mesa)',
   nowEmergency:
