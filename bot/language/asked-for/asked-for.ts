@@ -5,6 +5,7 @@ import type { Plainly } from '../as-said/as-said.ts';
 import { shareOfQuestions } from '../asked/likeliest-asked.ts';
 import { partsKnown } from '../parts-said/parts-known.ts';
 import type { LineContext } from '../reading.ts';
+import { mayBeOtherwise } from '../slots-heard/may-be-otherwise.ts';
 import { claimed } from '../slots-heard/phrases.ts';
 import { type Piece, wordOf } from '../slots-heard/piece.ts';
 import { piecesOf } from '../slots-heard/pieces.ts';
@@ -58,6 +59,9 @@ function askedForIn(
   [line, context, strictly, plainly]: Parameters<AskedFor>,
   isMeant: (meaning: AskedForMeaning) => boolean,
 ): Understood | undefined {
+  const strict = strictly(line);
+  // Where the strict reader knows better what is wrong, as of a bare `set units`, what it asks stands.
+  if (strict.kind === 'unread' && !mayBeOtherwise(strict.read)) return undefined;
   if (context.mayCallOff === true || line.split(' ').length > mostWords) return undefined;
   const weighed = context.hearing.weighed.weigh(line);
   const likely = weighed.flatMap(({ meaning, share }) =>

@@ -17,9 +17,10 @@ const longestQuestion = 240;
 
 export const askedInWords: Understands = (line, context) => {
   if (line.length > longestQuestion) return undefined;
-  if (!/[?¿]/.test(line) && tellsAnAct(line, context)) return undefined;
   const tongues = context.hearing.tongues.map(({ questions }) => questions).toReversed();
   const read = tongues.map((questions) => ({ questions, asking: askingIn(line, questions, context) }));
+  const beginsAsking = read.some(({ questions, asking }) => questions.asking.test(asking.asked));
+  if (!beginsAsking && !/[?¿]/.test(line) && tellsAnAct(line, context)) return undefined;
   for (const { questions, asking } of read) {
     const strict = explainedBy(asking, questions, context);
     if (strict !== undefined) return { is: 'sure', line: strict };

@@ -48,7 +48,7 @@ export function weigherOf<Meaning extends string>(
     const said = all.flatMap((sayings) => sayingsIn(sayings[meaning] ?? ''));
     return said.length === 0 ? [] : [{ meaning, said }];
   });
-  const signs = speaksOf(known.map(({ said }) => said.map((saying) => signsOf(saying, passedOver))));
+  const signs = speaksOf(known.map(({ said }) => said.map((saying) => signsOfSaying(saying, passedOver))));
   return {
     weigh: (line) => {
       // What speaks against all alike decides nothing.
@@ -74,6 +74,26 @@ export function weigherOf<Meaning extends string>(
 
 const counts = (sign: string): number => (isPair(sign) ? pairCounts : 1);
 const leastOf = (sign: string): number => counts(sign) * leastSpeaks;
+
+/** Several weighers are made of the same sayings: each is read once, and a sign is one string for all. */
+const readOnce = new WeakMap<
+  PassedOver,
+  { readonly sayings: Map<string, readonly string[]>; readonly signs: Map<string, string> }
+>();
+
+function signsOfSaying(saying: string, passedOver: PassedOver): readonly string[] {
+  const once = readOnce.get(passedOver) ?? { sayings: new Map(), signs: new Map() };
+  readOnce.set(passedOver, once);
+  const read = once.sayings.get(saying);
+  if (read !== undefined) return read;
+  const signs = signsOf(saying, passedOver).map((sign) => {
+    const own = once.signs.get(sign) ?? sign;
+    once.signs.set(own, own);
+    return own;
+  });
+  once.sayings.set(saying, signs);
+  return signs;
+}
 
 /** By meaning the signs of each of its sayings. */
 function speaksOf(said: readonly (readonly (readonly string[])[])[]): ReadonlyMap<string, readonly Speaks[]> {

@@ -127,13 +127,17 @@ describe('what is no answer', () => {
     ['one figure too many', [...mixed, '1201 1198 3']],
     ['more than ten minutes later', [...mixed, 'wait 11m', '1201 1198']],
     ['said by somebody else', [...mixed, '@lia: 1201 1198']],
-    ['with talk of another thing', ['part pump-1', 'temp pump-1', '23 over at the door']],
     ['when somebody is back', ['part pump-1', 'temp pump-1', 'back in 10']],
     ['what is only thought', ['part pump-1', 'temp pump-1', 'i guess it shows 23']],
     ['to a card before the last', [...mixed, 'part pump-1', '1201 1198']],
     ['yes, where nothing is asked', ['air 24C 48%', 'yes']],
   ])('given %s, then nothing is taken', async (_, lines) => {
     expect(await answerTo(...lines)).toMatchObject(unread);
+  });
+
+  it('given a figure with talk of another thing, then it is at most a tap', async () => {
+    const answer = await answerTo('part pump-1', 'temp pump-1', '23 over at the door');
+    expect(answer).toMatchObject({ recorded: false, code: expect.stringMatching(/^(?:unknown-verb|which-act)$/) });
   });
 
   it('given thanks, which is no yes, then nothing is taken and what to do now is told', async () => {
