@@ -131,6 +131,9 @@ function bothLikely(found: Likely, other: Understood, context: LineContext, line
   const more = asTaps(other);
   const isSame = found.untaken === undefined && found.lines.includes(more.lines[0] ?? '');
   if (other.is !== 'likely' && isSame && !mayBeAsked(line, context)) return other;
+  const [told = ''] = found.lines;
+  // `slid 7 in the oven, she's set for 194`: the line as a whole tells what a clause of it left untold.
+  if (found.untaken !== undefined && more.lines[0]?.startsWith(`${told} `) === true) return more;
   const weighed = context.hearing.weighed.weigh(line);
   const most = Math.max(...found.lines.map((each) => shareOf(each, weighed)));
   // One of several acts that were found together stands behind them.

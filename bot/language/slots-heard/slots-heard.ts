@@ -80,8 +80,30 @@ function heardOf(pieces: readonly Piece[], { claims, phrases }: Claimed, context
     (each) => clearlyTold(each, context),
     (each, act) => speaksFor(each, act, context),
   );
-  const heard = understoodAs(clauses, eachHeard(clauses, context));
+  const heard = ofOneAct(pieces, claims, clauses, context) ?? understoodAs(clauses, eachHeard(clauses, context));
   return unknown > mostUnknown && (heard?.is !== 'likely' || heard.lines.length > 1) ? undefined : heard;
+}
+
+/**
+ * `slid 7 in the oven, she's set at 195`, `pot 1 poured, 1201 of A and 1198 of B`: what the clauses say of one thing, each with a
+ * figure of it, is one act. Only offered: which clause says what was not looked at.
+ */
+function ofOneAct(
+  pieces: readonly Piece[],
+  claims: Claimed['claims'],
+  clauses: readonly Clause[],
+  context: LineContext,
+): Understood | undefined {
+  if (clauses.length < 2) return undefined;
+  const each = eachHeard(clauses, context).flatMap((made) => made.slice(0, 1));
+  const heads = new Set(each.flatMap(({ ways }) => ways.flat()).map((line) => line.split(' ', 2).join(' ')));
+  const [first] = each;
+  if (each.length < 2 || heads.size !== 1 || first === undefined) return undefined;
+  const [whole] = likeliestIn({ pieces, claims }, undefined, context);
+  const isSame = whole?.one.ways.flat().every((line) => heads.has(line.split(' ', 2).join(' '))) === true;
+  return isSame && whole !== undefined
+    ? { is: 'likely', lines: whole.one.ways.map((way) => way.join(actsJoint)) }
+    : undefined;
 }
 
 /** `coat impeller-7 1 spray?` asks. */

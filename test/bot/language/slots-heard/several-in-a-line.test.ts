@@ -89,6 +89,25 @@ describe('two pots that wait to be weighed', () => {
   });
 });
 
+describe('one act that is told in two clauses', () => {
+  const waiting = {
+    ...inUse,
+    live: () => ({
+      parts: [{ name: 'flange-4', phase: 'dry' as const }],
+      batches: [{ number: 1, phase: 'to-weigh' as const }],
+      cans: [],
+    }),
+  };
+
+  it.each([
+    ["slid 4 in the oven, she's set at 95", 'cure flange-4 oven 95C'],
+    ["slid 4 into the oven, she's set for 95", 'cure flange-4 oven 95C'],
+    ['pot 1 poured, 1201 of A and 1198 of B', 'weigh 1 1201g 1198g'],
+  ])('given %s, then first of all it is %s', (said, act) => {
+    expect(linesOf(readLine(said, waiting))[0]).toBe(act);
+  });
+});
+
 describe('a way of coating said by its verb, in Spanish', () => {
   it('given that parts were dipped, then it is no brush', () => {
     const taller = { ...inUse, hearing: shipped.hearingIn('es'), country: shipped.profileOf('es', 'metric') };
