@@ -15,7 +15,8 @@ import { correction } from './said-of-last/correction.ts';
 import { ownWordsAnswer, reasonAnswer } from './said-of-last/reason-answer.ts';
 import { sameFor } from './said-of-last/same-for.ts';
 import { likeliestActs, likeliestBeside, shareOf } from './sayings/likeliest.ts';
-import { slotsHeard } from './slots-heard/slots-heard.ts';
+import { mixOrdered } from './sayings/mix-ordered.ts';
+import { onlyAsksOrDenies, slotsHeard } from './slots-heard/slots-heard.ts';
 import { withoutAccents } from './typed/without-accents.ts';
 import { asTaps, type Strictly, type Understands, type Understood } from './understood.ts';
 
@@ -84,6 +85,12 @@ const asksWhyFirst = (line: string, { hearing }: LineContext): boolean =>
 /** `por que` are two. */
 const mostBeforeWhy = 2;
 
+/** Only where it has the form of a question: any other order is read as an act. */
+const asksToMix: InFigures = (line, context, strictly, plainly) =>
+  line.endsWith('?') || onlyAsksOrDenies(line, context)
+    ? inFigures(mixOrdered)(line, context, strictly, plainly)
+    : undefined;
+
 /** What puts the last act right, then a question about the state, what answers the last card, and an act told in the speaker's own words. */
 const further: readonly InFigures[] = [
   actsApart,
@@ -92,6 +99,7 @@ const further: readonly InFigures[] = [
   requested,
   corrected,
   inFigures(sameFor),
+  asksToMix,
   askedForPlainly,
   inFirstFigures(askedInWords),
   bareAnswer,

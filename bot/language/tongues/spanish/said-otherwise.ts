@@ -41,7 +41,7 @@ export const spanishSaidOtherwise: SaidOtherwise = {
     'de, de la, de la parte, del, parte, la parte, la, el, el componente, de parte, componente, y, y de',
   ),
   rounds: listed(
-    'es, era, eran, fueron, son, marcaba, con, a, el, la, los, las, al, numero, hay, tengo, tenemos, con, de, del, en, fue, pues, eh, bueno, si, ok, ahi, mira, pon, ponle, ponme, que, un, una, ya, esta, estan, ahora, quedo, por, favor, porfa',
+    'es, era, eran, fueron, son, marcaba, con, a, el, la, los, las, al, numero, hay, tengo, tenemos, con, de, del, en, fue, pues, eh, bueno, si, ok, ahi, mira, pon, ponle, ponme, que, un, una, ya, esta, estan, ahora, quedo, por, favor, porfa, hombre, mujer, jefe, jefa, wey, guey, compa, tio, tia, obvio, claro, nomas, listo, gracias, perdon, fijate, y',
   ),
   agrees: listed(
     'si, sip, simon, sale, dale, dele, correcto, exacto, exactamente, asi es, eso, eso es, eso mero, esa, ese, esa mera, claro, claro que si, venga, vale, va, de acuerdo, hazlo, adelante, andale, orale, anda, afirmativo, confirmo, esta bien, perfecto, efectivamente',
