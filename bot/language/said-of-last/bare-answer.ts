@@ -82,10 +82,15 @@ function asSpoken(line: string, open: readonly Open[], context: LineContext, rea
 
 /** `probe shows 86`, where the part's temperature was asked. */
 function inTalk(line: string, open: readonly Open[], context: LineContext, reads: Strictly): readonly Answered[] {
+  const strict = reads(line);
   return open.flatMap((each) => {
     const fields = fieldsOf(each.line);
     if (!each.isAsked || fields.length === 0 || !fields.every(isOfFigures)) return [];
-    const told = figuresInTalk(line, each.line.split(' ')[0] ?? '', context);
+    const [act = ''] = each.line.split(' ');
+    // `weigh 1 1201g`: the act's own line, which lacks something.
+    const isOwn = strict.kind === 'unread' && strict.read.verb?.row.name === act;
+    if (isOwn && strict.read.failed.failed === 'incomplete') return [];
+    const told = figuresInTalk(line, act, context);
     const answered = told && answersTo(each, saidIn(told.line, context), context, reads);
     return answered === undefined ? [] : [{ ...answered, mayBeBare: answered.mayBeBare && told?.isCertain === true }];
   });

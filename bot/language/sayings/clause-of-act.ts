@@ -5,6 +5,7 @@ import { actRows } from '../slots-heard/act-rows.ts';
 import type { Clause } from '../slots-heard/clause.ts';
 import type { Claim } from '../slots-heard/phrases.ts';
 import { type Piece, wordOf } from '../slots-heard/piece.ts';
+import { nearestVerbs } from '../suggestions.ts';
 import type { SaidAct } from '../tongues/said-words.ts';
 import type { SaidMeaning } from '../tongues/sayings-typed.ts';
 import { pairOf, rootsOf } from './signs.ts';
@@ -50,12 +51,8 @@ const clearly = 1;
 export type Claims = readonly (Claim | undefined)[];
 
 /** Words that speak for the act are its own; what else nobody knows is left to it, as its reason or as talk. */
-export function clauseFor(
-  act: SaidAct,
-  pieces: readonly Piece[],
-  claims: Claims,
-  { hearing: { weighed } }: LineContext,
-): Clause {
+export function clauseFor(act: SaidAct, pieces: readonly Piece[], claims: Claims, { hearing }: LineContext): Clause {
+  const { weighed } = hearing;
   const speaks = (piece: Piece): boolean => {
     const [root] = rootsOf(wordOf(piece) ?? '');
     return root !== undefined && weighed.speaksFor(root, act) > clearly;
@@ -65,8 +62,10 @@ export function clauseFor(
   const isTalk = (piece: Piece, i: number): boolean => {
     const [root] = rootsOf(wordOf(piece) ?? '');
     if (root === undefined) return false;
-    // `acetone, then ipa`: beside a solvent it may be another.
-    if (!weighed.knows(root)) return i === unheard && actRows[act].takes?.includes('solvent') !== true;
+    // `acetone, then ipa`: beside a solvent it may be another; `airr`, in front, is a slip.
+    const isSlip = i === 0 && nearestVerbs(piece.typed, hearing).length > 0;
+    const mayBeOwn = actRows[act].takes?.includes('solvent') !== true && !isSlip;
+    if (!weighed.knows(root)) return i === unheard && mayBeOwn;
     return weighed.speaksFor(root, 'nothing') < clearly && weighed.speaksFor(root, 'asking') < clearly;
   };
   return {

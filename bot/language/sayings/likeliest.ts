@@ -7,6 +7,7 @@ import type { LineContext } from '../reading.ts';
 import { actRows } from '../slots-heard/act-rows.ts';
 import type { Clause } from '../slots-heard/clause.ts';
 import { type Composed, composed } from '../slots-heard/compose.ts';
+import { holdsLost } from '../slots-heard/lost.ts';
 import { mayBeOtherwise } from '../slots-heard/may-be-otherwise.ts';
 import { type Claimed, claimed } from '../slots-heard/phrases.ts';
 import { type Piece, wordOf } from '../slots-heard/piece.ts';
@@ -54,11 +55,16 @@ const likeliest =
     const pieces = piecesOf(line, context);
     if (pieces === undefined || pieces.length > mostPieces) return undefined;
     const all = claimed(pieces, context.hearing.said);
+    if (strict.read.failed.failed === 'incomplete' && isTerse(pieces)) return undefined;
+    if (holdsLost(pieces, all.claims, context.hearing)) return undefined;
     const made = likeliestIn({ pieces, claims: all.claims }, undefined, context);
     const [first] = made;
     if (first === undefined) return undefined;
     return (isCertain(first, pieces, all) && first.share >= certain ? taken(first) : undefined) ?? asOffered(made);
   };
+
+/** `weigh 1 1201g`: no word but its verb, so that it is a strict line which lacks something, and what it lacks is asked. */
+const isTerse = (pieces: readonly Piece[]): boolean => pieces.filter(({ is }) => is === 'word').length < 2;
 
 function taken({ one }: Made): Understood | undefined {
   const [line, ...others] = one.ways[0] ?? [];

@@ -13,6 +13,7 @@ import { actRows } from './act-rows.ts';
 import { type Clause, clausesOf, ofCans } from './clause.ts';
 import { type Composed, composed } from './compose.ts';
 import { impliedActs } from './implied-act.ts';
+import { holdsLost } from './lost.ts';
 import { mayBeOtherwise } from './may-be-otherwise.ts';
 import { type Claimed, claimed } from './phrases.ts';
 import { type Piece, wordOf } from './piece.ts';
@@ -64,15 +65,13 @@ function heardOf(pieces: readonly Piece[], { claims, phrases }: Claimed, context
   const { said } = context.hearing;
   if (isUnsaid(pieces, { claims }, said)) return undefined;
   const unknown = claims.filter((claim) => claim === undefined).length;
-  // A figure that nobody could read, `24-26C`, or a name that nobody has told, `a-9`, is never left out of what is offered.
-  const isLost = claims.some((claim, i) => claim === undefined && /\d/.test(pieces[i]?.typed ?? ''));
   // A verb alone that needs a thing names nothing, nor does a letter with it: what it needs is asked.
   const isAlone = claims.every(
     (claim, i) =>
       (claim?.is === 'act' && actRows[claim.act].on !== 'nothing') ||
       (claim === undefined && (pieces[i]?.typed.length ?? 0) < 3),
   );
-  if (isLost || isAlone) return undefined;
+  if (isAlone || holdsLost(pieces, claims, context.hearing)) return undefined;
   const clauses = clausesOf(
     pieces,
     { claims, phrases },

@@ -32,7 +32,9 @@ describe('the catalogues', () => {
     // What people cry and type is theirs to word: `no danger`, `listo` are heard, and never said.
     (name) =>
       name.endsWith('.ts') &&
-      !/\b(?:cries|said-(?:acts|roots|of-pots|of-parts|of-work)|said-words|said-otherwise|topics-asked)/.test(name),
+      !/\b(?:cries|said-(?:acts|roots|of-pots|of-parts|of-work)|said-words|said-otherwise|topics-asked|sayings)/.test(
+        name,
+      ),
   );
 
   it.each(files)('given %s, then no sentence passes a verdict', (file) => {
