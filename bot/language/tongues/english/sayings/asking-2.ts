@@ -229,39 +229,14 @@ export const englishSayingsOfAsking2: Sayings<AskedMeaning> = {
     can't read the lot on can 4, what did we book / forgot to write the lot down, which was it
   `,
   lid: `
-    lid off can 3 / took the lid off the A / opened can 2 back up / can 3 open again / A's open again / A can lid's off
-    lid's off B / B can open, same one as yesterday / back into can 3 / back in the A can
-    going back into can 5 for pot 2 / reopened can 4 / re-opened the A from this morning / reopening B, can 7
-    can 1 is off the shelf and open / popped the lid off can 2 / popped can 3 again
-    popped B open again for the second pot / pried can 6 open again, lid was stuck / prised the lid off the old A
-    cracked can 3 again / cracked the used B open once more / lid up on the A / lid is up, can 5
-    lifted the lid on can 2 / lifted lid off A can at 9:40 / pulled the lid off can 4 / pulled the lid from B just now
-    knocked the lid off can 8 / got the lid off can 3 finally, glued itself on / finally lid off, can 1 was a pig
-    unscrewed the cap on B / unscrewed can 9 / cap off the B bottle / cap's off can 7 / top off the A
-    took the top off can 3 / top's off the B tin / uncapped can 2 / uncapped the A we started monday / unlidded can 5
-    unsealed the started A again / unclamped the ring on pail 2, lid off / ring off, lid off, can 10
-    opened the half full A / opened the half used B, can 4 / opened yesterday's A again / opened the one we're on, can 3
-    opened up can 6 to pour / opening can 3 for another pour / opening A again
-    opening the B back up, need some for batch 3 / A lid off 10:15 / lid off B 13:05 / lid off can 2 five minutes ago
-    can 2 lid off a minute ago / just took the lid off 3 / just lifted A's lid / lid came off can 1 at quarter past nine
-    lid came off the A right now / lid of can 5 is off / lid of the A is on the bench
-    lid on the bench, can 3 standing open / can 3 standing open at the scale / can 4 breathing, lid's off
-    can 7 uncovered / A uncovered at the scale / clock's running on can 3, lid off / start the clock, A lid off
-    start timer lid off can 2 / lid offf can 3 / ldi off can 5 / lid of can 2 off now / lids off A and B / both lids off
-    both cans open, 3 and 4 / cans 3 and 4 opened again for pot 2 / A and B both popped open again
-    can three lid is off / can number five, lid coming off / here we go, lid off the A
-    ok pouring from can 3 again, lid off / hey bot I've got can 2 open / btw can 6 is open again
-    fyi A can is open, pouring / heads up lid's off the 20 kg pail / pail's open again
-    drum bung out, drum 1 in use again / bung out of the A drum / 🥫 3 open / 🔓 can 4
-    taking the lid off can 8, the started one / is the lid on / is a lid off / is there a lid off / any lid off?
-    any lids off / any can open / is can 3 open / is can 2 closed / is the A shut / is the A still open / is B closed up
-    did I close the A / did I put the lid back / did anybody put the lid back on A / did someone leave a can open
-    has the lid gone back on can 4 / has part A been closed / are all the lids on / are the cans shut / all lids on?
-    lids? / lid on or off, can 2 / which can is open / which lid is off / which tin's standing open
-    what's standing open / since when is A open / how long's the lid been off / how long has can 3 been open
-    how long has B stood there without a lid / when did the lid come off / can't see the shelf from here, is A closed
-    not sure I shut can 5, did I / not sure the lid's on / is pot 1 covered / is the pot lidded
-    is the can sealed again / did we reseal the A / tell me if a can is open
-    need to know which cans are open before I lock up
+    is the lid on / is a lid off / is there a lid off / any lid off? / any lids off / any can open / is can 3 open
+    is can 2 closed / is the A shut / is the A still open / is B closed up / did I close the A / did I put the lid back
+    did anybody put the lid back on A / did someone leave a can open / has the lid gone back on can 4
+    has part A been closed / are all the lids on / are the cans shut / all lids on? / lids? / lid on or off, can 2
+    which can is open / which lid is off / which tin's standing open / what's standing open / since when is A open
+    how long's the lid been off / how long has can 3 been open / how long has B stood there without a lid
+    when did the lid come off / can't see the shelf from here, is A closed / not sure I shut can 5, did I
+    not sure the lid's on / is pot 1 covered / is the pot lidded / is the can sealed again / did we reseal the A
+    tell me if a can is open / need to know which cans are open before I lock up
   `,
 };

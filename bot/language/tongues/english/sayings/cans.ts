@@ -104,16 +104,7 @@ export const englishSayingsOfCans: Sayings<SaidMeaning> = {
     ok pouring from can 3 again, lid off / hey bot I've got can 2 open / btw can 6 is open again
     fyi A can is open, pouring / heads up lid's off the 20 kg pail / pail's open again
     drum bung out, drum 1 in use again / bung out of the A drum / 🥫 3 open / 🔓 can 4
-    taking the lid off can 8, the started one / is the lid on / is a lid off / is there a lid off / any lid off?
-    any lids off / any can open / is can 3 open / is can 2 closed / is the A shut / is the A still open / is B closed up
-    did I close the A / did I put the lid back / did anybody put the lid back on A / did someone leave a can open
-    has the lid gone back on can 4 / has part A been closed / are all the lids on / are the cans shut / all lids on?
-    lids? / lid on or off, can 2 / which can is open / which lid is off / which tin's standing open
-    what's standing open / since when is A open / how long's the lid been off / how long has can 3 been open
-    how long has B stood there without a lid / when did the lid come off / can't see the shelf from here, is A closed
-    not sure I shut can 5, did I / not sure the lid's on / is pot 1 covered / is the pot lidded
-    is the can sealed again / did we reseal the A / tell me if a can is open
-    need to know which cans are open before I lock up
+    taking the lid off can 8, the started one
   `,
   shut: `
     lid back on can 3 / lid on A / lid's on B / shut can 2 / shut the A / closed can 5 / closed up B

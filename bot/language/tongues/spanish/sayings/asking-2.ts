@@ -241,37 +241,12 @@ export const spanishSayingsOfAsking2: Sayings<AskedMeaning> = {
     el bote sin etiqueta de qué lote es
   `,
   lid: `
-    destapé la lata 3 / quité la tapa de la A / tapa fuera, lata 2 / lata 4 destapada / A destapada / lid off can 2
-    lid fuera del A / le quite el lid al can 3 / can 1 sin lid / le saqué el lid al B / le volé la tapa al A
-    abrí otra vez la lata 2 / reabrí la A / reabierta la 3 / vuelvo a abrir la lata 5
-    volvi a abrir el can de A que ya estaba empezado / volvimos a destapar la B / abro de nuevo la lata 4
-    abierta de nuevo la A / abierta otra vez la 6 / abri la A que estaba a medias / abrí la lata empezada de B
-    la A de ayer ya está destapada / destapo la lata de ayer, la 2 / el can de ayer lid off / la lata 3 está sin tapa
-    la A está abierta ahora / la 2 está destapada / el B esta abierto en la mesa / A abierta voy sirviendo
-    levanté la tapa de la lata 1 / levanto la tapa de la A a las 9:05 / levantada la tapa de la 4
-    saqué la tapa de la 2 / sacada la tapa de la B / le hice palanca a la tapa de la 5, ya salió
-    palanca y tapa fuera, lata 3 / con el destornillador saqué la tapa de la A / saltó la tapa de la 6
-    por fin saltó la tapa de la lata 2 / ya salio la tapa del A estaba pegadisima
-    estaba pegado el lid del can 4 pero ya salió / la tapa de la B estaba dura, ya está fuera 😅 / popped el lid del A
-    le hice pop al can 2 / le di pop al lid de la 3 / ya destapé la A / ya le quite la tapa a la 1
-    ya esta sin tapa la lata 4 / ya abri el can 5 otra vez / ya quite el lid wey can 2 / acabo de destapar la lata 3
-    acabo de quitar la tapa de la A / recien destape el B / recien le saque la tapa a la 2 / ahora mismo destapo la A
-    destapando la 6 / quitando la tapa a la lata 1 / estoy quitándole el lid al can 3 / hace un minuto destapé la A
-    hace diez min quite la tapa de la 2 / a las 10:30 tapa fuera de la lata 5 / a las 8:15 destapada la A
-    desde las 9 está la lata 4 sin tapa / destapada desde hace 5 minutos la B / he destapado la A para pesar
-    he quitado la tapa de la lata 2 para echar / hemos abierto otra vez la 3 / hemos destapado la B empezada
-    se destapó la lata 4 / se retiró la tapa de la A / se quitó el tapón de la 7 / desenrosque la tapa de la B
-    desenroscada la 2 / solte el aro y quite la tapa de la lata grande / solte el cierre del cuñete 1 tapa quitada
-    aflojé la tapa de la A y fuera / retiro tapa de la lata 6 / tapadera fuera la A / quite la tapadera de la 3
-    el pote 2 ya sin tapa / che, destapé la A / juan destapó la lata 5 / ok lata 2 destapada
-    ok tapa fuera de la A, sirviendo ya / listo, destapada la 4 / listo el lid off de la 1
-    otra vez destapada la A venga / apunta tapa de la A quitada / anota lata 3 destapada 11:20 / destape la A
-    kite la tapa ala 2 / esta tapado el bote 3 / ¿Está abierta la A? / tiene la tapa puesta la lata 2
-    hay algun bote destapado / dejaron algo abierto / qué latas están sin tapa / quedó abierta la B / cerraron la A?
-    lid on or off la 4 / is the lid off del can 1 / se quedo destapada la A / alguna lata sin cerrar
-    está cerrado el can 5 / le pusieron la tapa a la A / el bote sigue abierto? / cuáles están destapados
-    la tapa de la B está puesta / hay botes abiertos ahora mismo / tapada o destapada la 2 / cerrado el bote chico?
-    tapó alguien la A / quedó bien cerrada la lata / no sé si tapé el bote 3
-    no me acuerdo si cerré la A, ¿está cerrada? / está al aire la A todavía / la A está al descubierto?
+    esta tapado el bote 3 / ¿Está abierta la A? / tiene la tapa puesta la lata 2 / hay algun bote destapado
+    dejaron algo abierto / qué latas están sin tapa / quedó abierta la B / cerraron la A? / lid on or off la 4
+    is the lid off del can 1 / se quedo destapada la A / alguna lata sin cerrar / está cerrado el can 5
+    le pusieron la tapa a la A / el bote sigue abierto? / cuáles están destapados / la tapa de la B está puesta
+    hay botes abiertos ahora mismo / tapada o destapada la 2 / cerrado el bote chico? / tapó alguien la A
+    quedó bien cerrada la lata / no sé si tapé el bote 3 / no me acuerdo si cerré la A, ¿está cerrada?
+    está al aire la A todavía / la A está al descubierto?
   `,
 };

@@ -108,17 +108,7 @@ export const spanishSayingsOfCans: Sayings<SaidMeaning> = {
     el pote 2 ya sin tapa / che, destapé la A / juan destapó la lata 5 / ok lata 2 destapada
     ok tapa fuera de la A, sirviendo ya / listo, destapada la 4 / listo el lid off de la 1
     otra vez destapada la A venga / apunta tapa de la A quitada / anota lata 3 destapada 11:20 / destape la A
-    kite la tapa ala 2 / esta tapado el bote 3 / ¿Está abierta la A? / tiene la tapa puesta la lata 2
-    hay algun bote destapado / dejaron algo abierto / qué latas están sin tapa / quedó abierta la B / cerraron la A?
-    lid on or off la 4 / is the lid off del can 1 / se quedo destapada la A / alguna lata sin cerrar
-    está cerrado el can 5 / le pusieron la tapa a la A / el bote sigue abierto? / cuáles están destapados
-    la tapa de la B está puesta / hay botes abiertos ahora mismo / tapada o destapada la 2 / cerrado el bote chico?
-    tapó alguien la A / quedó bien cerrada la lata / no sé si tapé el bote 3
-    no me acuerdo si cerré la A, ¿está cerrada? / está al aire la A todavía / la A está al descubierto?
-    tiene la lid el can 6 / alguien dejó la lata abierta? / che está tapada la lata / estan todas tapadas
-    están todos los botes cerrados / quedaron abiertas las latas del turno pasado? / lata abierta?
-    se ha vuelto a tapar el 4 / volvieron a tapar la B / quedó sellado el bote / a cual le falta la tapa
-    el bote de la mezcla tiene tapa o no / sigue destapado el can 2? / que tenemos destapado ahorita
+    kite la tapa ala 2
   `,
   shut: `
     tape la lata 3 / tapa puesta lata 2 / cerré la A / lata 4 cerrada / A tapada / lid on can 2 / lid puesto al A
