@@ -10,8 +10,8 @@ import { type Understanding, understandingOf } from './understanding.ts';
 const shops = openShops();
 afterAll(shops.close);
 
-/** Raised as more is understood. */
-const floors = { en: { atOnce: 0.85, orOneTap: 0.92 }, es: { atOnce: 0.7, orOneTap: 0.8 } };
+/** Raised as more is understood. A release in other words is a tap: it is a decision. */
+const floors = { en: { atOnce: 0.84, orOneTap: 0.95 }, es: { atOnce: 0.7, orOneTap: 0.8 } };
 
 describe.each(['en', 'es'] as const)('the lines of %s', (language) => {
   it('given each of them, then it is understood as a colleague would, or nothing is recorded', async () => {

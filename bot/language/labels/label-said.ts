@@ -3,7 +3,6 @@
 
 import type { Plainly } from '../as-said/as-said.ts';
 import type { LineContext } from '../reading.ts';
-import { rootsOf } from '../sayings/signs.ts';
 import { onlyAsksOrDenies } from '../slots-heard/slots-heard.ts';
 import type { Strictly, Understood } from '../understood.ts';
 import { type Label, labelIn } from './label-read.ts';
@@ -80,10 +79,7 @@ function isTalkOf(
   return others.length <= mostOthers && top !== undefined && top.meaning === act && top.share >= surely;
 }
 
-/** So much speaks for it that hardly another meaning has the word. */
-const clearly = 1;
-const isOfOpening = (word: string, { hearing: { weighed } }: LineContext): boolean =>
-  rootsOf(word).some((root) => weighed.speaksFor(root, 'open') > clearly);
+const isOfOpening = (word: string, { hearing: { weighed } }: LineContext): boolean => weighed.isWordOf(word, 'open');
 
 /** A lot and its part, and nothing twice. */
 const isLabel = ({ components, lots, amounts, counts, lastDays, rest, says }: Label, told: Act | undefined): boolean =>

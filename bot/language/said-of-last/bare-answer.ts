@@ -9,7 +9,6 @@ import { fieldsOf, fillInOrder, type LineField } from '../line-fields.ts';
 import { linesApart } from '../lines-apart.ts';
 import type { LineContext } from '../reading.ts';
 import { batchMarks, fillers } from '../tongues/english/line-words.ts';
-import { methodsByWord } from '../trade-words.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { tokenize } from '../typed/tokens.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
@@ -17,6 +16,7 @@ import type { Strictly, StrictReading, Understands, Understood } from '../unders
 import { figuresInTalk } from './figures-in-talk.ts';
 import type { Open } from './last.ts';
 import { mayBeBare } from './may-be-bare.ts';
+import { otherPart, otherWay } from './other-than-shown.ts';
 
 interface Answered {
   readonly line: string;
@@ -60,7 +60,15 @@ const taken = (line: string, reads: Strictly): Understood =>
 function answersIn(line: string, open: readonly Open[], context: LineContext, reads: Strictly): readonly Answered[] {
   const said = saidIn(line, context);
   const answered = open.flatMap((each) => answersTo(each, said, context, reads) ?? []);
-  return answered.filter((one, i) => answered.findIndex((other) => other.line === one.line) === i);
+  return answered.filter(
+    (one, i) => !namesTwice(one.line, context) && answered.findIndex((other) => other.line === one.line) === i,
+  );
+}
+
+/** `impeller-7 blasted sa2.5`, where the card named it already: an act of its own, and no answer. */
+function namesTwice(line: string, { parts }: LineContext): boolean {
+  const named = line.split(' ').filter((word) => parts.includes(word));
+  return new Set(named).size < named.length;
 }
 
 /** `twelve oh one and eleven ninety eight`, `91 degrees`: of several ways to put it in figures those that are met with here. */
@@ -168,10 +176,10 @@ function answersTo(open: Open, said: Said, context: LineContext, reads: Strictly
   if (isWhole && open.isOnly === true && said.core === 'yes') return answeredBy([open.line], true, false, reads);
   const more = isWhole && open.place !== undefined ? withMore(open.line, said, context, reads) : undefined;
   if (more !== undefined) return answeredBy([more], true, false, reads);
-  const inOtherWay = isWhole && open.isOnly === true ? otherWay(open.line, said, context) : undefined;
+  const inOtherWay = isWhole && open.isOnly === true ? otherWay(open.line, said.values, context) : undefined;
   // What else it says was shown, and stands.
   if (inOtherWay !== undefined) return answeredBy([inOtherWay], true, false, reads);
-  const ofOther = isWhole ? otherPart(open, said, context) : undefined;
+  const ofOther = isWhole ? otherPart(open, said.core, context) : undefined;
   if (ofOther !== undefined) return answeredBy([ofOther], true, false, reads);
   const isInPlace = isWhole && open.place !== undefined && open.place === said.place;
   // A number may be of a pot or a part as well.
@@ -203,23 +211,6 @@ function withMore(line: string, { values }: Said, context: LineContext, reads: S
   if (reads(whole).kind === 'command') return whole;
   const [unit, ...units] = unitsLeftOut(whole, context, reads);
   return units.length === 0 && unit?.isSure === true ? unit.line : undefined;
-}
-
-/** `roller`, where the only one that is asked about goes by brush. */
-function otherWay(line: string, { values }: Said, { hearing }: LineContext): string | undefined {
-  const [way, ...more] = values;
-  const old = tokenize(line, hearing).find((token) => methodsByWord.has(wordIn(token)));
-  if (way === undefined || old === undefined || more.length > 0 || !methodsByWord.has(wordIn(way))) return undefined;
-  return line.slice(0, old.start) + wordIn(way) + line.slice(old.end);
-}
-
-/** `the 8`, of a card that asks which part and had no room for it. */
-function otherPart({ line, place, bare }: Open, { core }: Said, { parts }: LineContext): string | undefined {
-  const [asked, ...more] = bare;
-  if (place === undefined || asked === undefined || more.length > 0 || !parts.includes(asked)) return undefined;
-  const isMeant = (part: string): boolean => part === core || /(?<!\d)0*(\d+)$/.exec(part)?.[1] === core;
-  const [meant, ...others] = parts.filter(isMeant);
-  return meant === undefined || others.length > 0 ? undefined : line.replace(asked, meant);
 }
 
 /** `the 8 one`, of a card that asks which part: that of this number. */

@@ -2,7 +2,6 @@
 // size was asked. What the words speak for is weighed: they may be about something else.
 
 import type { LineContext } from '../reading.ts';
-import { rootsOf } from '../sayings/signs.ts';
 import { type Claim, claimed } from '../slots-heard/phrases.ts';
 import { type Piece, wordOf } from '../slots-heard/piece.ts';
 import { piecesOf } from '../slots-heard/pieces.ts';
@@ -58,14 +57,8 @@ export function figuresInTalk(line: string, act: string, context: LineContext): 
 const ofAct: Claim = { is: 'reading' };
 const isFigure = ({ is }: Piece): boolean => is === 'figure' || is === 'number';
 const isWord = ({ is }: Piece): boolean => is === 'word';
-/** So much speaks for the act that hardly another meaning has the word. */
-const clearly = 1;
-
-function isOf(
+const isOf = (
   meaning: SaidMeaning | undefined,
   piece: Piece | undefined,
   { hearing: { weighed } }: LineContext,
-): boolean {
-  if (meaning === undefined) return false;
-  return rootsOf(wordOf(piece) ?? '').some((root) => weighed.speaksFor(root, meaning) > clearly);
-}
+): boolean => meaning !== undefined && weighed.isWordOf(wordOf(piece) ?? '', meaning);

@@ -9,7 +9,7 @@ import { nearestVerbs } from '../suggestions.ts';
 import type { SaidAct } from '../tongues/said-words.ts';
 import type { SaidMeaning } from '../tongues/sayings-typed.ts';
 import { pairOf, rootsOf } from './signs.ts';
-import type { Weigher } from './weigher.ts';
+import { clearly, type Weigher } from './weigher.ts';
 
 /** `doesn't stick` is how an act is told: what denies, doubts or plans in it is its own, where sayings have the two words together. */
 export function toldBy(
@@ -45,18 +45,13 @@ const denied: ReadonlySet<SaidAct> = new Set([
 ]);
 const planned: ReadonlySet<SaidAct> = new Set(['mix']);
 const none: ReadonlySet<SaidAct> = new Set();
-/** So much speaks for it that hardly another meaning has it. */
-const clearly = 1;
 
 export type Claims = readonly (Claim | undefined)[];
 
 /** Words that speak for the act are its own; what else nobody knows is left to it, as its reason or as talk. */
 export function clauseFor(act: SaidAct, pieces: readonly Piece[], claims: Claims, { hearing }: LineContext): Clause {
   const { weighed } = hearing;
-  const speaks = (piece: Piece): boolean => {
-    const [root] = rootsOf(wordOf(piece) ?? '');
-    return root !== undefined && weighed.speaksFor(root, act) > clearly;
-  };
+  const speaks = (piece: Piece): boolean => weighed.isWordOf(wordOf(piece) ?? '', act);
   const unheard = pieces.findIndex((piece, i) => claims[i] === undefined && isUnheard(piece, weighed));
   /** In sayings of acts, and no more of what tells nothing than of others; one word alone may be of somebody's own. */
   const isTalk = (piece: Piece, i: number): boolean => {
@@ -66,7 +61,7 @@ export function clauseFor(act: SaidAct, pieces: readonly Piece[], claims: Claims
     const isSlip = i === 0 && nearestVerbs(piece.typed, hearing).length > 0;
     const mayBeOwn = actRows[act].takes?.includes('solvent') !== true && !isSlip;
     if (!weighed.knows(root)) return i === unheard && mayBeOwn;
-    return weighed.speaksFor(root, 'nothing') < clearly && weighed.speaksFor(root, 'asking') < clearly;
+    return !weighed.isWordOf(root, 'nothing') && !weighed.isWordOf(root, 'asking');
   };
   return {
     acts: [act],

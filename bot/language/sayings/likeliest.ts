@@ -85,7 +85,7 @@ export function clearlyTold(pieces: readonly Piece[], context: LineContext): Sai
 }
 
 /** How likely the words of a clause tell this act. */
-export const speaksFor = (pieces: readonly Piece[], act: SaidAct, { hearing }: LineContext): number =>
+export const shareOfAct = (pieces: readonly Piece[], act: SaidAct, { hearing }: LineContext): number =>
   hearing.weighed.weigh(typedIn(pieces)).find(({ meaning }) => meaning === act)?.share ?? 0;
 
 /** More likely than all else together. */

@@ -1,7 +1,7 @@
 // How much a line speaks for each meaning, by the sayings that are known of it: a sign counts the more, the fewer meanings it is
 // met with in. What it weighs can be told word by word, and a saying that is added to a list is all that it takes to hear more.
 
-import { isPair, type PassedOver, signsOf } from './signs.ts';
+import { isPair, type PassedOver, rootsOf, signsOf } from './signs.ts';
 
 /** By meaning: how people say it, parted by line ends or by ` / `. */
 export type Sayings<Meaning extends string> = Readonly<Partial<Record<Meaning, string>>>;
@@ -17,6 +17,8 @@ export interface Weigher<Meaning extends string> {
   readonly weigh: (line: string) => readonly Weighed<Meaning>[];
   /** How much one sign speaks for one meaning: above nought for it. */
   readonly speaksFor: (sign: string, meaning: Meaning) => number;
+  /** Whether a word is so much of one meaning that hardly another has it. */
+  readonly isWordOf: (word: string, meaning: Meaning) => boolean;
   /** Whether any saying has it. */
   readonly knows: (sign: string) => boolean;
 }
@@ -27,6 +29,8 @@ const leastSpeaks = -0.7;
 const pairCounts = 0.7;
 /** Signs that stand in one line mostly say the same once more: together they tell meanings less far apart than each by itself would. */
 const apart = 0.6;
+/** So much speaks for it that hardly another meaning has it. */
+export const clearly = 1;
 /** So small a part of its sayings may have a sign that none has. */
 const unheard = 0.005;
 
@@ -49,6 +53,10 @@ export function weigherOf<Meaning extends string>(
     return said.length === 0 ? [] : [{ meaning, said }];
   });
   const signs = speaksOf(known.map(({ said }) => said.map((saying) => signsOfSaying(saying, passedOver))));
+  const speaksFor = (sign: string, meaning: Meaning): number => {
+    const speaks = signs.get(sign)?.find(({ at }) => known[at]?.meaning === meaning);
+    return speaks?.much ?? (signs.has(sign) ? leastOf(sign) : 0);
+  };
   return {
     weigh: (line) => {
       // What speaks against all alike decides nothing.
@@ -65,10 +73,8 @@ export function weigherOf<Meaning extends string>(
         .toSorted((one, other) => other.share - one.share);
     },
     knows: (sign) => signs.has(sign),
-    speaksFor: (sign, meaning) => {
-      const speaks = signs.get(sign)?.find(({ at }) => known[at]?.meaning === meaning);
-      return speaks?.much ?? (signs.has(sign) ? leastOf(sign) : 0);
-    },
+    speaksFor,
+    isWordOf: (word, meaning) => rootsOf(word).some((root) => speaksFor(root, meaning) > clearly),
   };
 }
 

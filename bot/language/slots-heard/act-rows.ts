@@ -82,7 +82,7 @@ export const actRows: Readonly<Record<SaidAct, ActRow>> = {
   weigh: pot(['to-weigh'], { figures: [{ of: 'mass', most: 2, ...(scale && { bare: scale }) }], takes: ['letters'] }),
   stir: pot(['paused']),
   stop: pot(['blending']),
-  filter: pot(['blending', 'paused']),
+  filter: pot(['blending', 'paused'], { figures: [one('film')] }),
   thick: pot(['blending', 'paused', 'filtered', 'over']),
   gel: pot(['blending', 'paused', 'filtered', 'over']),
   empty: pot(['filtered', 'dead', 'over'], { figures: [one('mass', scale)] }),

@@ -14,7 +14,7 @@ import { eachItsOwn } from './each-its-own.ts';
 import { figuresFor } from './figures-for.ts';
 import { manyIn } from './many-in.ts';
 import { type Piece, wordOf } from './piece.ts';
-import { type Before, type Heard, partsNumbered, thingsOf } from './things.ts';
+import { type Before, type Heard, partsNumbered, type Things, thingsOf } from './things.ts';
 
 export interface Composed {
   /** Several, where one of several things may be meant; the lines of one are said together. */
@@ -97,7 +97,7 @@ function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context
     figures.isWhole && isAllTaken(heard, clause.claims, figures.used) && !things.isAssumed && !method.isAssumed;
   return {
     ways: things.choices.map((each) => each.map(lineOf)),
-    isSure: isWhole && isTaken && things.choices.length === 1 && clause.isParted !== true,
+    isSure: isWhole && isTaken && mayBeSure(act, clause, things),
     parts: things.parts,
     ...(things.batch !== undefined && { batch: things.batch }),
     ...(things.isUnnamed && figures.texts.length === 0 && { isUnnamed: true }),
@@ -118,6 +118,10 @@ function joinedTo(pieces: readonly Piece[], live: LiveNow, { hearing: { said } }
     return isListed(piece) && isJoint(at + 1) && isNamed(pieces[next]);
   });
 }
+
+/** A release is a decision: in other words than its own it is a tap. */
+const mayBeSure = (act: SaidAct, { isParted }: Clause, { choices }: Things): boolean =>
+  choices.length === 1 && isParted !== true && act !== 'release';
 
 /** `from the pot` is the one that there is. */
 function isPotUnnumbered({ pieces, claims }: Clause, { hearing: { said } }: LineContext): boolean {

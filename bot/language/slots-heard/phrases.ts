@@ -42,15 +42,39 @@ const isThing = ({ is }: Piece): boolean => is !== 'word' && is !== 'method' && 
 
 function phraseAt(pieces: readonly Piece[], from: number, table: SaidTable, claims: readonly (Claim | undefined)[]) {
   const first = wordOf(pieces[from]);
-  for (const phrase of (first === undefined ? undefined : table.byFirst.get(first)) ?? []) {
+  const phrases = (first === undefined ? undefined : table.byFirst.get(first)) ?? [];
+  for (const phrase of phrases) {
     const at = matched(pieces, from, phrase, table, claims);
     if (at === undefined) continue;
     // `out of batch 1`: only where it came from.
     const isFrom = table.fromPot.has(phrase.words.join(' ')) && pieces[(at.at(-1) ?? from) + 1]?.is === 'batch';
-    return { says: isFrom ? ({ is: 'filler' } as const) : phrase.says, at };
+    const found = { says: isFrom ? ({ is: 'filler' } as const) : phrase.says, at };
+    return toldLater(found, pieces, from, phrases, table) ?? found;
   }
   return undefined;
 }
+
+/** `the lid on the 3 can is off`: of two acts that begin in one word, what is said of it behind its thing tells which. */
+function toldLater(
+  { says, at }: { readonly says: Says; readonly at: readonly number[] },
+  pieces: readonly Piece[],
+  from: number,
+  phrases: readonly Phrase[],
+  { beforeThing, light }: SaidTable,
+) {
+  const ends = at.at(-1) ?? from;
+  if (!beforeThing.has(wordOf(pieces[ends]) ?? '')) return undefined;
+  const breaks = pieces.findIndex(({ isBreak }, i) => i > ends && isBreak);
+  const clause = pieces.slice(0, breaks === -1 ? pieces.length : breaks + 1);
+  for (const { words, says: others } of phrases) {
+    if (words.length !== 2 || !isOtherAct(says, others)) continue;
+    const told = clause.findLastIndex((piece, i) => i > ends && wordOf(piece) === words[1]);
+    if (told !== -1 && light.has(wordOf(clause[told - 1]) ?? '')) return { says: others, at: [from, told] };
+  }
+  return undefined;
+}
+
+const isOtherAct = (one: Says, other: Says): boolean => one.is === 'act' && other.is === 'act' && one.act !== other.act;
 
 const marks = (piece: Piece, word: string | undefined): boolean =>
   (piece.is === 'batch' || piece.is === 'can') && withoutAccents(piece.typed.toLowerCase()).split(' ')[0] === word;

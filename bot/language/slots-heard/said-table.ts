@@ -29,6 +29,8 @@ export interface SaidTable {
   readonly greetings: ReadonlySet<string>;
   readonly lasting: ReadonlySet<string>;
   readonly fromPot: ReadonlySet<string>;
+  /** `the lid on 3`: between a thing and what it is of. */
+  readonly beforeThing: ReadonlySet<string>;
   readonly heardAs: ReadonlyMap<string, string>;
   readonly heardAsMark: ReadonlyMap<string, string>;
   /** Units of several words, and the same in short. */
@@ -112,6 +114,7 @@ export function saidTableOf(tongues: readonly Typed[]): SaidTable {
     requests: tongues.flatMap(({ said }) => said.requests),
     articles: all(({ said }) => listed(said.articles)),
     fromPot: all(({ said }) => listed(said.fromPot)),
+    beforeThing: all(({ said }) => listed(said.beforeThing)),
     marks: new Map(tongues.flatMap(({ said }) => Object.entries(said.marks))),
     heardAs: new Map(tongues.flatMap(({ said }) => Object.entries(said.heardAs))),
     lists: listTableOf(tongues.map(({ lists }) => lists)),

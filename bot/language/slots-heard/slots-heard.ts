@@ -5,7 +5,7 @@ import { known } from '../../../core/known.ts';
 import { type Alarm, alarmNamed } from '../../../core/session/session-commands.ts';
 import { actsJoint } from '../lines-apart.ts';
 import type { LineContext } from '../reading.ts';
-import { clearlyTold, likeliestIn, speaksFor } from '../sayings/likeliest.ts';
+import { clearlyTold, likeliestIn, shareOfAct } from '../sayings/likeliest.ts';
 import type { SaidAct } from '../tongues/said-words.ts';
 import { asTaps, type Understands, type Understood } from '../understood.ts';
 import { verbNamed } from '../verbs-typed.ts';
@@ -77,7 +77,7 @@ function heardOf(pieces: readonly Piece[], { claims, phrases }: Claimed, context
     { claims, phrases },
     said,
     (each) => clearlyTold(each, context),
-    (each, act) => speaksFor(each, act, context),
+    (each, act) => shareOfAct(each, act, context),
   );
   const heard = ofOneAct(pieces, claims, clauses, context) ?? understoodAs(clauses, eachHeard(clauses, context));
   return unknown > mostUnknown && (heard?.is !== 'likely' || heard.lines.length > 1) ? undefined : heard;

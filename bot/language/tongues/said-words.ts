@@ -92,6 +92,8 @@ export interface SaidWords {
   readonly articles: string;
   /** In front of a pot only: what was taken from it. */
   readonly fromPot: string;
+  /** Between a thing and what it is of: `the lid on 3`. */
+  readonly beforeThing: string;
   /** Words besides acts and ways that a thumb slips on, where what it meant can still be told. */
   readonly slips: string;
   /** Words that dictation hears in place of an act's. */

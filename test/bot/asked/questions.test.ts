@@ -57,6 +57,7 @@ describe('what is no question about the state', () => {
     "haven't put any B in yet",
     'why 09:42',
     'is everyone ok',
+    'the moon is made of cheese and so am I',
   ])('given %s, then it is not answered as one', (line) => expect(answered(line)).toBe(false));
 
   it.each([

@@ -135,6 +135,11 @@ describe('what is no answer', () => {
     expect(await answerTo(...lines)).toMatchObject(unread);
   });
 
+  it('given an act of its own on the part that the card is of, then its name is not said twice', async () => {
+    const answer = await answerTo('part pump-1', 'wiped pump-1 with acetone', 'pump 1 blasted sa2.5 60um');
+    expect(answer.text).not.toContain('pump-1 pump-1');
+  });
+
   it('given a figure with talk of another thing, then it is at most a tap', async () => {
     const answer = await answerTo('part pump-1', 'temp pump-1', '23 over at the door');
     expect(answer).toMatchObject({ recorded: false, code: expect.stringMatching(/^(?:unknown-verb|which-act)$/) });

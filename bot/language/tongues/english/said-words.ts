@@ -107,6 +107,7 @@ export const englishSaid: SaidWords = {
   pronouns: 'it, them, that one, this one, those, these, they, one',
   articles: 'the, number',
   fromPot: 'out of',
+  beforeThing: 'on',
   slips: 'argon nitrogen humidity oven degrees percent grams acetone room booth temp',
   heardAs: {
     ...{ way: 'weigh', wait: 'weigh', weight: 'weigh', whey: 'weigh', cote: 'coat', court: 'coat', code: 'coat' },

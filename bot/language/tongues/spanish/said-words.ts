@@ -38,6 +38,7 @@ export const spanishSaid: SaidWords = {
   pronouns: 'ella, ellas, ellos, eso, esa, ese, esas, esos, la misma, el mismo, las mismas, los mismos',
   articles: 'el, la, los, las, al, del',
   fromPot: '',
+  beforeThing: 'en',
   slips: 'argon nitrogeno humedad horno grados gramos acetona cabina sala temperatura kilos libras litros fahrenheit',
   heardAs: { peza: 'pesa', peso: 'pesa', mesa: 'pesa', meza: 'mezcla' },
   heardAsMark: { mescla: 'mezcla', mesa: 'mezcla', vote: 'bote' },

@@ -59,6 +59,22 @@ describe('a line that no phrase accounts for', () => {
   });
 });
 
+describe('an act that is said of a thing behind its word', () => {
+  it.each([
+    ['the lid on 3 is off', 'lid'],
+    ['the lid on the 3 can is off', 'lid'],
+    ['the lid on can 3 is back on', 'shut'],
+  ])('given %s, then it is %s and never the other', (line, verb) => {
+    expect(readLine(line, shop)).toMatchObject({ kind: 'command', command: { verb } });
+  });
+
+  it('given a stirrer on a pot that is off, then no stirrer is said to run', () => {
+    const read = readLine('the stirrer on 1 is off', shop);
+    expect(read).not.toMatchObject({ command: { verb: 'stir' } });
+    expect(JSON.stringify(read)).not.toContain('"stir 1"');
+  });
+});
+
 describe('what is taken without a tap', () => {
   const taken = (line: string): string | undefined => {
     const read = readLine(line, shop);
@@ -76,6 +92,7 @@ describe('what is taken without a tap', () => {
 
   it.each([
     ['four is a beauty, release it and ship it', 'a release is a decision'],
+    ['flange-4 looks great, ship it', 'so it is in a phrase for it'],
     ['thermocouple on 1 says 91 degrees', 'flange-1 is in no oven'],
     ['the gun is washed out, acetone and then glimmer', 'the second may be a solvent, too'],
     ['hold back 4, sags all along the rim', 'a reason is the speaker’s own'],
