@@ -32,6 +32,8 @@ export interface LineContext {
   /** The live batches. Helps to tell a batch from a weight; whether a batch exists is not checked here. */
   readonly batches: readonly BatchNumber[];
   readonly parts: readonly PartName[];
+  /** Parts that have gone out: what went on them is asked for long after. */
+  readonly released?: readonly PartName[];
   readonly places: readonly PlaceName[];
   /** The crew: `kari is down` calls people, `the printer is down` does not. */
   readonly people?: readonly PersonName[];

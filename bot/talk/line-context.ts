@@ -6,6 +6,7 @@ import { roleShort } from '../../core/crew/who-may.ts';
 import { figuresFit } from '../../core/figures-fit.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { known } from '../../core/known.ts';
+import { isPartLive } from '../../core/part/part.ts';
 import { sheetNames } from '../../core/products/shelf.ts';
 import { liveBatches, liveParts, openSessions, type Shop } from '../../core/shop.ts';
 import type { EpochMs } from '../../core/units.ts';
@@ -37,6 +38,7 @@ export function lineContext(
     ...sheetNames(shop.shelf),
     batches: liveBatches(shop).map((batch) => batch.number),
     parts: liveParts(shop).map((part) => part.name),
+    released: [...shop.parts.values()].filter((part) => !isPartLive(part)).map((part) => part.name),
     places: [...new Set([...shop.places.keys(), ...openSessions(shop).map(({ place }) => place)])],
     people: shop.crew.people.map(({ name }) => name),
     mayCallOff: countdowns(shop.crew.alarms, now).length > 0,

@@ -25,19 +25,18 @@ export interface Said extends ThingsSaid {
 
 /** An act that is said in other words than its own counts before those that only look like one. */
 export function saidIn(asked: string, typed: QuestionsTyped, context: LineContext): Said {
-  const all = thingsSaid(
+  const heard = thingsSaid(
     tokenize(asked.replace(typed.modal, '').replace(typed.usesPot.said, typed.usesPot.as), context.hearing),
     typed,
     context,
   );
+  const all = { ...heard, things: heard.things.map((thing) => releasedBy(thing, context)) };
   const spray: Verb = all.things.some((thing) => /[a-z]-?\d|^\d+$/.test(thing)) ? 'coat' : 'spray-on';
   const isSprayed =
     typed.spray.test(asked) || (all.acts.length === 0 && all.method !== undefined && methodRows[all.method].atomised);
   const act = typed.acts.find((each) => each.said.test(asked))?.act ?? (isSprayed ? spray : all.acts[0]);
   const method = all.method ?? (isSprayed && act === 'coat' ? 'spray' : undefined);
   const [first] = all.things;
-  const [ending, other] = context.parts.filter((part) => /\d+$/.exec(part)?.[0] === first);
-  const traced = ending === undefined || other !== undefined ? first : ending;
   return {
     ...all,
     act,
@@ -45,10 +44,24 @@ export function saidIn(asked: string, typed: QuestionsTyped, context: LineContex
     endsPart: all.things.some((thing) => context.parts.some((part) => /\d+$/.exec(part)?.[0] === thing)),
     curing: curingNow(context),
     stirring: stirringNow(context),
-    traced,
+    traced: onlyEnding(first, context.parts) ?? first,
     component: typed.component.exec(asked)?.[1],
     method: act === 'coat' ? method : undefined,
   };
+}
+
+const endsIn = (part: string, number: string | undefined): boolean => /\d+$/.exec(part)?.[0] === number;
+
+/** The only part that ends in this number. */
+function onlyEnding(number: string | undefined, parts: readonly string[]): string | undefined {
+  const [only, other] = parts.filter((part) => endsIn(part, number));
+  return other === undefined ? only : undefined;
+}
+
+/** `what went on 7`, where nothing that is here has this number: of those that went out. */
+function releasedBy(thing: string, { parts, batches, released = [] }: LineContext): string {
+  const isHere = parts.some((part) => endsIn(part, thing)) || batches.some((number) => String(number) === thing);
+  return isHere || !/^\d+$/.test(thing) ? thing : (onlyEnding(thing, released) ?? thing);
 }
 
 /** More are asked which. */

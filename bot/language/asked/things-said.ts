@@ -71,14 +71,17 @@ const numberAt = (token: Token | undefined): number | undefined =>
   token?.kind === 'number' && token.number.whole && token.number.value > 0 ? token.number.value : undefined;
 
 /** `impeller-7`, `impeller 7`, `gear cover 12`, `impeller7`; the only valve that there is. */
-function partAt(tokens: readonly Token[], i: number, { parts }: LineContext): Found | undefined {
+function partAt(tokens: readonly Token[], i: number, { parts, released = [] }: LineContext): Found | undefined {
   for (let to = Math.min(tokens.length, i + 3); to > i; to--) {
     const joined = tokens
       .slice(i, to)
       .map((token) => plain(token.text))
       .join('-');
-    const [only, second] = parts.filter((part) => bare(part) === bare(joined));
-    if (only !== undefined && second === undefined && /\p{L}/u.test(joined)) return { thing: only, to };
+    if (!/\p{L}/u.test(joined)) continue;
+    for (const known of [parts, released]) {
+      const [only, second] = known.filter((part) => bare(part) === bare(joined));
+      if (only !== undefined && second === undefined) return { thing: only, to };
+    }
   }
   return rootAt(tokens, i, parts);
 }
