@@ -50,34 +50,33 @@ describe('who did it', () => {
 });
 
 describe('a part that has gone out', () => {
-  it.each([
-    'what went on impeller 7',
-    'what went on 7',
-    'who coated impeller 7',
-  ])('given it was released, then `%s` is answered of it', async (asked) => {
-    const { card } = await talkAfter(
-      ...pot,
-      'wait 105m',
-      'air 24C 48%',
-      'stirred 1',
-      'filter 1 1um',
-      'part impeller-7',
-      'surface impeller-7 22C',
-      'coat impeller-7 1 brush',
-      'wait 15m',
-      'dry impeller-7',
-      'cure impeller-7 oven 90C',
-      'wait 20m',
-      'temp impeller-7 91C',
-      'wait 65m',
-      'temp impeller-7 91C',
-      'out impeller-7',
-      'film impeller-7 17um 18um 18um',
-      'release impeller-7',
-    );
-    expect((await card('where-is impeller-7')).title).toMatch(/released/i);
-    expect((await card(asked)).title).toMatch(/^impeller-7/i);
-  });
+  it.each(['what went on impeller 7', 'what went on 7', 'who coated impeller 7'])(
+    'given it was released, then `%s` is answered of it',
+    async (asked) => {
+      const { card } = await talkAfter(
+        ...pot,
+        'wait 105m',
+        'air 24C 48%',
+        'stirred 1',
+        'filter 1 1um',
+        'part impeller-7',
+        'surface impeller-7 22C',
+        'coat impeller-7 1 brush',
+        'wait 15m',
+        'dry impeller-7',
+        'cure impeller-7 oven 90C',
+        'wait 20m',
+        'temp impeller-7 91C',
+        'wait 65m',
+        'temp impeller-7 91C',
+        'out impeller-7',
+        'film impeller-7 17um 18um 18um',
+        'release impeller-7',
+      );
+      expect((await card('where-is impeller-7')).title).toMatch(/released/i);
+      expect((await card(asked)).title).toMatch(/^impeller-7/i);
+    },
+  );
 });
 
 describe('what nobody has named', () => {
