@@ -3,16 +3,18 @@
 import { type LabelTable, labelTableOf } from './labels/label-table.ts';
 import type { ListTable } from './parts-said/list-table.ts';
 import { type OtherwiseTable, otherwiseTableOf } from './said-of-last/otherwise-table.ts';
+import type { Sayings } from './sayings/sayings.ts';
 import type { PassedOver } from './sayings/signs.ts';
-import { type Sayings, type Weigher, weigherOf } from './sayings/weigher.ts';
+import { type SignsCounted, signsCounted } from './sayings/signs-counted.ts';
+import { type Weigher, weigherOf } from './sayings/weigher.ts';
 import { type SaidTable, saidTableOf } from './slots-heard/said-table.ts';
 import {
   type AskedMeaning,
   askedMeanings,
   asksMeaning,
+  isAsks,
   type SaidMeaning,
   type SaidOrAsked,
-  saidMeanings,
   saidOrAsked,
 } from './tongues/sayings-typed.ts';
 import type { Typed } from './tongues/typed.ts';
@@ -34,12 +36,21 @@ export interface Tables {
   readonly otherwiseWeighed: Weigher<'otherwise' | 'afresh'>;
 }
 
+/** Sayings of acts and requests, of each question, and of putting right what was said. */
+type Kind = SaidOrAsked | 'otherwise';
+const kinds: readonly Kind[] = [...saidOrAsked, 'otherwise'];
+
+interface Counted {
+  readonly signs: SignsCounted<Kind>;
+  readonly passedOver: PassedOver;
+}
+
 export function tablesOf(tongues: readonly Typed[]): Tables {
   const made: { -readonly [Name in keyof Tables]?: Tables[Name] } = {};
-  let passed: PassedOver | undefined;
-  const passedOver = ({ light, lists }: SaidTable): PassedOver => {
-    passed ??= { light, names: namesOf(lists) };
-    return passed;
+  let counted: Counted | undefined;
+  const weigher = <Meaning extends string>(said: SaidTable, meaningOf: (kind: Kind) => Meaning | undefined) => {
+    counted ??= countedOf(tongues, said);
+    return weigherOf(counted.signs, meaningOf, counted.passedOver);
   };
   return {
     get said() {
@@ -55,49 +66,43 @@ export function tablesOf(tongues: readonly Typed[]): Tables {
       return made.labelled;
     },
     get weighed() {
-      made.weighed ??= weigherOf(
-        tongues.flatMap(({ sayings, askings }) => [...sayings, ...askings.map(anyAsking)]),
-        saidMeanings,
-        passedOver(this.said),
+      made.weighed ??= weigher(this.said, (kind) =>
+        kind === 'otherwise' ? undefined : isAsks(kind) ? 'asking' : kind,
       );
       return made.weighed;
     },
     get askedWeighed() {
-      made.askedWeighed ??= weigherOf(
-        tongues.flatMap(({ askings }) => askings),
-        askedMeanings,
-        passedOver(this.said),
-      );
+      made.askedWeighed ??= weigher(this.said, (kind) => askedOf.get(kind));
       return made.askedWeighed;
     },
     get saidOrAsked() {
-      made.saidOrAsked ??= weigherOf(
-        tongues.flatMap(({ sayings, askings }) => [...sayings, ...askings.map(eachAsking)]),
-        saidOrAsked,
-        passedOver(this.said),
-      );
+      made.saidOrAsked ??= weigher(this.said, (kind) => (kind === 'otherwise' ? undefined : kind));
       return made.saidOrAsked;
     },
     get otherwiseWeighed() {
-      made.otherwiseWeighed ??= weigherOf(
-        tongues.flatMap(({ sayings, corrections }) => [{ otherwise: corrections }, saidAfresh(sayings)]),
-        ['otherwise', 'afresh'],
-        passedOver(this.said),
+      made.otherwiseWeighed ??= weigher(this.said, (kind) =>
+        kind === 'otherwise' ? 'otherwise' : isAsks(kind) ? undefined : 'afresh',
       );
       return made.otherwiseWeighed;
     },
   };
 }
 
-const saidAfresh = (sayings: readonly Sayings<SaidMeaning>[]): Sayings<'otherwise' | 'afresh'> => ({
-  afresh: sayings.flatMap((each) => Object.values(each)).join('\n'),
-});
+function countedOf(tongues: readonly Typed[], { light, lists }: SaidTable): Counted {
+  const passedOver = { light, names: namesOf(lists) };
+  const all = tongues.flatMap(({ sayings, askings, corrections }): readonly Sayings<Kind>[] => [
+    ...sayings,
+    ...askings.map(eachAsking),
+    { otherwise: corrections },
+  ]);
+  return { signs: signsCounted(all, kinds, passedOver), passedOver };
+}
 
-const anyAsking = (askings: Sayings<AskedMeaning>): Sayings<SaidMeaning> => ({
-  asking: Object.values(askings).join('\n'),
-});
+const askedOf: ReadonlyMap<Kind, AskedMeaning> = new Map(
+  askedMeanings.map((meaning) => [asksMeaning(meaning), meaning]),
+);
 
-const eachAsking = (askings: Sayings<AskedMeaning>): Sayings<SaidOrAsked> =>
+const eachAsking = (askings: Sayings<AskedMeaning>): Sayings<Kind> =>
   Object.fromEntries(askedMeanings.map((meaning) => [asksMeaning(meaning), askings[meaning] ?? '']));
 
 /** `flange`, `flanges`. */

@@ -2,9 +2,7 @@
 // met with in. What it weighs can be told word by word, and a saying that is added to a list is all that it takes to hear more.
 
 import { isPair, type PassedOver, rootsOf, signsOf } from './signs.ts';
-
-/** By meaning: how people say it, parted by line ends or by ` / `. */
-export type Sayings<Meaning extends string> = Readonly<Partial<Record<Meaning, string>>>;
+import type { InSayings, SignsCounted } from './signs-counted.ts';
 
 export interface Weighed<Meaning extends string> {
   readonly meaning: Meaning;
@@ -38,41 +36,40 @@ const unheard = 0.005;
 const fewest = 8;
 
 interface Speaks {
-  /** Of the meanings that are known. */
+  /** Of the meanings that are told apart. */
   readonly at: number;
   readonly much: number;
 }
 
-export function weigherOf<Meaning extends string>(
-  all: readonly Sayings<Meaning>[],
-  meanings: readonly Meaning[],
+/** `meaningOf`: what sayings of a kind mean here; of those that mean nothing here no sign is known. */
+export function weigherOf<Kind extends string, Meaning extends string>(
+  counted: SignsCounted<Kind>,
+  meaningOf: (kind: Kind) => Meaning | undefined,
   passedOver: PassedOver,
 ): Weigher<Meaning> {
-  const known = meanings.flatMap((meaning) => {
-    const said = all.flatMap((sayings) => sayingsIn(sayings[meaning] ?? ''));
-    return said.length === 0 ? [] : [{ meaning, said }];
-  });
-  const signs = speaksOf(known.map(({ said }) => said.map((saying) => signsOfSaying(saying, passedOver))));
+  const told = toldApart(counted, meaningOf);
+  const { meanings } = told;
+  const speaks = (sign: string): readonly Speaks[] => speaksOf(sign, counted.of(sign), told);
   const speaksFor = (sign: string, meaning: Meaning): number => {
-    const speaks = signs.get(sign)?.find(({ at }) => known[at]?.meaning === meaning);
-    return speaks?.much ?? (signs.has(sign) ? leastOf(sign) : 0);
+    const of = speaks(sign);
+    return of.find(({ at }) => meanings[at] === meaning)?.much ?? (of.length > 0 ? leastOf(sign) : 0);
   };
   return {
     weigh: (line) => {
       // What speaks against all alike decides nothing.
-      const weights = known.map(() => 0);
+      const weights = meanings.map(() => 0);
       for (const sign of signsOf(line, passedOver)) {
         const least = leastOf(sign);
-        for (const { at, much } of signs.get(sign) ?? []) weights[at] = (weights[at] ?? 0) + much - least;
+        for (const { at, much } of speaks(sign)) weights[at] = (weights[at] ?? 0) + much - least;
       }
       const most = Math.max(...weights);
       const odds = weights.map((weight) => Math.exp((weight - most) * apart));
       const total = odds.reduce((sum, each) => sum + each, 0);
-      return known
-        .map(({ meaning }, at) => ({ meaning, share: (odds[at] ?? 0) / total }))
+      return meanings
+        .map((meaning, at) => ({ meaning, share: (odds[at] ?? 0) / total }))
         .toSorted((one, other) => other.share - one.share);
     },
-    knows: (sign) => signs.has(sign),
+    knows: (sign) => speaks(sign).length > 0,
     speaksFor,
     isWordOf: (word, meaning) => rootsOf(word).some((root) => speaksFor(root, meaning) > clearly),
   };
@@ -81,52 +78,45 @@ export function weigherOf<Meaning extends string>(
 const counts = (sign: string): number => (isPair(sign) ? pairCounts : 1);
 const leastOf = (sign: string): number => counts(sign) * leastSpeaks;
 
-/** Several weighers are made of the same sayings: each is read once, and a sign is one string for all. */
-const readOnce = new WeakMap<
-  PassedOver,
-  { readonly sayings: Map<string, readonly string[]>; readonly signs: Map<string, string> }
->();
+interface ToldApart<Meaning extends string> {
+  /** Only those that there are sayings of. */
+  readonly meanings: readonly Meaning[];
+  readonly sayings: readonly number[];
+  /** By the place of a kind: that of its meaning. */
+  readonly atOf: readonly (number | undefined)[];
+}
 
-function signsOfSaying(saying: string, passedOver: PassedOver): readonly string[] {
-  const once = readOnce.get(passedOver) ?? { sayings: new Map(), signs: new Map() };
-  readOnce.set(passedOver, once);
-  const read = once.sayings.get(saying);
-  if (read !== undefined) return read;
-  const signs = signsOf(saying, passedOver).map((sign) => {
-    const own = once.signs.get(sign) ?? sign;
-    once.signs.set(own, own);
-    return own;
+function toldApart<Kind extends string, Meaning extends string>(
+  { kinds }: SignsCounted<Kind>,
+  meaningOf: (kind: Kind) => Meaning | undefined,
+): ToldApart<Meaning> {
+  const meanings: Meaning[] = [];
+  const sayings: number[] = [];
+  const atOf = kinds.map(({ kind, sayings: own }) => {
+    const meaning = meaningOf(kind);
+    if (meaning === undefined || own === 0) return undefined;
+    const at = meanings.includes(meaning) ? meanings.indexOf(meaning) : meanings.push(meaning) - 1;
+    sayings[at] = (sayings[at] ?? 0) + own;
+    return at;
   });
-  once.sayings.set(saying, signs);
-  return signs;
+  return { meanings, sayings, atOf };
 }
 
-/** By meaning the signs of each of its sayings. */
-function speaksOf(said: readonly (readonly (readonly string[])[])[]): ReadonlyMap<string, readonly Speaks[]> {
-  const shares = new Map<string, Map<number, number>>();
-  for (const [at, sayings] of said.entries()) {
-    for (const sign of sayings.flat()) {
-      const own = shares.get(sign) ?? new Map<number, number>();
-      own.set(at, (own.get(at) ?? 0) + 1 / (sayings.length + fewest));
-      shares.set(sign, own);
-    }
+/** No sign of a meaning gains by its having more sayings than another: shares of them are set side by side. */
+function speaksOf<Meaning extends string>(
+  sign: string,
+  inSayings: readonly InSayings[],
+  { meanings, sayings, atOf }: ToldApart<Meaning>,
+): readonly Speaks[] {
+  const shares = new Map<number, number>();
+  for (const { kind, count } of inSayings) {
+    const at = atOf[kind];
+    if (at !== undefined) shares.set(at, (shares.get(at) ?? 0) + count / ((sayings[at] ?? 0) + fewest));
   }
-  const none = unheard / said.length;
-  return new Map(
-    [...shares].map(([sign, own]) => {
-      const among = [...own.values()].reduce((sum, share) => sum + share, unheard);
-      const speaks = [...own].map(([at, share]) => {
-        const likely = ((share + none) / among) * said.length;
-        return { at, much: counts(sign) * Math.max(leastSpeaks, Math.log(likely)) };
-      });
-      return [sign, speaks] as const;
-    }),
-  );
+  const among = [...shares.values()].reduce((sum, share) => sum + share, unheard);
+  const none = unheard / meanings.length;
+  return [...shares].map(([at, share]) => {
+    const likely = ((share + none) / among) * meanings.length;
+    return { at, much: counts(sign) * Math.max(leastSpeaks, Math.log(likely)) };
+  });
 }
-
-export const sayingsIn = (text: string): readonly string[] =>
-  text
-    .split('\n')
-    .flatMap((row) => row.split(' / '))
-    .map((saying) => saying.trim())
-    .filter((saying) => saying !== '');

@@ -49,4 +49,4 @@ export const saidOrAsked: readonly SaidOrAsked[] = [
   ...saidMeanings.filter((meaning) => meaning !== 'asking'),
   ...askedMeanings.map(asksMeaning),
 ];
-export const isAsks = (meaning: SaidOrAsked): boolean => meaning.startsWith('asks ');
+export const isAsks = (meaning: string): meaning is `asks ${AskedMeaning}` => meaning.startsWith('asks ');

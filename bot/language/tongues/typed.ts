@@ -8,7 +8,7 @@ import type { PlainVerb } from '../../../core/verbs/plain.ts';
 import type { HelpGroup } from '../help-groups.ts';
 import type { LabelWords } from '../labels/label-table.ts';
 import type { PartColumn } from '../parts-in/part-column-names.ts';
-import type { Sayings } from '../sayings/weigher.ts';
+import type { Sayings } from '../sayings/sayings.ts';
 import type { Slot } from '../slots.ts';
 import type { VocabularyName } from '../vocabulary.ts';
 import type { CryWords } from './english/cries.ts';

@@ -2,19 +2,21 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { sayingsIn, type Weighed, weigherOf } from '../../../../bot/language/sayings/weigher.ts';
+import { type Sayings, sayingsIn } from '../../../../bot/language/sayings/sayings.ts';
+import { signsCounted } from '../../../../bot/language/sayings/signs-counted.ts';
+import { type Weighed, weigherOf } from '../../../../bot/language/sayings/weigher.ts';
 import { type AskedMeaning, askedMeanings, saidMeanings } from '../../../../bot/language/tongues/sayings-typed.ts';
 import { shipped } from '../../../../bot/language/tongues/tongues.ts';
 
 const passedOver = { light: new Set(['the', 'is']), names: new Set(['flange', 'flanges']) };
-const { weigh, speaksFor } = weigherOf(
-  [
-    { dry: 'touched the 8, no mark / 7 leaves no mark on the glove', mix: 'make me 900 g\n2 kilos, please make it up' },
-    { dry: 'the flange is no longer sticky', mix: 'we need 900 g of it' },
-  ],
-  ['dry', 'mix', 'gel'],
-  passedOver,
+type Kind = 'dry' | 'mix' | 'gel';
+const counted = (...all: readonly Sayings<Kind>[]) => signsCounted(all, ['dry', 'mix', 'gel'], passedOver);
+const eachKind = (kind: Kind) => kind;
+const ofMixAndDry = counted(
+  { dry: 'touched the 8, no mark / 7 leaves no mark on the glove', mix: 'make me 900 g\n2 kilos, please make it up' },
+  { dry: 'the flange is no longer sticky', mix: 'we need 900 g of it' },
 );
+const { weigh, speaksFor } = weigherOf(ofMixAndDry, eachKind, passedOver);
 const first = (weighed: readonly Weighed<string>[]) => weighed[0]?.meaning;
 
 describe('what words speak for', () => {
@@ -29,12 +31,18 @@ describe('what words speak for', () => {
   });
 
   it('given two words that only a word that says nothing parts, then they speak together', () => {
-    const apart = weigherOf([{ dry: 'the dust is off', mix: 'mark the pot' }], ['dry', 'mix'], passedOver);
+    const apart = weigherOf(counted({ dry: 'the dust is off', mix: 'mark the pot' }), eachKind, passedOver);
     expect(apart.speaksFor('dust off', 'dry')).toBeGreaterThan(0);
   });
 
   it('given a meaning without a saying, then it is never weighed', () => {
     expect(weigh('gel').map(({ meaning }) => meaning)).toEqual(['dry', 'mix']);
+  });
+
+  it('given two that weigh by the same sayings, then each tells its own meanings apart, and knows no other words', () => {
+    const onlyDry = weigherOf(ofMixAndDry, (kind) => (kind === 'dry' ? 'no longer wet' : undefined), passedOver);
+    expect(onlyDry.weigh('make me 900 g')).toEqual([{ meaning: 'no longer wet', share: 1 }]);
+    expect([onlyDry.knows('make'), onlyDry.knows('mark')]).toEqual([false, true]);
   });
 
   it('given any line, then what is weighed adds up to one, the likeliest first', () => {

@@ -1,6 +1,6 @@
 // How English speakers say it: open, received, lid, shut, blanket, prestir, used, rags. Invented lines, each as somebody would type it.
 
-import type { Sayings } from '../../../sayings/weigher.ts';
+import type { Sayings } from '../../../sayings/sayings.ts';
 import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const englishSayingsOfCans: Sayings<SaidMeaning> = {

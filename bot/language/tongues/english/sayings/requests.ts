@@ -1,6 +1,6 @@
 // How English speakers say it: card, traveller, export, now, handover, find, papers, set units us, set units metric, set language es, set language en, set rings direct, undo, help, greeting. Invented lines, each as somebody would type it.
 
-import type { Sayings } from '../../../sayings/weigher.ts';
+import type { Sayings } from '../../../sayings/sayings.ts';
 import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const englishSayingsOfRequests: Sayings<SaidMeaning> = {

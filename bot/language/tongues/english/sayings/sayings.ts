@@ -1,6 +1,6 @@
 // All of them: what words speak for is weighed by these.
 
-import type { Sayings } from '../../../sayings/weigher.ts';
+import type { Sayings } from '../../../sayings/sayings.ts';
 import type { AskedMeaning, SaidMeaning } from '../../sayings-typed.ts';
 import { englishSayingsOfAsking1 } from './asking-1.ts';
 import { englishSayingsOfAsking2 } from './asking-2.ts';

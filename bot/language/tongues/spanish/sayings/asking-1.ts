@@ -1,6 +1,6 @@
 // How Spanish speakers ask: can-i, how-long, who-did, where-is and more. Invented lines, each as somebody would type it.
 
-import type { Sayings } from '../../../sayings/weigher.ts';
+import type { Sayings } from '../../../sayings/sayings.ts';
 import type { AskedMeaning } from '../../sayings-typed.ts';
 
 export const spanishSayingsOfAsking1: Sayings<AskedMeaning> = {

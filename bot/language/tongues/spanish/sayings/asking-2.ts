@@ -1,6 +1,6 @@
 // How Spanish speakers ask: day, next-ring, watch, in-charge and more. Invented lines, each as somebody would type it.
 
-import type { Sayings } from '../../../sayings/weigher.ts';
+import type { Sayings } from '../../../sayings/sayings.ts';
 import type { AskedMeaning } from '../../sayings-typed.ts';
 
 export const spanishSayingsOfAsking2: Sayings<AskedMeaning> = {

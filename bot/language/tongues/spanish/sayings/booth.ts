@@ -1,6 +1,6 @@
 // How Spanish speakers say it: air, fan on, fan off, supplied yes, supplied no, spray on, spray off, flush gun, flush brush, flush roller, ack, close. Invented lines, each as somebody would type it.
 
-import type { Sayings } from '../../../sayings/weigher.ts';
+import type { Sayings } from '../../../sayings/sayings.ts';
 import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const spanishSayingsOfBooth: Sayings<SaidMeaning> = {

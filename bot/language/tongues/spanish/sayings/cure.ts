@@ -1,6 +1,6 @@
 // How Spanish speakers say it: dry, cure oven, cure room, out, temp. Invented lines, each as somebody would type it.
 
-import type { Sayings } from '../../../sayings/weigher.ts';
+import type { Sayings } from '../../../sayings/sayings.ts';
 import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const spanishSayingsOfCure: Sayings<SaidMeaning> = {

@@ -1,6 +1,6 @@
 // How Spanish speakers say it: mix, weigh, stir, stop, filter, thick, gel, empty, cover, uncover, catch. Invented lines, each as somebody would type it.
 
-import type { Sayings } from '../../../sayings/weigher.ts';
+import type { Sayings } from '../../../sayings/sayings.ts';
 import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const spanishSayingsOfPots1: Sayings<SaidMeaning> = {

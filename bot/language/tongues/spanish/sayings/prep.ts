@@ -1,6 +1,6 @@
 // How Spanish speakers say it: prep blasting, prep sanding, prep wiping, prep grease-off, surface. Invented lines, each as somebody would type it.
 
-import type { Sayings } from '../../../sayings/weigher.ts';
+import type { Sayings } from '../../../sayings/sayings.ts';
 import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const spanishSayingsOfPrep: Sayings<SaidMeaning> = {
