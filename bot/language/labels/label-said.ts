@@ -4,8 +4,10 @@
 import type { Plainly } from '../as-said/as-said.ts';
 import type { LineContext } from '../reading.ts';
 import { onlyAsksOrDenies } from '../slots-heard/slots-heard.ts';
+import { isoLocal } from '../times/wall-clock.ts';
+import { withoutAccents } from '../typed/without-accents.ts';
 import type { Strictly, Understood } from '../understood.ts';
-import { type Label, labelIn } from './label-read.ts';
+import { isOfAct, type Label, labelIn, type Said } from './label-read.ts';
 
 export function labelSaid(
   line: string,
@@ -14,12 +16,17 @@ export function labelSaid(
   plainly: Plainly,
 ): Understood | undefined {
   if (line.endsWith('?')) return undefined;
+  if (!mayBeLabel(line, context)) return undefined;
+  const ways = plainly().filter((heard) => heard.line !== line);
+  const [only, ...others] = ways;
+  // `two tins`, `five kilos`: a figure that was said in words is never left out.
+  if (only === undefined) return ofLabel(line, context, strictly);
+  if (others.length === 0 && only.isSure) return ofLabel(only.line, context, strictly);
   const typed = ofLabel(line, context, strictly);
-  // `lot seven seven four zero`.
   if (typed !== undefined || !namesLot(line, context)) return typed;
-  const ways = plainly().flatMap((heard) => linesOf(ofLabel(heard.line, context, strictly)));
-  // Digit by digit: of several ways the longest lot.
-  const longest = ways.toSorted((one, other) => other.length - one.length).slice(0, 1);
+  // `lot seven seven four zero`: of several ways the longest lot.
+  const lines = ways.flatMap((heard) => linesOf(ofLabel(heard.line, context, strictly)));
+  const longest = lines.toSorted((one, other) => other.length - one.length).slice(0, 1);
   return longest.length === 0 ? undefined : { is: 'likely', lines: longest };
 }
 
@@ -32,10 +39,12 @@ const namesLot = (line: string, { hearing }: LineContext): boolean =>
     .split(/[\s:#./]+/)
     .some((word) => hearing.labelled.byFirst.get(word.toLowerCase())?.some(({ of }) => of === 'lot'));
 
+const mayBeLabel = (line: string, context: LineContext): boolean =>
+  namesLot(line, context) || /\b[AB]-\w*\d|\d\s?(?:kg|lb|g)\b/i.test(line);
+
 function ofLabel(line: string, context: LineContext, strictly: Strictly): Understood | undefined {
-  if (!namesLot(line, context) && !/\b[AB]-\w*\d|\d\s?(?:kg|lb|g)\b/i.test(line)) return undefined;
   const label = labelIn(line, context);
-  if (label === undefined || onlyAsksOrDenies(label.rest.join(' '), context)) return undefined;
+  if (label === undefined || onlyAsksOrDenies(spoken(label.talk), context)) return undefined;
   const { rest, says } = label;
   const told = toldIn(label);
   if (!isLabel(label, told)) return undefined;
@@ -45,9 +54,11 @@ function ofLabel(line: string, context: LineContext, strictly: Strictly): Unders
   const others = sheet === undefined ? rest : rest.filter((word) => !sheet.split('-').includes(word.toLowerCase()));
   const acts = told === undefined ? (['open', 'received'] as const) : [told];
   // `we are out of gas`
-  const isGasUnclear = says.has('gas') && !others.every((word) => isOfOpening(word, context));
+  const isGasUnclear = says.has('gas') && !isGasThere(label, context);
   const read = isGasUnclear ? { ...label, says: new Set([...says].filter((each) => each !== 'gas')) } : label;
-  const lines = acts.map((act) => lineOf(act, read, sheet)).filter((each) => strictly(each).kind === 'command');
+  const lines = acts
+    .map((act) => lineOf(act, read, sheet, context.zone))
+    .filter((each) => strictly(each).kind === 'command');
   const [first, ...more] = lines;
   if (first === undefined) return undefined;
   const isSaid = says.has(told === 'received' ? 'asReceived' : 'asOpen');
@@ -79,14 +90,36 @@ function isTalkOf(
   return others.length <= mostOthers && top !== undefined && top.meaning === act && top.share >= surely;
 }
 
-const isOfOpening = (word: string, { hearing: { weighed } }: LineContext): boolean => weighed.isWordOf(word, 'open');
+const spoken = (said: readonly Said[]): string => said.map(({ typed }) => typed).join(' ');
+
+/** `argon on`, `nitrogen bottle next to me`: all that is said with it says so. */
+function isGasThere({ ofGas }: Label, context: LineContext): boolean {
+  const { said, labelled, weighed } = context.hearing;
+  if (onlyAsksOrDenies(spoken(ofGas), context)) return false;
+  return ofGas.every(({ typed, of }) => {
+    if (isOfAct(of)) return true;
+    return withoutAccents(typed.toLowerCase())
+      .split(' ')
+      .every(
+        (word) =>
+          said.light.has(word) ||
+          said.joints.has(word) ||
+          labelled.gasThere.has(word) ||
+          weighed.isWordOf(word, 'open'),
+      );
+  });
+}
 
 /** A lot and its part, and nothing twice. */
-const isLabel = ({ components, lots, amounts, counts, lastDays, rest, says }: Label, told: Act | undefined): boolean =>
+const isLabel = (
+  { components, lots, amounts, counts, lastDays, times, rest, says }: Label,
+  told: Act | undefined,
+): boolean =>
   components.size === 1 &&
   lots.size === 1 &&
   amounts.length <= 1 &&
   lastDays.size <= 1 &&
+  times.length <= 1 &&
   counts.length <= 1 &&
   (counts.length === 0 || (told === 'received' && amounts.length === 1)) &&
   // A figure that nobody could read, or a day that may be two, is never left out.
@@ -98,10 +131,12 @@ const isWhole = ({ amounts, lastDays }: Label): boolean => amounts.length + last
 
 function lineOf(
   act: Act,
-  { components, lots, amounts, counts, lastDays, says }: Label,
+  { components, lots, amounts, counts, lastDays, times, says }: Label,
   sheet: string | undefined,
+  zone: string,
 ): string {
   const [day] = lastDays;
+  const [time] = times;
   return [
     ...[
       act,
@@ -115,5 +150,6 @@ function lineOf(
     ...(day === undefined ? [] : ['exp', day]),
     ...(sheet === undefined ? [] : [sheet]),
     ...(says.has('gas') && act === 'open' ? ['gas'] : []),
+    ...(time === undefined ? [] : [`at ${isoLocal(time, zone)}`]),
   ].join(' ');
 }

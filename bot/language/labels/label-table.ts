@@ -13,18 +13,24 @@ export interface LabelWords {
   readonly asOpen: string;
   readonly asReceived: string;
   readonly gas: string;
+  /** Beside the gas: it is there. */
+  readonly gasThere: string;
   /** Round all of it. */
   readonly rounds: string;
   /** Inside a day: `marzo de 2027`. */
   readonly dayJoints: string;
+  /** A can in other words. */
+  readonly vessels: string;
 }
 
-export type LabelKind = Exclude<keyof LabelWords, 'dayJoints'>;
+export type LabelKind = Exclude<keyof LabelWords, 'dayJoints' | 'gasThere' | 'vessels'>;
 
 export interface LabelTable {
   /** Phrases by their first word, the longest first. */
   readonly byFirst: ReadonlyMap<string, readonly LabelPhrase[]>;
   readonly dayJoints: ReadonlySet<string>;
+  readonly gasThere: ReadonlySet<string>;
+  readonly vessels: ReadonlySet<string>;
 }
 
 export interface LabelPhrase {
@@ -45,5 +51,7 @@ export function labelTableOf(tongues: readonly { readonly labels: LabelWords }[]
     }
   }
   for (const phrases of byFirst.values()) phrases.sort((one, other) => other.words.length - one.words.length);
-  return { byFirst, dayJoints: new Set(tongues.flatMap(({ labels }) => labels.dayJoints.split(', '))) };
+  const each = (of: 'dayJoints' | 'gasThere' | 'vessels'): ReadonlySet<string> =>
+    new Set(tongues.flatMap(({ labels }) => withoutAccents(labels[of]).split(', ')));
+  return { byFirst, dayJoints: each('dayJoints'), gasThere: each('gasThere'), vessels: each('vessels') };
 }

@@ -62,16 +62,57 @@ describe('a label with talk round it', () => {
     ],
     ['cracked a tin of part B. sticker on it shows LOT 8841 / 5 kg', 'en', 'open B lot 8841 5kg'],
     ['COMP. B · LOTE 8841 · 5 KG · CAD. 2026-11 · recién abierto', 'es', 'open B lot 8841 5kg exp 2026-11-30'],
+    [
+      'just cracked a new tin of A, lot 7731, 5 kg, good til end of dec 26, argon on',
+      'en',
+      'open A lot 7731 5kg exp 2026-12-31 gas',
+    ],
+    [
+      'just opened PART A LOT 7740 NET 5 KG EXP 2026-12, argon bottle is right here',
+      'en',
+      'open A lot 7740 5kg exp 2026-12-31 gas',
+    ],
+    ['cracked a fresh can of B, lot 8850, five kilos, expires 3/31/27', 'en', 'open B lot 8850 5kg exp 2027-03-31'],
+    [
+      'abrí un bote nuevo del B, lote 8850, un kilo, caduca a finales de marzo del 27',
+      'es',
+      'open B lot 8850 1kg exp 2027-03-31',
+    ],
+    ['abro una lata nueva de A, lote 7755, 5 kilos, y le pongo argón', 'es', 'open A lot 7755 5kg gas'],
+    ['cracked A ten minutes ago, lot 7740, 5 kg, argon on', 'en', 'open A lot 7740 5kg gas 10m ago'],
+    ['cracked part B at 7:40, lot 8850, 5 kg, exp 12/26', 'en', 'open B lot 8850 5kg exp 2026-12-31 at 7:40'],
   ])('given %j, then it opens the can', async (line, language, as) => {
     const answer = await answerTo(line, language);
     const strict = await answerTo(as, language);
     expect([answer.code, answer.recorded]).toEqual([strict.code, strict.recorded]);
     expect(answer.text).toMatch(/^.*\n(?:.*\n)*.*(?:Taken as|Entendido como): /);
+    // When it was, what is in it and until when it lasts is told by the card.
+    const told = (text: string): readonly string[] =>
+      text.split('\n').filter((row) => !/Taken as|Entendido como|^ +>/.test(row));
+    expect(told(answer.text)).toEqual(told(strict.text));
   });
 
-  it.each(['out of gas', 'the gas is gone', 'low on argon'])('given %s with it, then no gas is told', async (said) => {
-    const answer = await answerTo(`opened part A lot 7731 5 kg, ${said}`);
+  it.each(['out of gas', 'the gas is gone', 'low on argon', 'no gas', 'no argon here', 'argon bottle is empty'])(
+    'given %s with it, then no gas is told',
+    async (said) => {
+      const answer = await answerTo(`opened part A lot 7731 5 kg, ${said}`);
+      expect([answer.recorded, answer.lines]).toEqual([false, ['open A lot 7731 5kg']]);
+    },
+  );
+
+  it.each(['se acabó el argón', 'sin argón', 'no hay gas'])('given %s with it, then no gas is told', async (said) => {
+    const answer = await answerTo(`abierta la parte A, lote 7731, 5 kg, ${said}`, 'es');
     expect([answer.recorded, answer.lines]).toEqual([false, ['open A lot 7731 5kg']]);
+  });
+
+  it.each<[string, 'en' | 'es', string]>([
+    ['two tins of A came in, lot 7750, 1 kg a piece', 'en', 'received 2 x 1kg A lot 7750'],
+    ['llegaron dos cubetas de B, lote 8874, 5 kg cada una', 'es', 'received 2 x 5kg B lot 8874'],
+  ])('given %j, then as many as were said are booked in', async (line, language, as) => {
+    const answer = await answerTo(line, language);
+    const strict = await answerTo(as, language);
+    expect(answer.recorded).toBe(true);
+    expect(answer.text.split('\n')[0]).toBe(strict.text.split('\n')[0]);
   });
 
   it.each<[string, 'en' | 'es', string]>([
@@ -97,8 +138,12 @@ describe('what is no label', () => {
     'opened 4 cans of A lot 7731 5kg',
     'new can of part A lot 7731 5kg exp 6 december',
     'new can of part A lot 7731 5kg exp soon',
+    'about to open part B lot 8850 5kg',
+    'voy a abrir un bote de B, lote 8850, 1 kg',
+    'hay que abrir la parte B, lote 8850, 5 kg',
+    'vamos a abrir la parte B, lote 8850, 5 kg',
   ])('given %j, then no can is opened or offered', async (line) => {
-    const answer = await answerTo(line);
+    const answer = await answerTo(line, /^[vh]/.test(line) ? 'es' : 'en');
     expect(answer.recorded).toBe(false);
     expect(answer.lines.filter((each) => /^(open|received)/.test(each))).toEqual([]);
   });
