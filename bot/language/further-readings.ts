@@ -14,6 +14,7 @@ import { bareAnswer } from './said-of-last/bare-answer.ts';
 import { correction } from './said-of-last/correction.ts';
 import { ownWordsAnswer, reasonAnswer } from './said-of-last/reason-answer.ts';
 import { sameFor } from './said-of-last/same-for.ts';
+import { withoutAsides } from './sayings/asides.ts';
 import { likeliestActs, likeliestBeside, shareOf } from './sayings/likeliest.ts';
 import { mixOrdered } from './sayings/mix-ordered.ts';
 import { onlyAsksOrDenies, slotsHeard } from './slots-heard/slots-heard.ts';
@@ -121,8 +122,25 @@ const noAct: ReadonlySet<InFigures> = new Set([corrected, askedForPlainly, asked
 const mayBeAsked = (line: string, { hearing }: LineContext): boolean =>
   hearing.tongues.some(({ questions }) => questions.mayAsk?.test(withoutAccents(line.toLowerCase())) === true);
 
+/** Without what is said beside it; else as it stands. */
 export function understood(line: string, context: LineContext, strictly: Strictly): Understood | undefined {
   const plainly = plainlySaid(line, context);
+  const [plain, otherwise] = plainly();
+  const told = plain === undefined || otherwise !== undefined ? undefined : withoutAsides(plain.line, context);
+  const found =
+    told === undefined
+      ? undefined
+      : (strictlyTold(told, strictly) ?? readFurther(told, context, strictly, plainlySaid(told, context)));
+  if (found !== undefined) return plain?.isSure === true ? found : asTaps(found);
+  return readFurther(line, context, strictly, plainly);
+}
+
+function strictlyTold(told: string, strictly: Strictly): Understood | undefined {
+  const came = strictly(told);
+  return came.kind === 'command' ? { is: 'sure', line: told } : undefined;
+}
+
+function readFurther(...[line, context, strictly, plainly]: Parameters<InFigures>): Understood | undefined {
   for (const reading of further) {
     const found = reading(line, context, strictly, plainly);
     if (found === undefined) continue;

@@ -119,6 +119,12 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     get otherwiseWeighed() {
       return (all ?? tables).otherwiseWeighed;
     },
+    get asideWeighed() {
+      return (all ?? tables).asideWeighed;
+    },
+    get asidesBegin() {
+      return (all ?? tables).asidesBegin;
+    },
     get askedWeighed() {
       return (all ?? tables).askedWeighed;
     },

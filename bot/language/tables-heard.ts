@@ -3,8 +3,8 @@
 import { type LabelTable, labelTableOf } from './labels/label-table.ts';
 import type { ListTable } from './parts-said/list-table.ts';
 import { type OtherwiseTable, otherwiseTableOf } from './said-of-last/otherwise-table.ts';
-import type { Sayings } from './sayings/sayings.ts';
-import type { PassedOver } from './sayings/signs.ts';
+import { type Sayings, sayingsIn } from './sayings/sayings.ts';
+import { type PassedOver, rootsOf } from './sayings/signs.ts';
 import { type SignsCounted, signsCounted } from './sayings/signs-counted.ts';
 import { type Weigher, weigherOf } from './sayings/weigher.ts';
 import { type SaidTable, saidTableOf } from './slots-heard/said-table.ts';
@@ -34,11 +34,16 @@ export interface Tables {
   readonly saidOrAsked: Weigher<SaidOrAsked>;
   /** Whether what was said last is put right, or something is said afresh. */
   readonly otherwiseWeighed: Weigher<'otherwise' | 'afresh'>;
+  /** Whether words stand beside what is told, tell it, or tell that it is not so. */
+  readonly asideWeighed: Weigher<'aside' | 'told' | 'nothing'>;
+  /** The roots that asides begin with. */
+  readonly asidesBegin: ReadonlySet<string>;
 }
 
-/** Sayings of acts and requests, of each question, and of putting right what was said. */
-type Kind = SaidOrAsked | 'otherwise';
-const kinds: readonly Kind[] = [...saidOrAsked, 'otherwise'];
+/** Sayings of acts and requests, of each question, of putting right what was said, and of what stands beside it. */
+type Kind = SaidOrAsked | 'otherwise' | 'aside';
+const kinds: readonly Kind[] = [...saidOrAsked, 'otherwise', 'aside'];
+const isSaying = (kind: Kind): kind is SaidOrAsked => kind !== 'otherwise' && kind !== 'aside';
 
 interface Counted {
   readonly signs: SignsCounted<Kind>;
@@ -66,9 +71,7 @@ export function tablesOf(tongues: readonly Typed[]): Tables {
       return made.labelled;
     },
     get weighed() {
-      made.weighed ??= weigher(this.said, (kind) =>
-        kind === 'otherwise' ? undefined : isAsks(kind) ? 'asking' : kind,
-      );
+      made.weighed ??= weigher(this.said, (kind) => (isAsks(kind) ? 'asking' : isSaying(kind) ? kind : undefined));
       return made.weighed;
     },
     get askedWeighed() {
@@ -76,24 +79,36 @@ export function tablesOf(tongues: readonly Typed[]): Tables {
       return made.askedWeighed;
     },
     get saidOrAsked() {
-      made.saidOrAsked ??= weigher(this.said, (kind) => (kind === 'otherwise' ? undefined : kind));
+      made.saidOrAsked ??= weigher(this.said, (kind) => (isSaying(kind) ? kind : undefined));
       return made.saidOrAsked;
     },
     get otherwiseWeighed() {
       made.otherwiseWeighed ??= weigher(this.said, (kind) =>
-        kind === 'otherwise' ? 'otherwise' : isAsks(kind) ? undefined : 'afresh',
+        kind === 'otherwise' ? 'otherwise' : isAsks(kind) || kind === 'aside' ? undefined : 'afresh',
       );
       return made.otherwiseWeighed;
+    },
+    get asideWeighed() {
+      made.asideWeighed ??= weigher(this.said, (kind) =>
+        kind === 'aside' || kind === 'nothing' ? kind : kind === 'otherwise' ? undefined : 'told',
+      );
+      return made.asideWeighed;
+    },
+    get asidesBegin() {
+      made.asidesBegin ??= new Set(
+        tongues.flatMap(({ asides }) => sayingsIn(asides).flatMap((one) => rootsOf(one).slice(0, 1))),
+      );
+      return made.asidesBegin;
     },
   };
 }
 
 function countedOf(tongues: readonly Typed[], { light, lists }: SaidTable): Counted {
   const passedOver = { light, names: namesOf(lists) };
-  const all = tongues.flatMap(({ sayings, askings, corrections }): readonly Sayings<Kind>[] => [
+  const all = tongues.flatMap(({ sayings, askings, corrections, asides }): readonly Sayings<Kind>[] => [
     ...sayings,
     ...askings.map(eachAsking),
-    { otherwise: corrections },
+    { otherwise: corrections, aside: asides },
   ]);
   return { signs: signsCounted(all, kinds, passedOver), passedOver };
 }

@@ -1,6 +1,7 @@
 // How long ago: `20 back`, `about ten minutes ago`, `hace 20`, `hace como media hora`. Without its unit it is in minutes.
 
 import { meaningOf } from '../hearing.ts';
+import { partsKnown } from '../parts-said/parts-known.ts';
 import type { Unit } from '../typed/units-typed.ts';
 import { figureAt, type TimeAt, type TimeLine } from './time-line.ts';
 import { lengthOf, longestAt } from './words.ts';
@@ -21,7 +22,15 @@ export function durationSaid(line: TimeLine, at: number): TimeAt | undefined {
   const to = behind === undefined ? span.to : span.to + lengthOf(behind);
   // `filter 12 back` may be of the back; `20 ago` is of the clock.
   const isAgo = before !== undefined || meaningOf(behind ?? '', line.context.hearing) === 'ago';
-  return { to, texts: [`${span.minutes}min ago`], isSure: about === undefined && (span.hasUnit || isAgo) };
+  const ago = `${span.minutes}min ago`;
+  // `keeping 9 back`, a part.
+  const mayBePart = !isAgo && !span.hasUnit && partsKnown(line.context.parts).numbers.has(span.minutes);
+  const typed = said.slice(at, to).map(({ text }) => text);
+  return {
+    to,
+    texts: mayBePart ? [ago, typed.join(' ')] : [ago],
+    isSure: about === undefined && (span.hasUnit || isAgo),
+  };
 }
 
 interface SpanSaid {

@@ -14,15 +14,25 @@ export interface Said extends Span {
 const shape = /"(?:[^"\\]|\\.)*"|[^\s"]+/g;
 /** `twenty-four`, whose halves are looked up alone. */
 const hyphened = /^(\p{L}+)-(\p{L}+)$/u;
+/** `seven's`, which says that it is. */
+const withIs = /^(\p{L}+)['’]s$/u;
 
 export function wordsOf(line: string, isWord: (word: string) => boolean = () => false): readonly Said[] {
   return [...line.matchAll(shape)].flatMap(({ 0: chunk, index: start }) => {
     if (chunk.startsWith('"')) return [{ text: chunk, start, end: start + chunk.length, word: chunk, comma: false }];
     const text = chunk.replace(/(?<=.)[,;:.!]+$/, '');
     const word = withoutAccents(text.toLowerCase());
-    const [, first = '', second = ''] = hyphened.exec(word) ?? [];
     const end = start + text.length;
     const comma = chunk.endsWith(',');
+    const [, ofIs = ''] = withIs.exec(word) ?? [];
+    if (isWord(ofIs)) {
+      const is = start + ofIs.length;
+      return [
+        { text: text.slice(0, ofIs.length), start, end: is, word: ofIs, comma: false },
+        { text: text.slice(ofIs.length), start: is, end, word: text.slice(ofIs.length), comma },
+      ];
+    }
+    const [, first = '', second = ''] = hyphened.exec(word) ?? [];
     if (!isWord(first) || !isWord(second)) return [{ text, start, end, word, comma }];
     const middle = start + first.length;
     return [

@@ -19,7 +19,9 @@ export const askedInWords: Understands = (line, context) => {
   if (line.length > longestQuestion) return undefined;
   const tongues = context.hearing.tongues.map(({ questions }) => questions).toReversed();
   const read = tongues.map((questions) => ({ questions, asking: askingIn(line, questions, context) }));
-  const beginsAsking = read.some(({ questions, asking }) => questions.asking.test(asking.asked));
+  const beginsAsking = read.some(
+    ({ questions, asking }) => questions.asking.test(asking.asked) || questions.mayFirst.test(asking.pattern),
+  );
   if (!beginsAsking && !/[?¿]/.test(line) && tellsAnAct(line, context)) return undefined;
   for (const { questions, asking } of read) {
     const strict = explainedBy(asking, questions, context);

@@ -10,7 +10,7 @@ export interface Asking {
   readonly asked: string;
   /** The same, without people's names. */
   readonly pattern: string;
-  /** It ends or begins in its mark. */
+  /** It ends or begins in its mark, or asks what may be done to what it names first. */
   readonly isMarked: boolean;
   readonly isAsked: boolean;
   /** It only tells what was read or done. */
@@ -27,8 +27,9 @@ export function askingIn(line: string, typed: QuestionsTyped, { people = [] }: L
   const lead = text.slice(0, text.length - led.length);
   const isLedIn = lead !== '' && (typed.whether.test(led) || typed.tells.test(lead));
   const isStated = !/[?¿]/.test(line) && !isLedIn && typed.stated.test(asked);
-  const isMarked = !isStated && (/[?¿]/.test(line) || typed.asksAtEnd.test(asked) || isLedIn);
   const pattern = withoutPeople(asked, people, typed.somebody);
+  const isMayFirst = typed.mayFirst.test(pattern) || typed.mayFirst.test(led);
+  const isMarked = !isStated && (/[?¿]/.test(line) || typed.asksAtEnd.test(asked) || isLedIn || isMayFirst);
   const isAsked =
     isMarked ||
     (!isStated && asksByWords({ asked, pattern }, typed)) ||

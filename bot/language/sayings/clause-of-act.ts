@@ -63,15 +63,16 @@ export function clauseFor(act: SaidAct, pieces: readonly Piece[], claims: Claims
     if (!weighed.knows(root)) return i === unheard && mayBeOwn;
     return !weighed.isWordOf(root, 'nothing') && !weighed.isWordOf(root, 'asking');
   };
+  const hasReason = actRows[act].takes?.includes('reason') === true;
   return {
     acts: [act],
     pieces,
     claims: claims.map((claim, i) => {
       const piece = pieces[i];
       if (piece === undefined || (claim !== undefined && claim.is !== 'act')) return claim;
-      if (speaks(piece)) return { is: 'act', act };
-      const mayBeTalk = claim === undefined && actRows[act].takes?.includes('reason') !== true;
-      return mayBeTalk && isTalk(piece, i)
+      // Its reason stays whole.
+      if (speaks(piece) && (!hasReason || claim?.act === act)) return { is: 'act', act };
+      return claim === undefined && !hasReason && isTalk(piece, i)
         ? { is: 'filler' }
         : claim?.is === 'act' && claim.act !== act
           ? undefined

@@ -13,7 +13,7 @@ import { type Claimed, claimed } from '../slots-heard/phrases.ts';
 import { type Piece, wordOf } from '../slots-heard/piece.ts';
 import { piecesOf } from '../slots-heard/pieces.ts';
 import type { Before } from '../slots-heard/things.ts';
-import { isUnsaid, unsaid } from '../slots-heard/unsaid.ts';
+import { asksFirst, saysNot, unsaid } from '../slots-heard/unsaid.ts';
 import { isSaidAct, type SaidAct } from '../tongues/said-words.ts';
 import type { SaidMeaning } from '../tongues/sayings-typed.ts';
 import type { Understands, Understood } from '../understood.ts';
@@ -33,6 +33,8 @@ const leastBeside = 0.4;
 const leastUnnamed = 0.9;
 /** As likely as this to tell nothing, or to ask, it is left alone. */
 const mostIdle = 0.25;
+/** Where its first word may ask. */
+const hardlyAsks = 0.02;
 /** Hardly anything else can be meant: by what its words speak for alone, and where another reading makes the same of it. */
 const certainAlone = 0.97;
 const certainBeside = 0.9;
@@ -51,7 +53,10 @@ const likeliest =
   (certain: number): Understands =>
   (line, context, strictly) => {
     const strict = strictly(line);
-    if (line.endsWith('?') || strict.kind !== 'unread' || !mayBeOtherwise(strict.read)) return undefined;
+    if (line.endsWith('?') || strict.kind !== 'unread') return undefined;
+    // `mix me up three pounds`: no name of a product, where every word is met with in such lines.
+    const isSheet = strict.read.failed.failed === 'unknown-sheet';
+    if (!isSheet && !mayBeOtherwise(strict.read)) return undefined;
     const pieces = piecesOf(line, context);
     if (pieces === undefined || pieces.length > mostPieces) return undefined;
     const all = claimed(pieces, context.hearing.said);
@@ -59,7 +64,7 @@ const likeliest =
     if (holdsLost(pieces, all.claims, context.hearing)) return undefined;
     const made = likeliestIn({ pieces, claims: all.claims }, undefined, context);
     const [first] = made;
-    if (first === undefined) return undefined;
+    if (first === undefined || (isSheet && !first.one.isSure)) return undefined;
     return (isCertain(first, pieces, all) && first.share >= certain ? taken(first) : undefined) ?? asOffered(made);
   };
 
@@ -107,12 +112,17 @@ export function likeliestIn(said: Said, before: Before | undefined, context: Lin
   const weighed = context.hearing.weighed.weigh(typedIn(said.pieces));
   const idle = weighed.filter(({ meaning }) => meaning === 'nothing' || meaning === 'asking');
   if (idle.reduce((sum, { share }) => sum + share, 0) > mostIdle) return [];
+  const asking = idle.find(({ meaning }) => meaning === 'asking')?.share ?? 0;
+  // `had 90 on number 8`: a question may begin so, and nothing else in it asks.
+  const mayAsk = asksFirst(said.pieces, said.claims, context.hearing.said);
+  const isFirst = said.claims[0]?.is !== 'filler';
+  if (mayAsk && (!isFirst || asking > hardlyAsks)) return [];
   const likely = weighed.flatMap(({ meaning, share }) =>
     share < leastWeighed || !isSaidAct(meaning)
       ? []
       : [{ act: meaning, share, made: actFrom(meaning, share, said, before, context) }],
   );
-  const made = likely.flatMap((each) => each.made ?? []);
+  const made = likely.flatMap(({ made: one }) => (one === undefined ? [] : mayAsk ? untaken(one) : one));
   // What it cannot tell now leaves more for the others; what is done to another kind of thing it may tell all the same.
   const cannotBe = likely.filter((each) =>
     each.made === undefined ? !isOfOther(each.act, said.pieces) : !each.made.isFit,
@@ -126,6 +136,8 @@ export function likeliestIn(said: Said, before: Before | undefined, context: Lin
   const least = Math.max(leastShare, (leastBeside * most) / (1 - lost));
   return shared.filter(({ share }) => share >= least);
 }
+
+const untaken = (made: Made): Made => ({ ...made, one: { ...made.one, isSure: false } });
 
 /** `can 2 is empty`: only pots are emptied here. */
 function isOfOther(act: SaidAct, pieces: readonly Piece[]): boolean {
@@ -144,7 +156,7 @@ function actFrom(
   context: LineContext,
 ): Made | undefined {
   if (!isTold(act, pieces, context)) return undefined;
-  if (isUnsaid(pieces, { claims: toldBy(act, pieces, claims, context) }, context.hearing.said)) return undefined;
+  if (saysNot(toldBy(act, pieces, claims, context))) return undefined;
   const one = composed(act, clauseFor(act, pieces, claims, context), before, context);
   if (one === undefined || (one.isUnnamed && share < leastUnnamed)) return undefined;
   return { act, one, isFit: fits(act, one, context), share };

@@ -69,9 +69,13 @@ function clausesJointed(
 }
 
 function toldBy(clause: Clause, told: TellsClearly): Clause {
-  const tells = clause.acts.length === 0 ? told(clause.pieces) : undefined;
+  const tells = clause.acts.length === 0 && !isOnlyTalk(clause) ? told(clause.pieces) : undefined;
   return tells === undefined ? clause : { ...clause, tells };
 }
+
+/** `out of pot 1`: whence, and no act of its own. */
+const isOnlyTalk = ({ claims }: Clause): boolean =>
+  claims.every((claim) => claim?.is === 'filler' || claim?.is === 'light' || claim?.is === 'slot');
 
 const joined = (one: Clause, other: Clause): Clause =>
   clauseOf([...one.pieces, ...other.pieces], [...one.claims, ...other.claims], isAboutCan(one));

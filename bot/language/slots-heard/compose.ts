@@ -14,6 +14,7 @@ import { eachItsOwn } from './each-its-own.ts';
 import { figuresFor } from './figures-for.ts';
 import { manyIn } from './many-in.ts';
 import { type Piece, wordOf } from './piece.ts';
+import { reasonIn } from './reason-in.ts';
 import { type Before, type Heard, partsNumbered, type Things, thingsOf } from './things.ts';
 
 export interface Composed {
@@ -212,29 +213,6 @@ function mannerOf(
     if (piece.is === 'place' && takes.includes('place') && places.includes(piece.place)) return [piece.place];
     return piece.is === 'person' && takes.includes('person') ? [`by ${piece.name}`] : [];
   });
-}
-
-/** `9 has fisheyes, park it`: what only says the act once more is no reason. */
-function reasonUpTo(pieces: readonly Piece[], claims: Clause['claims']): number {
-  const lastBreak = pieces.findLastIndex(({ isBreak }, i) => isBreak && i < pieces.length - 1);
-  const behind = claims.slice(lastBreak + 1);
-  const isOnlyAct = behind.every((claim) => claim?.is === 'act' || claim?.is === 'pronoun' || claim?.is === 'light');
-  return lastBreak > 0 && isOnlyAct ? lastBreak + 1 : pieces.length;
-}
-
-/** What is left of the line in the speaker's own words, from the first that says something and is not the act's own. */
-function reasonIn({ pieces, claims }: Clause, used: ReadonlySet<Piece>): string {
-  const isThing = (piece: Piece): boolean =>
-    used.has(piece) || piece.is === 'parts' || piece.is === 'one-of' || piece.is === 'time';
-  const upTo = reasonUpTo(pieces, claims);
-  const said = pieces
-    .slice(0, upTo)
-    .flatMap((piece, i) => (isThing(piece) ? [] : [{ typed: piece.typed, is: claims[i]?.is }]));
-  const saysNothing: ReadonlySet<string | undefined> = new Set(['light', 'filler', 'pronoun']);
-  const from = said.findIndex(({ is }) => is !== 'act' && !saysNothing.has(is));
-  const to = said.findLastIndex(({ is }) => !saysNothing.has(is));
-  const reason = from === -1 ? [] : said.slice(from, to + 1).map(({ typed }) => typed);
-  return /\p{L}{3}/u.test(reason.join(' ')) ? JSON.stringify(reason.join(' ')) : '';
 }
 
 const isOnly = ({ is }: Piece, pieces: readonly Piece[]): boolean =>

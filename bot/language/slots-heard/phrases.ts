@@ -32,11 +32,15 @@ export function claimed(pieces: readonly Piece[], table: SaidTable): Claimed {
   }
   for (const [at, piece] of pieces.entries()) {
     const word = wordOf(piece);
-    if (claims[at] === undefined && word !== undefined && table.light.has(word)) claims[at] = { is: 'light' };
+    if (claims[at] === undefined && word !== undefined && (table.light.has(word) || isPicture(word)))
+      claims[at] = { is: 'light' };
     else if (claims[at] === undefined && piece.is !== 'word') claims[at] = { is: 'slot' };
   }
   return { claims, phrases };
 }
+
+/** A thumb that is up tells nothing of what was done. */
+const isPicture = (word: string): boolean => /\p{Extended_Pictographic}/u.test(word) && !/[\p{L}\d]/u.test(word);
 
 const isThing = ({ is }: Piece): boolean => is !== 'word' && is !== 'method' && is !== 'place' && is !== 'gas';
 

@@ -186,7 +186,10 @@ function isHumidity(tokens: readonly Token[], at: number): number | undefined {
 function isBehindHumidity(tokens: readonly Token[], at: number, { hearing }: LineContext): boolean {
   const word = hearing.said.light.has(tokens[at - 1]?.text.toLowerCase() ?? '') ? at - 2 : at - 1;
   const before = tokens[wordIn(tokens[word - 1]) === 'of' ? word - 2 : word - 1];
-  return wordIn(tokens[word]) === 'humidity' && !(before?.kind === 'number' && /^[\d.,]+$/.test(before.text));
+  return (
+    wordIn(tokens[word]).replace(/'s$/, '') === 'humidity' &&
+    !(before?.kind === 'number' && /^[\d.,]+$/.test(before.text))
+  );
 }
 
 const belongsBehind = (humidity: Token | undefined, token: Token | undefined): boolean =>

@@ -7,11 +7,14 @@ import type { SaidTable } from './said-table.ts';
 export const unsaid: ReadonlySet<string> = new Set(['denial', 'hedge', 'plan', 'ask']);
 
 export function isUnsaid(pieces: readonly Piece[], { claims }: Pick<Claimed, 'claims'>, table: SaidTable): boolean {
-  return claims.some((claim) => claim !== undefined && unsaid.has(claim.is)) || asksFirst(pieces, claims, table);
+  return saysNot(claims) || asksFirst(pieces, claims, table);
 }
 
+export const saysNot = (claims: Claimed['claims']): boolean =>
+  claims.some((claim) => claim !== undefined && unsaid.has(claim.is));
+
 /** `is it dry`, after a greeting too. */
-function asksFirst(
+export function asksFirst(
   pieces: readonly Piece[],
   claims: Claimed['claims'],
   { asksFirst: asks, tellers }: SaidTable,

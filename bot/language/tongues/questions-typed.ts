@@ -54,6 +54,8 @@ export interface QuestionsTyped {
   readonly accented?: RegExp;
   /** What is asked of stands before the word that asks. */
   readonly thingFirst: RegExp;
+  /** `7 alright to go in the oven`: what may be done to what it names first. */
+  readonly mayFirst: RegExp;
   /** Of these a line that asks is about one thing, wherever the words stand. */
   readonly topics: readonly TopicAsked[];
   /** Amount, unit and part of the product: `700 g of A`. */

@@ -53,6 +53,8 @@ export interface Typed {
   readonly askings: readonly Sayings<AskedMeaning>[];
   /** How what was said last is put right. */
   readonly corrections: string;
+  /** What is said round an act and is no part of it. */
+  readonly asides: string;
   readonly saidOtherwise: SaidOtherwise;
   readonly labels: LabelWords;
   /** Words that run into the number after them: `batch12`. */

@@ -9,6 +9,8 @@ export const englishQuestions: readonly (readonly [line: string, tells: RegExp])
   ['which ones are still naked', /still to coat/],
   ['how long does it cure at 90', /at 90|cure/i],
   ['so what has happened so far today', /The day/],
+  ['8 alright to go in the oven now', /not as things stand[\s\S]*Flash-off/],
+  ['7 ok to coat', /flange-7: nothing here stands against it/],
   ['can I use 2 yet', /coat 2: not as things stand/],
   ['can I coat flange-7?', /flange-7: nothing here stands against it[\s\S]*Finish by/],
   ['can i coat 8 again yet', /flange-8: not as things stand[\s\S]*forbids a coat over film/],

@@ -7,6 +7,7 @@ export const spanishQuestions: readonly (readonly [line: string, tells: RegExp])
   ['humedad maxima de la ficha', /humedad/i],
   ['cuánto puede variar la relación', /A con B/],
   ['¿puedo aplicar flange-7?', /flange-7: aquí nada se opone/],
+  ['la 8 bien pa meter al horno', /10:57/],
   ['puedo pintar la 7', /flange-7: aquí nada se opone/],
   ['se puede pintar la 8 ya', /flange-8: tal como está, no/],
   ['cuándo se le puede dar otra capa a la 8', /flange-8: tal como está, no/],

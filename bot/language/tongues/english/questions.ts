@@ -63,6 +63,8 @@ export const englishQuestions: QuestionsTyped = {
   asksAtEnd: /\b(?:yet|or not|or what|huh)$(?<!(?:not|n'?t) .*)/,
   thingFirst:
     /^(?:the |number |no )?(?:[a-z-]* ?\d+|[a-z-]+) (?:when|whens|how long|how much|who|where|what time|since when)\b|^(?:if|for|at|with|in|on) (?:[^ ?]+ ){1,6}(?:what|whats|what's|how|when|who|which|where)\b/,
+  mayFirst:
+    /^(?:the |number |no )?(?:[a-z-]* ?\d+|[a-z-]+) (?:al(?:l )?right|ok|okay|fine|good|clear|cleared|safe|cool|allowed|able) to\b/,
   why: englishWhyAsked,
   topics: englishTopicsAsked,
   given: /\b(\d+(?:[.,]\d+)?) ?(kg|kilos?|g|grams?|lbs?|pounds?|oz|ounces?)?(?: of)? (?:part )?([ab])\b/,

@@ -14,6 +14,7 @@ import { englishPracticeTyped } from './practice.ts';
 import { englishQuestions } from './questions.ts';
 import { englishSaidOtherwise } from './said-otherwise.ts';
 import { englishSaid } from './said-words.ts';
+import { englishAsides } from './sayings/asides.ts';
 import { englishCorrections } from './sayings/otherwise.ts';
 import { englishAskings, englishSayings } from './sayings/sayings.ts';
 import { englishSettings } from './settings.ts';
@@ -71,6 +72,7 @@ export const englishTyped: Typed = {
   sayings: englishSayings,
   askings: englishAskings,
   corrections: englishCorrections,
+  asides: englishAsides,
   saidOtherwise: englishSaidOtherwise,
   labels: englishLabels,
   runsInto: 'batch pot max no',

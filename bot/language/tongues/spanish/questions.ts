@@ -55,6 +55,7 @@ export const spanishQuestions: QuestionsTyped = {
   accented: /(?<!\p{L})(?:qué|quién(?:es)?|cuál(?:es)?|cuándo|cuánt[oa]s?|dónde)(?!\p{L})/u,
   thingFirst:
     /^(?:y |a |de |lo de )?(?:la |el |las |los |al )?[a-z-]*(?: ?\d+)? (?:cuando|cuant[oa]|a que hora|de que|donde|quien)\b|^(?:si|para|con|a|en) (?:[^ ?]+ ){1,6}(?:cuant[oa]s?|cuando|quien|cual|donde|a que hora)\b/,
+  mayFirst: /^(?:y )?(?:la |el |las |los )?[a-z-]*(?: ?\d+)? (?:bien|apt[oa]s?|buen[oa]s?|vale|valen) pa(?:ra)?\b/,
   why: spanishWhyAsked,
   topics: spanishTopicsAsked,
   given: /\b(\d+(?:[.,]\d+)?) ?(kg|kilos?|g|gramos?|lbs?|libras?|oz|onzas?)?(?: de)? (?:la )?(?:parte )?([ab])\b/,

@@ -16,6 +16,7 @@ import { spanishPracticeTyped } from './practice.ts';
 import { spanishQuestions } from './questions.ts';
 import { spanishSaidOtherwise } from './said-otherwise.ts';
 import { spanishSaid } from './said-words.ts';
+import { spanishAsides } from './sayings/asides.ts';
 import { spanishCorrections } from './sayings/otherwise.ts';
 import { spanishAskings, spanishSayings } from './sayings/sayings.ts';
 import { spanishSettings } from './settings.ts';
@@ -104,6 +105,7 @@ export const spanishTyped: Typed = {
   sayings: spanishSayings,
   askings: spanishAskings,
   corrections: spanishCorrections,
+  asides: spanishAsides,
   saidOtherwise: spanishSaidOtherwise,
   labels: spanishLabels,
   runsInto: 'mezcla lata',

@@ -30,7 +30,8 @@ describe('times said in English', () => {
     ['filter 1 first thing this morning', ['filter 1 ?']],
     ['filter 1 a couple of minutes ago', ['filter 1 2min ago']],
     ['five past nine: filter 1', ['at 09:05: filter 1']],
-    ['filter 12 back', ['filter 12min ago ?']],
+    ['filter 12 back', ['filter 12min ago ?', 'filter 12 back ?']],
+    ['filter 14 back', ['filter 14min ago ?']],
     // Still to come, or no time at all.
     ['filter 1 at ten forty', []],
     ['filter 1 at half past eleven', []],

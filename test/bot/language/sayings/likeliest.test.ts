@@ -38,6 +38,8 @@ describe('a line that no phrase accounts for', () => {
     ['four is a beauty, stamp it and let it go', 'release flange-4'],
     ['scooped the last dribble of 1 into the waste drum', 'empty 1'],
     ['le doy por seca la 2 aunque el dedo brille', 'dry flange-2'],
+    ['had 90 on number 3 at twenty to ten', 'temp flange-3 90C at 2026-03-02T09:40'],
+    ['keeping 4 back, gel specks near the hub', 'hold flange-4 "gel specks near the hub"'],
   ])('given %s, then %s is a tap', (line, tap) => {
     expect(offered(line)).toContain(tap);
   });
@@ -49,6 +51,7 @@ describe('a line that no phrase accounts for', () => {
     'somebody should tape the thermocouple to 3',
     'the thermocouple on 3 is broken, isnt it?',
     'can 3 is empty',
+    'oven is at 90C',
     'my phone is dead',
   ])('given %s, then no act is offered', (line) => {
     expect(offered(line).filter((each) => !/^(?:how|where|who|what|card|why)/.test(each))).toEqual([]);
@@ -56,6 +59,20 @@ describe('a line that no phrase accounts for', () => {
 
   it('given an act that is done to other things than it names, then nothing else is made of it', () => {
     expect(offered('three came to 88C on the thermocouple')).not.toContain('surface flange-1 88C');
+  });
+});
+
+describe('an act whose words are its own all through', () => {
+  it.each([
+    ['mix me up three pounds', 'mix 3 pounds'],
+    ['4 has fisheyes all over the hub, park it', 'hold flange-4 "fisheyes all over the hub"'],
+    ['2 is bone dry 👍 cheers', 'dry flange-2'],
+  ])('given %s, then it is %s', (line, takenAs) => {
+    expect(readLine(line, shop)).toMatchObject({ kind: 'command', takenAs });
+  });
+
+  it('given a word in the place of a product that nobody knows, then it is asked which', () => {
+    expect(readLine('mix glopp 2kg', shop).kind).toBe('misread');
   });
 });
 

@@ -36,6 +36,14 @@ const linesOf = (read: Reading): readonly string[] =>
 
 describe('several acts in one line', () => {
   it.each([
+    ['flange-5 just got its coat, brush, out of pot 1', 'coat flange-5 1 brush'],
+    ['painted 5 with the roller, out of pot 1', 'coat flange-5 1 roller'],
+  ])('given %s, then whence it came is no act of its own', (said, line) => {
+    expect(readLine(said, inUse)).toMatchObject({ kind: 'command', takenAs: line });
+  });
+
+  it.each([
+    ["room's 24 and 50 percent and seven's hot, 88", 'air 24C 50 percent room; temp flange-7 88C'],
     ['hosed the gun out with acetone, and pot 2 is empty', 'flush gun acetone; empty 2'],
     ['9 came to 18 um, release it', 'film valve-body-9 18 um; release valve-body-9'],
     ['7 is at 88 and 8 is at 90, both on the metal', 'temp flange-7 88C; temp flange-8 90C'],

@@ -1,0 +1,56 @@
+// What somebody says round an act and no part of it: `couldn't get my gloves off`, `forgot to say`. Such words deny or plan nothing
+// of the act, so that the line is read without them.
+
+import type { LineContext } from '../reading.ts';
+import { rootsOf } from './signs.ts';
+
+/** Hardly anything else can be meant by these words. */
+const clearlyAside = 0.75;
+const fewestWords = 2;
+/** Whoever goes on longer tells of something. */
+const mostWords = 14;
+
+/** The line that is left, or undefined where nothing is said beside what it tells. Numbers and times of it are in figures. */
+export function withoutAsides(line: string, context: LineContext): string | undefined {
+  const ahead = withoutLast(line, context) ?? line;
+  const left = withoutFirst(ahead, context) ?? ahead;
+  return left === line || left === '' ? undefined : left;
+}
+
+/** Of all ends of a line the one that is most clearly beside it, behind a mark where there is one. */
+function withoutLast(line: string, context: LineContext): string | undefined {
+  const ends = startsOfEnds(line, context).flatMap(({ at, isMarked }) => {
+    const share = line.slice(0, at).trim().includes(' ') ? asideShare(line.slice(at), context) : 0;
+    return share >= clearlyAside ? [{ at, isMarked, share }] : [];
+  });
+  const marked = ends.filter(({ isMarked }) => isMarked);
+  const [most] = (marked.length > 0 ? marked : ends).toSorted((one, other) => other.share - one.share);
+  return most === undefined ? undefined : line.slice(0, most.at).replace(joint, '');
+}
+
+/** Only up to a mark: what follows it is told. */
+function withoutFirst(line: string, context: LineContext): string | undefined {
+  for (const { index } of [...line.matchAll(/[,;:.!]+\s/g)].toReversed()) {
+    if (asideShare(line.slice(0, index), context) >= clearlyAside) return line.slice(index).replace(/^[,;:.!\s]+/, '');
+  }
+  return undefined;
+}
+
+const joint = /[\s,;:.!–-]+$/u;
+
+/** Words in front of which a line may be parted: a mark stands there, or an aside begins so. */
+function startsOfEnds(line: string, { hearing }: LineContext) {
+  return [...line.matchAll(/[\p{L}\d]\S*/gu)].flatMap(({ 0: word, index: at }) => {
+    const isMarked = /[,;:.!–-]\s*$/u.test(line.slice(0, at));
+    return isMarked || hearing.asidesBegin.has(rootsOf(word)[0] ?? '') ? [{ at, isMarked }] : [];
+  });
+}
+
+/** What names something or reads something is none. */
+function asideShare(words: string, { hearing, parts, people }: LineContext): number {
+  const many = words.split(/\s+/).length;
+  if (/[\d?¿]/.test(words) || many < fewestWords || many > mostWords) return 0;
+  const said = words.toLowerCase();
+  if ([...parts, ...(people ?? [])].some((name) => said.includes(name.toLowerCase()))) return 0;
+  return hearing.asideWeighed.weigh(words).find(({ meaning }) => meaning === 'aside')?.share ?? 0;
+}

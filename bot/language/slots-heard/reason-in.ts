@@ -1,0 +1,40 @@
+// A decision's reason, as its speaker has put it: what is left of the clause beside its thing and the words of its act.
+
+import type { Clause } from './clause.ts';
+import type { Piece } from './piece.ts';
+
+/** In quotes; empty where none is said. */
+export function reasonIn(clause: Clause, used: ReadonlySet<Piece>): string {
+  const { pieces, claims } = clause;
+  const isThing = (piece: Piece): boolean =>
+    used.has(piece) || piece.is === 'parts' || piece.is === 'one-of' || piece.is === 'time';
+  const said = pieces
+    .slice(0, reasonUpTo(clause))
+    .flatMap((piece, i) =>
+      i < reasonFrom(clause, isThing) || isThing(piece) ? [] : [{ typed: piece.typed, is: claims[i]?.is }],
+    );
+  const from = said.findIndex(({ is }) => is !== 'act' && !saysNothing.has(is));
+  const to = said.findLastIndex(({ is }) => !saysNothing.has(is));
+  const reason = from === -1 ? [] : said.slice(from, to + 1).map(({ typed }) => typed);
+  return /\p{L}{3}/u.test(reason.join(' ')) ? JSON.stringify(reason.join(' ')) : '';
+}
+
+const saysNothing: ReadonlySet<string | undefined> = new Set(['light', 'filler', 'pronoun']);
+
+/** `9 has fisheyes, park it`: what only says the act once more is no reason. */
+function reasonUpTo({ pieces, claims }: Clause): number {
+  const lastBreak = pieces.findLastIndex(({ isBreak }, i) => isBreak && i < pieces.length - 1);
+  const behind = claims.slice(lastBreak + 1);
+  const isOnlyAct = behind.every((claim) => claim?.is === 'act' || claim?.is === 'pronoun' || claim?.is === 'light');
+  return lastBreak > 0 && isOnlyAct ? lastBreak + 1 : pieces.length;
+}
+
+/** `keeping 9 back, gel specks near the hub`: a word in front of the thing, and none behind it, is the act's. */
+function reasonFrom({ pieces, claims, isWeighed }: Clause, isThing: (piece: Piece) => boolean): number {
+  const ends = pieces.findIndex(({ isBreak }, i) => isBreak && i < pieces.length - 1);
+  const thing = pieces.findIndex(isThing);
+  if (isWeighed !== true || thing < 0 || ends < thing) return 0;
+  const tells = (from: number, to: number): number =>
+    claims.slice(from, to).filter((claim) => claim === undefined || !saysNothing.has(claim.is)).length;
+  return tells(0, thing) === 1 && tells(thing + 1, ends + 1) === 0 ? ends + 1 : 0;
+}

@@ -1,0 +1,46 @@
+// What English speakers say round an act, and no part of it: why so late, what kept them, where they stand. Invented lines.
+
+export const englishAsides = `
+  couldn't get my gloves off / couldnt get my glove off / could not get the gloves off in time / had my gloves on
+  I had gloves on and could not type / my hands were full / hands full sorry / had my hands full / hands were busy
+  forgot to say / forgot to say so / forgot to type it / forgot to put it in / forgot to tell you / forgot to log it
+  I forgot to write it down / just forgot to mention it / should have said / should have said sooner / meant to say earlier
+  meant to tell you / been meaning to type that / only typing it now / only now got to the phone / only just got to my phone
+  only getting to this now / just getting round to typing it / didn't get round to typing it / didn't have time to type
+  did not have time to write it / no time to write it down / had no time to log it / haven't had a minute / haven't had a second to type
+  couldn't type before / couldn't find my phone / couldn't find the phone / phone was dead / my phone died / the phone was in the locker
+  phone was in my pocket / no signal in there / had no signal / wifi was down again / the screen was covered in dust
+  sorry I'm late with this / sorry for the late entry / sorry this is late / late entry sorry / sorry for the delay / bit late typing this
+  sorry it took me so long / sorry about the wait / was busy / I was busy / was busy with the customer / had a visitor / got called away
+  got sidetracked / got interrupted / the boss was talking to me / boss was on the phone / somebody was talking my ear off
+  was at lunch / went for a coffee / grabbed a coffee first / had to run to the gate / had to answer the door / was on the phone
+  was on the other side of the shop / I was over at the bench / I'm over by the rack / I'm standing at the oven / walking past the oven
+  just walked past the oven / I walked past it / so I walked over there / on my way to the store / on my way back
+  on my way out / before I head home / before I go on break / before I forget / while I remember / while I think of it
+  while I'm here / while I am at it / since you ask / in case you wonder / in case anyone wonders / if anybody asks / if anyone wants to know
+  for what it's worth / for the record / just so you know / so everybody knows / so it is in the book / so we have it on paper
+  just for the log / so it's written down / so nobody asks later / as you asked / like you said / as agreed this morning / as we said
+  as usual / same as always / same as every day / nothing special / nothing fancy / all by the book / went like clockwork / went smooth
+  no trouble at all / no problems / no drama / no surprises there / easy enough / easy peasy / piece of cake / took me long enough
+  took a while / took longer than I thought / finally got there / about time too / at long last / thank god / thank goodness
+  what a morning / what a day / long day / long morning / busy one today / it's a busy day / hot as hell in here / it is cold in here today
+  my back is killing me / my feet hurt / my glasses were off / I had my glasses off / I can't see without my glasses / can't see a thing
+  my eyes are going / eyes are tired / my eyes aren't what they were / need new glasses / I can't count / can't count today
+  can't type to save my life / can't spell today / can't type with gloves / sorry for the typing / excuse my typing / fat fingers today
+  brain is off today / my brain is fried / not awake yet / still half asleep / had no coffee yet / need a coffee / I need more coffee
+  I'm no good with phones / I'm new here / still learning / first time I do this / hope that's right to say here / hope I did this right
+  hope you got that / did you get that / you hear me / you there / are you listening / over and out / that's all / that's all for now
+  that is all from me / that's it from me / nothing else / nothing else to report / nothing more for now / carry on / back to work
+  going for lunch now / off to lunch / going on break / heading home / heading home now / see you tomorrow / see you monday
+  talk later / more later / will tell you more later / got to run / gotta go / I have to run / have to go now / duty calls
+  the radio is on / with the radio on / loud in here / it's loud in here / can hardly hear myself / the compressor is roaring
+  lol not me / just kidding / only joking / haha / no kidding / believe it or not / would you believe it / I swear / honest
+  you know how it is / you know what I mean / if you know what I mean / know what I mean / what else is new / there you have it
+  so there / so there you go / happy now / hope you're happy / tell the boss / tell him I said so / pass it on / let the others know
+  let them know please / write that down please / please write it down / put it down please / please note it down / make a note please
+  note it for me / log that for me / if you'd be so good / if you would be so kind / thanks in advance / thank you kindly / many thanks for that
+  cheers for that / much obliged to you / good man / good girl / good lad / bless you / god bless
+  Dave was asking / the new guy helped me / the lad held it for me / the apprentice watched / with a bit of help / all by myself / did it myself
+  customer is waiting for it / the customer is in a hurry / they want it today / it's for the big order / it's a rush job / it is urgent
+  been at it since six / been here since five / been a long night / night shift signing off / shift change in a bit
+`;
