@@ -20,7 +20,7 @@ export function actMeant(telling: Telling, { line, acts }: Meant): string | unde
 function newAct(telling: Telling, { command, at = telling.now }: ActMeant): string | undefined {
   const { now, words, figures } = telling;
   if (command.verb === 'part' && command.more !== undefined) {
-    return words.parts.in.book([command.part, ...command.more.map(({ part }) => part)], figures);
+    return words.parts.in.book([command, ...command.more], figures);
   }
   const events = wouldLeave(telling, command, at);
   const alike = events.filter(({ body }) => body.type === events[0]?.body.type);

@@ -3,7 +3,6 @@
 
 import { heatProperties } from '../../core/calc/metals.ts';
 import type { Command, CommandOf } from '../../core/commands.ts';
-import type { PartName } from '../../core/ids.ts';
 import type { Unclear } from '../../core/objections.ts';
 import { keysOf } from '../../core/own-key.ts';
 import type { NamedPart } from '../../core/verbs/said.ts';
@@ -58,8 +57,7 @@ function bookTap(
 ): readonly CardAction[] {
   const command = noted(fresh);
   if (command === undefined) return [];
-  const names: readonly PartName[] = fresh.map(({ part }) => part);
-  const label = telling.words.parts.in.book(names, telling.figures);
+  const label = telling.words.parts.in.book(fresh, telling.figures);
   return [{ id: 'book-in', label, line: line(command), bare: ['yes'] }];
 }
 

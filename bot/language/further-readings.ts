@@ -2,6 +2,7 @@
 
 import { known } from '../../core/known.ts';
 import { asSaid, type Plainly, plainlySaid } from './as-said/as-said.ts';
+import type { Heard } from './as-said/heard.ts';
 import { askedInWords, askedMostly, askedOutright } from './asked/asked.ts';
 import { askedFor, askedForPlainly } from './asked-for/asked-for.ts';
 import { labelSaid } from './labels/label-said.ts';
@@ -28,9 +29,9 @@ type InFigures = (
 
 /** Each way to say the line in figures goes on: what is sure stays so only where the line has one such way. */
 const inFigures =
-  (reading: Understands): InFigures =>
+  (reading: Understands, put: (each: Heard) => Heard = (each) => each): InFigures =>
   (_, context, strictly, plainly) => {
-    const heard = plainly();
+    const heard = plainly().map(put);
     const found = heard.flatMap((each) => {
       const made = reading(each.line, context, strictly);
       return made === undefined ? [] : [made];
@@ -42,6 +43,8 @@ const inFigures =
     const [untaken] = taps.flatMap((each) => (each.untaken === undefined ? [] : [each.untaken]));
     return { is: 'likely', lines: [...new Set(taps.flatMap(({ lines }) => lines))], ...known({ untaken }) };
   };
+
+const unlisted = ({ line, isSure, unlisted: before = line }: Heard): Heard => ({ line: before, isSure });
 
 /** A question records nothing: it is asked in the first figures that it can be put in. */
 const inFirstFigures =
@@ -96,7 +99,7 @@ const asksToMix: InFigures = (line, context, strictly, plainly) =>
 const further: readonly InFigures[] = [
   actsApart,
   labelSaid,
-  inFigures(partTold),
+  inFigures(partTold, unlisted),
   requested,
   corrected,
   inFigures(sameFor),

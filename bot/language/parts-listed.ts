@@ -2,6 +2,7 @@
 
 import type { PartName } from '../../core/ids.ts';
 import { runsOf } from '../../core/name-runs.ts';
+import type { NamedPart } from '../../core/verbs/said.ts';
 import type { Figures } from './figures.ts';
 
 /** Two are told by their names. */
@@ -14,3 +15,9 @@ export const partsListed = (names: readonly PartName[], to: string, figures: Fig
       run.length < shortestRow ? run : [`${first} ${to} ${last}`],
     ),
   );
+
+/** The job that each of them is of. */
+export function jobOfAll([first, ...more]: readonly NamedPart[]): string | undefined {
+  const job = first?.details.job;
+  return more.every(({ details }) => details.job === job) ? job : undefined;
+}

@@ -1,8 +1,9 @@
-// `a-01..a-04`, `a-01 to a-04`, `rail 1-4`: the parts from one number to another under the same letters, each by its own name.
+// `a-01..a-04`, `a-01 to a-04`, `rail 1-4`, `rails 1-4`: the parts from one number to another under the same letters, each by its own name.
 
 import type { PartName } from '../../../core/ids.ts';
 import type { Hearing } from '../hearing.ts';
 import { mayNamePart } from '../names-typed.ts';
+import { oneOf } from '../parts-said/one-of-many.ts';
 import type { LineContext } from '../reading.ts';
 import { type Token, type Word, wordIn } from '../typed/token.ts';
 
@@ -60,8 +61,13 @@ function rangeAt(tokens: readonly Token[], at: number, { hearing, parts }: LineC
   if (first?.kind !== 'word' || next === undefined) return undefined;
   const ends = numbersAt(tokens, at + 1);
   // Of a word that the shop has parts of, which of them are meant is not for the spelling to say.
-  if (ends !== undefined && isStem(first.word, hearing) && !parts.some((part) => isOf(part, first.word))) {
-    return joinedAs(`${first.word}-${ends.from}..${ends.until}`, first, tokens[ends.to - 1], ends.to, hearing);
+  if (
+    ends !== undefined &&
+    isStem(first.word, hearing) &&
+    !parts.some((part) => isOf(part, first.word) || isOf(part, oneOf(first.word, { hearing, parts })))
+  ) {
+    const one = oneOf(first.word, { hearing, parts });
+    return joinedAs(`${one}-${ends.from}..${ends.until}`, first, tokens[ends.to - 1], ends.to, hearing);
   }
   const last = tokens[at + 2];
   if (!toWords.has(next.kind === 'word' ? next.word : wordIn(next)) || last?.kind !== 'word') return undefined;

@@ -28,7 +28,7 @@ export function saidPlainly(line: string, context: LineContext): readonly Heard[
     timesSaid,
     numbersSaid,
     figuresJoined,
-    partsListed,
+    (each) => partsListed(each, context).map((listed) => ({ ...listed, unlisted: each })),
   ];
   return steps.reduce<readonly Heard[]>(
     (heard, step) =>

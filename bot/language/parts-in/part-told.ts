@@ -1,12 +1,14 @@
 // A part that came in, told in a sentence: `got railing-1 in for job 93, steel, 9 sq ft, good to 120C`. Which words speak of parts that
 // come in is weighed by sayings; what of the line is a detail becomes a line of `part`, and the rest is talk.
 
+import type { PartName } from '../../../core/ids.ts';
 import type { LineContext } from '../reading.ts';
-import { rootsOf } from '../sayings/signs.ts';
+import { pairOf, rootsOf } from '../sayings/signs.ts';
+import { clearly } from '../sayings/weigher.ts';
 import { type Claim, claimed } from '../slots-heard/phrases.ts';
 import { type Piece, wordOf } from '../slots-heard/piece.ts';
 import { piecesOf } from '../slots-heard/pieces.ts';
-import { isUnsaid } from '../slots-heard/unsaid.ts';
+import { isUnsaid, unsaid } from '../slots-heard/unsaid.ts';
 import type { SaidMeaning } from '../tongues/sayings-typed.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import type { Strictly, Understands } from '../understood.ts';
@@ -14,49 +16,70 @@ import { type Told, toldIn } from './told-details.ts';
 
 /** So likely it speaks of parts that come in, or it is about something else. */
 const leastShare = 0.5;
+/** Where as many new ones of a job are named as they are said to be, that says it by itself. */
+const leastCounted = 0.01;
 /** The same of a line that tells of an act besides, and of one that is taken without a tap. */
 const surely = 0.9;
 /** As likely as this it is only asked, or is not so. */
 const mostIdle = 0.1;
+/** The same of what stands round the details, which speak of parts by themselves. */
+const mostIdleTalk = 0.4;
 
-export const partTold: Understands = (line, context, strictly) => {
-  if (line.endsWith('?') || !/\p{L}[-_. ]?\d/u.test(line) || strictly(line).kind !== 'unread') return undefined;
-  const told = toldIn(line, context);
+export const partTold: Understands = (typed, context, strictly) => {
+  if (typed.endsWith('?') || !/\d/.test(typed) || strictly(typed).kind !== 'unread') return undefined;
+  const told = toldIn(typed, context);
   if (told === undefined) return undefined;
   // Whatever it is called, the same is said of it.
   const share = shareOfPart(told.unnamed, context);
-  if (share < leastShare) return undefined;
+  if (share < (told.isCounted && told.isOfJob ? leastCounted : leastShare)) return undefined;
+  if (idleIn(told.talk.join(' '), context) > mostIdleTalk) return undefined;
   const talk = talkOf(told, context);
   if (talk === 'unsaid' || (talk === 'with-act' && share < surely)) return undefined;
-  const count = newIn(told.line, context, strictly);
-  if (count === 0 || (told.counted !== undefined && told.counted !== count)) return undefined;
-  const isAlone = count === 1 && told.isCertain && talk === 'of-parts';
-  const isSure = isAlone && share > surely && (told.isListed || saysArrived(line, context));
-  return isSure ? { is: 'sure', line: told.line } : { is: 'likely', lines: [told.line] };
+  const [line, ...others] = told.lines.filter((each) => areNew(each, context, strictly));
+  if (line === undefined) return undefined;
+  const isArrived = saysArrived(typed, context);
+  // `6 impellers left for job 87` counts those that are there.
+  if (told.isOnlyCounted && !isArrived && !(told.isOfJob && told.isFirst)) return undefined;
+  const isAlone = others.length === 0 && told.isCertain && talk === 'of-parts';
+  const isSure =
+    isAlone && share > (told.isCounted ? leastShare : surely) && (told.isListed || told.isCounted || isArrived);
+  return isSure ? { is: 'sure', line } : { is: 'likely', lines: [line, ...others] };
 };
 
 /** Of what is received besides, cans, no part is named. */
-function shareOfPart(line: string, { hearing: { weighed } }: LineContext): number {
-  const shares = new Map(weighed.weigh(line).map(({ meaning, share }) => [meaning, share]));
-  const of = (...meanings: SaidMeaning[]): number =>
-    meanings.reduce((sum, meaning) => sum + (shares.get(meaning) ?? 0), 0);
-  return of('nothing', 'asking') > mostIdle ? 0 : of('part', 'received');
+const shareOfPart = (line: string, context: LineContext): number =>
+  idleIn(line, context) > mostIdle ? 0 : shareOf(['part', 'received'], line, context);
+
+const idleIn = (line: string, context: LineContext): number => shareOf(['nothing', 'asking'], line, context);
+
+const shareOf = (meanings: readonly SaidMeaning[], line: string, { hearing: { weighed } }: LineContext): number =>
+  weighed.weigh(line).reduce((sum, { meaning, share }) => (meanings.includes(meaning) ? sum + share : sum), 0);
+
+/** Somebody has booked none of them yet. */
+function areNew(line: string, { parts }: LineContext, strictly: Strictly): boolean {
+  const booked = bookedBy(line, strictly);
+  return booked.length > 0 && booked.every((part) => !parts.includes(part));
 }
 
-/** How many it books in; none where somebody has booked one of them already. */
-function newIn(line: string, { parts }: LineContext, strictly: Strictly): number {
+/** The parts of a line that books them in. */
+export function bookedBy(line: string, strictly: Strictly): readonly PartName[] {
   const read = strictly(line);
-  if (read.kind !== 'command' || read.command.verb !== 'part') return 0;
-  const named = [read.command, ...(read.command.more ?? [])].map(({ part }) => part);
-  return named.some((part) => parts.includes(part)) ? 0 : named.length;
+  if (read.kind !== 'command' || read.command.verb !== 'part') return [];
+  return [read.command, ...(read.command.more ?? [])].map(({ part }) => part);
 }
 
 /** What stands round the details: only what is said of parts that come in, or words that nobody knows, or another act. */
-function talkOf({ talk }: Told, context: LineContext): 'unsaid' | 'of-parts' | 'unknown' | 'with-act' {
+function talkOf({ talk, isNamedFirst }: Told, context: LineContext): 'unsaid' | 'of-parts' | 'unknown' | 'with-act' {
   const { said, weighed, columns } = context.hearing;
   const pieces = piecesOf(talk.join(' '), context) ?? [];
   const all = claimed(pieces, said);
-  if (isUnsaid(pieces, all, said)) return 'unsaid';
+  // `let's call them sleeve 1 to 12` plans nothing else.
+  const claims = all.claims.map((claim, i) =>
+    claim?.is === 'plan' && isNaming(pieces.slice(i), context) ? undefined : claim,
+  );
+  // `8 rails have arrived` does not begin as a question does.
+  if (isNamedFirst ? claims.some((claim) => unsaid.has(claim?.is ?? '')) : isUnsaid(pieces, { claims }, said))
+    return 'unsaid';
   const isOfParts = (piece: Piece | undefined): boolean =>
     rootsOf(wordOf(piece) ?? '').some((root) => weighed.speaksFor(root, 'part') > 0);
   if (all.claims.some((claim, i) => claim?.is === 'act' && !isOfParts(pieces[i]))) return 'with-act';
@@ -64,6 +87,14 @@ function talkOf({ talk }: Told, context: LineContext): 'unsaid' | 'of-parts' | '
     (piece, i) => isOfParts(piece) || isSmall(all.claims[i]) || columns.has(wordOf(piece) ?? ''),
   );
   return isKnown ? 'of-parts' : 'unknown';
+}
+
+/** Words that plan are of parts that come in where sayings have them so, with the next that tells something. */
+function isNaming([plan, ...behind]: readonly Piece[], { hearing: { said, weighed } }: LineContext): boolean {
+  const next = behind.find((piece) => !said.light.has(wordOf(piece) ?? ''));
+  const [root = ''] = rootsOf(wordOf(plan) ?? '');
+  const [nextRoot = ''] = rootsOf(wordOf(next) ?? '');
+  return weighed.speaksFor(pairOf(root, nextRoot), 'part') > clearly;
 }
 
 /** Not `about`, which makes a figure a rough one. */

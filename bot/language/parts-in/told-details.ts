@@ -1,24 +1,34 @@
 // What a sentence tells of parts that come in: their names, what is booked of them, and the talk round it.
 
+import { partsOfRange } from '../acts/part-ranges.ts';
 import type { Hearing } from '../hearing.ts';
 import { mayNamePart } from '../names-typed.ts';
+import { oneOf } from '../parts-said/one-of-many.ts';
 import type { LineContext } from '../reading.ts';
 import { canMarks } from '../tongues/english/line-words.ts';
 import { isMetalWord, metalNamed } from '../trade-words.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { tokenize } from '../typed/tokens.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
+import { type Counted, countedAt, type Line, lineOf, nextOf, numberedAt } from './names-told.ts';
 import { usualUnits } from './part-columns.ts';
 
 export interface Told {
-  /** A line of `part`. */
-  readonly line: string;
-  /** `four valve bodies`: how many they are said to be. */
-  readonly counted: number | undefined;
+  /** Lines of `part`: two where as many are told as do not go from the first number to the last, each as it may be meant. */
+  readonly lines: readonly string[];
   /** It is called so in one word, its serial or its job is told, and each figure has its own unit. */
   readonly isCertain: boolean;
+  /** By nothing but how many they are. */
+  readonly isOnlyCounted: boolean;
+  /** No part of the shop is called as those are that are counted. */
+  readonly isFirst: boolean;
+  readonly isOfJob: boolean;
+  /** As many of them are named as they are said to be. */
+  readonly isCounted: boolean;
   /** Its name with its papers and more, and hardly a word besides. */
   readonly isListed: boolean;
+  /** It begins with them, or with how many they are. */
+  readonly isNamedFirst: boolean;
   /** What stands there besides. */
   readonly talk: readonly string[];
   /** All of it without the names. */
@@ -30,26 +40,39 @@ const labels = ['serial', 'job', 'max'] as const;
 type Label = (typeof labels)[number];
 
 /** `undefined` where it names none, or has a figure that is of nothing that is booked. */
-export function toldIn(line: string, context: LineContext): Told | undefined {
-  const tokens = tokenize(labelled(line, context.hearing), context.hearing);
-  const hasName = tokens.some((token) => isName(token, context));
-  const found: Found = { hasName, names: [], details: new Map(), metals: [], talk: [], isCertain: true };
-  for (let at = 0; at < tokens.length; ) {
-    const to = takenFrom(tokens, at, found, context);
+export function toldIn(typed: string, context: LineContext): Told | undefined {
+  const text = labelled(typed, context.hearing);
+  const line = lineOf(text, tokenize(text, context.hearing), context);
+  const hasName = line.tokens.some((token) => isName(token, context));
+  const found: Found = {
+    ...{ hasName, names: [], named: new Set(), details: new Map(), metals: [], talk: [], isCertain: true },
+  };
+  for (let at = 0; at < line.tokens.length; ) {
+    const to = takenFrom(line, at, found);
     if (to === undefined) return undefined;
     at = to;
   }
-  const { names, details, metals, talk, counted, isCertain } = found;
-  if (names.length === 0) return undefined;
+  const { details, metals, talk, isCertain } = found;
+  const named = namesIn(found, context);
+  if (named.ways.length === 0) return undefined;
   const metal = metalNamed(metals);
   return {
-    line: ['part', ...names, ...details.values(), ...(metal === undefined ? [] : [metal])].join(' '),
-    counted,
+    lines: named.ways.map((names) =>
+      ['part', ...names, ...details.values(), ...(metal === undefined ? [] : [metal])].join(' '),
+    ),
+    isOnlyCounted: named.is === 'counted',
+    isFirst: found.counted?.one !== undefined && nextOf(found.counted.one, context) === 1,
+    isOfJob: details.has('job'),
+    isCounted: named.is === 'told' && (found.counted?.count ?? 0) > 1,
     isListed: details.has('serial') && details.has('job') && details.size + metals.length > 2 && talk.length < 2,
     isCertain:
-      isCertain && (details.has('serial') || details.has('job')) && (metals.length === 0 || metal !== undefined),
+      isCertain &&
+      named.is === 'told' &&
+      (details.has('serial') || details.has('job')) &&
+      (metals.length === 0 || metal !== undefined),
+    isNamedFirst: found.named.has(0) || line.tokens[0]?.kind === 'number',
     talk,
-    unnamed: tokens.flatMap((token) => (isName(token, context) ? [] : [token.text])).join(' '),
+    unnamed: line.tokens.flatMap((token, i) => (found.named.has(i) ? [] : [token.text])).join(' '),
   };
 }
 
@@ -57,17 +80,46 @@ interface Found {
   /** One is called by a name in one word. */
   readonly hasName: boolean;
   readonly names: string[];
+  /** What those are called that are told by a word and numbers. */
+  one?: string;
+  /** Where names and numbers of them stand. */
+  readonly named: Set<number>;
   readonly details: Map<string, string>;
   readonly metals: string[];
   readonly talk: string[];
-  counted?: number;
+  counted?: Counted;
   isCertain: boolean;
 }
 
+interface Named {
+  /** The names of each way that they may be meant. */
+  readonly ways: readonly (readonly string[])[];
+  readonly is: 'told' | 'counted' | 'at-odds';
+}
+
+/** As they are told; where they are more or fewer than they are said to be, as many from the first on besides. */
+function namesIn({ names, counted }: Found, context: LineContext): Named {
+  if (names.length === 0) {
+    if (counted?.one === undefined || counted.count < 2) return { ways: [], is: 'counted' };
+    return { ways: [[rowOf(counted.one, nextOf(counted.one, context), counted.count)]], is: 'counted' };
+  }
+  const count = names.reduce((sum, name) => sum + (partsOfRange(name, context.hearing)?.length ?? 1), 0);
+  if (counted === undefined || counted.count === count) return { ways: [names], is: 'told' };
+  const [only = '', another] = names;
+  const { one, first } = /^(?<one>.*\D)-(?<first>\d+)\.\./u.exec(only)?.groups ?? {};
+  const isOfThese = another === undefined && one !== undefined && one === counted.one && counted.count > 1;
+  return { ways: isOfThese ? [names, [rowOf(one, first ?? '', counted.count)]] : [names], is: 'at-odds' };
+}
+
+const rowOf = (one: string, first: string | number, count: number): string => {
+  const last = String(Number(first) + count - 1).padStart(String(first).length, '0');
+  return `${one}-${first}..${one}-${last}`;
+};
+
 /** Where the next piece begins; `undefined` at a figure that is of nothing here. */
-function takenFrom(tokens: readonly Token[], at: number, found: Found, context: LineContext): number | undefined {
+function takenFrom(line: Line, at: number, found: Found): number | undefined {
+  const { tokens, context } = line;
   const token = tokens[at];
-  const next = tokens[at + 1];
   if (token === undefined) return at + 1;
   const label = labels.find((each) => each === wordIn(token));
   if (label !== undefined) return behindLabel(label, tokens, at, found, context);
@@ -75,24 +127,47 @@ function takenFrom(tokens: readonly Token[], at: number, found: Found, context: 
     const of = token.quantity.is;
     return (of === 'length' || of === 'area') && isNoted(of, token.text, found) ? at + 1 : undefined;
   }
-  if (token.kind === 'number') return isCount(token, next, found) ? at + 1 : undefined;
-  if (token.kind !== 'word') return undefined;
+  if (token.kind !== 'word' && token.kind !== 'number') return undefined;
+  const numbered = numberedFrom(line, at, found);
+  if (numbered !== undefined) return numbered;
+  if (token.kind === 'number') return isCount(line, at, found) ? at + 1 : undefined;
   if (isName(token, context)) {
-    found.names.push(token.text.toLowerCase());
-  } else if (isJoint(token, tokens, at, context)) {
-    found.names.push(token.word === 'and' ? ',' : 'to');
-  } else if (isMetalWord(token.word)) {
-    found.metals.push(token.word);
-  } else if (isNumbered(token, next, found, context)) {
-    found.names.push(`${token.text.toLowerCase()}-${next?.text}`);
-    found.isCertain = false;
-    return at + 2;
-  } else if (/\d/.test(token.text) || token.word === 'lot' || canMarks.has(token.word)) {
-    return undefined;
-  } else {
-    found.talk.push(withoutAccents(token.text.toLowerCase()));
+    const last = rangeFrom(line, at);
+    found.names.push(last === undefined ? token.text.toLowerCase() : last.range);
+    standAt(found, at, last?.to ?? at + 1);
+    return last?.to ?? at + 1;
   }
+  if (isMetalWord(token.word)) found.metals.push(token.word);
+  else if (/\d/.test(token.text) || token.word === 'lot' || canMarks.has(token.word)) return undefined;
+  // What is counted is what comes in, and no talk.
+  else if (found.counted?.one !== oneOf(token.text, context)) found.talk.push(withoutAccents(token.text.toLowerCase()));
   return at + 1;
+}
+
+/** `flange 2`, where no other name stands; `rail 1, rail 2 and rail 3`. */
+function numberedFrom(line: Line, at: number, found: Found): number | undefined {
+  if (found.hasName || (found.names.length > 0 && found.one === undefined)) return undefined;
+  const numbered = numberedAt(line, at, found.counted);
+  if (numbered === undefined || (found.one !== undefined && numbered.one !== found.one)) return undefined;
+  found.one = numbered.one;
+  found.names.push(...numbered.names);
+  found.isCertain &&= numbered.isSure && numbered.count > 1;
+  standAt(found, at, numbered.to);
+  return numbered.to;
+}
+
+function standAt({ named }: Found, from: number, to: number): void {
+  for (let i = from; i < to; i++) named.add(i);
+}
+
+/** `valve-1 to valve-4` */
+function rangeFrom({ tokens, context }: Line, at: number): { readonly range: string; readonly to: number } | undefined {
+  const [first, joint, last] = tokens.slice(at, at + 3);
+  if (first === undefined || joint === undefined || last === undefined || !isName(last, context)) return undefined;
+  const isTo = context.hearing.said.lists.to.some((phrase) => phrase.join(' ') === joint.text.toLowerCase());
+  const range = `${first.text}..${last.text}`.toLowerCase();
+  const isRange = (isTo || joint.text === '-') && partsOfRange(range, context.hearing) !== undefined;
+  return isRange ? { range, to: at + 3 } : undefined;
 }
 
 function isNoted(detail: string, text: string, { details }: Found): boolean {
@@ -133,31 +208,16 @@ function behindLabel(
 const isName = (token: Token, { hearing }: LineContext): boolean =>
   token.kind === 'word' && /\d/.test(token.word) && /^\p{L}/u.test(token.word) && mayNamePart(token.word, hearing);
 
-/** `valve-1 to valve-4`, `plate-1 and plate-2`. */
-function isJoint(token: Token, tokens: readonly Token[], at: number, context: LineContext): boolean {
-  const isBetween = [tokens[at - 1], tokens[at + 1]].every((each) => each !== undefined && isName(each, context));
-  return isBetween && ['and', 'to', 'a', 'until', '-'].includes(wordIn(token));
-}
-
-/** `flange 2`, where no other name stands; `came 2` is none. */
-function isNumbered(token: Token, next: Token | undefined, found: Found, { hearing }: LineContext): boolean {
-  const isNumber = next?.kind === 'number' && /^\d{1,4}$/.test(next.text);
-  if (found.hasName || found.names.length > 0 || !isNumber || token.kind !== 'word') return false;
-  const isArrival = hearing.tongues.some(({ partsIn }) => partsIn.arrived.split(/,? /).includes(token.word));
-  return mayNamePart(token.word, hearing) && !hearing.said.light.has(token.word) && !isArrival;
-}
-
-/** `four valve bodies`. */
-function isCount(token: Token, next: Token | undefined, found: Found): boolean {
-  if (found.counted !== undefined || found.names.length > 0 || next?.kind !== 'word' || !/^\d{1,3}$/.test(token.text))
-    return false;
-  found.counted = Number(token.text);
-  return true;
+/** Of what is told before its name. */
+function isCount(line: Line, at: number, found: Found): boolean {
+  const counted = found.counted !== undefined || found.names.length > 0 ? undefined : countedAt(line, at);
+  if (counted !== undefined) found.counted = counted;
+  return counted !== undefined;
 }
 
 /** The line with the readers' own words in place of what people call a serial, a job, and the heat that a part bears. */
 function labelled(line: string, hearing: Hearing): string {
-  let put = line;
+  let put = dozensCounted(line, hearing);
   for (const { label, said } of labelsOf(hearing)) {
     const plain = withoutAccents(put.toLowerCase());
     const at = plain.length === put.length ? [...plain.matchAll(said)] : [];
@@ -165,6 +225,19 @@ function labelled(line: string, hearing: Hearing): string {
       put = `${put.slice(0, index)} ${label} ${put.slice(index + phrase.length)}`;
   }
   return put;
+}
+
+/** `a dozen elbows` are 12 of them. */
+function dozensCounted(line: string, { tongues }: Hearing): string {
+  const typed = withoutAccents(line.toLowerCase());
+  if (typed.length !== line.length) return line;
+  for (const { partsIn } of tongues) {
+    for (const [phrase, count] of Object.entries(partsIn.dozens)) {
+      const at = typed.search(new RegExp(`(?<![\\p{L}\\d])${phrase}(?![\\p{L}\\d])`, 'u'));
+      if (at !== -1) return `${line.slice(0, at)}${count}${line.slice(at + phrase.length)}`;
+    }
+  }
+  return line;
 }
 
 interface LabelSaid {

@@ -152,6 +152,10 @@ export interface PartsInWords {
   readonly told: Readonly<Record<'serial' | 'job' | 'max', string>>;
   /** Said of parts that are there now; phrases parted by commas, the longer first, without accents. */
   readonly arrived: string;
+  /** How many they are by a word that stands for a number, without accents; the longer first. */
+  readonly dozens: Readonly<Record<string, number>>;
+  /** What stands before their numbers and is no name of theirs; phrases parted by commas, without accents. */
+  readonly numbered: string;
   /** Said with the name of one that is told for the first time, and of nothing else. */
   readonly isNew: string;
 }

@@ -39,7 +39,7 @@ describe('several lines in one message', () => {
     expect(told().at(-1)).toContain('120 parts to book in');
     const [card] = shop.fake.inChannel('DUKARI').slice(-1);
     if (card === undefined) throw new Error('nothing was told');
-    await shop.taps(card, 'Book in 120 parts: rail-1 to rail-120');
+    await shop.taps(card, 'Book in 120 parts: rail-1 to rail-120, job 88');
     expect(new Set((await events()).map(({ request }) => request)).size).toBe(1);
     expect(await events()).toHaveLength(120);
   });

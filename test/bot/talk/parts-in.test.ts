@@ -149,10 +149,10 @@ describe('a list of parts', () => {
 
 describe('parts that came in, told in other words', () => {
   it.each([
-    ['kari', 'rails 1 to 12 came in for job 90', 'Book in 12 parts: rail-1 to rail-12'],
-    ['kari', '8 rails have arrived, job 90', 'Book in 8 parts: rail-1 to rail-8'],
+    ['kari', 'rails 1 to 12 came in for job 90', 'Book in 12 parts: rail-1 to rail-12, job 90'],
+    ['kari', '8 rails have arrived, job 90', 'Book in 8 parts: rail-1 to rail-8, job 90'],
     ['luis', 'llegaron 12 rieles', 'Dar entrada a 12 piezas: riel-1 a riel-12'],
-    ['luis', 'nos llegaron 6 bridas para el trabajo 88', 'Dar entrada a 6 piezas: brida-1 a brida-6'],
+    ['luis', 'nos llegaron 6 bridas para el trabajo 88', 'Dar entrada a 6 piezas: brida-1 a brida-6, orden 88'],
     ['kari', 'lug-1, lug-2 and lug-3', 'Book in 3 parts: lug-1 to lug-3'],
   ])('given %s says "%s", then one tap, worded as what it does, books them', async (as, line, label) => {
     const { say, tap } = bot();

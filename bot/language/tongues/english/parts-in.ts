@@ -1,8 +1,9 @@
 // Parts that come in, many at once: what would be booked, what is known already, what could not be read.
 
 import type { PartName } from '../../../../core/ids.ts';
+import type { NamedPart } from '../../../../core/verbs/said.ts';
 import type { Figures } from '../../figures.ts';
-import { partsListed } from '../../parts-listed.ts';
+import { jobOfAll, partsListed } from '../../parts-listed.ts';
 import type { FaultyLine } from '../../reading.ts';
 import { englishFault } from './misreads.ts';
 
@@ -24,9 +25,11 @@ export const englishPartsIn = {
   moreDescribed: (names: readonly PartName[], figures: Figures) =>
     `And ${counted(names.length)} more, each with its own: ${partsNamed(names, figures)}.`,
   oneTap: 'One tap books them all; undo takes them all back.',
-  book: (names: readonly PartName[], figures: Figures) =>
-    names.length === 1
-      ? `Book in ${names.join('')}`
-      : `Book in ${counted(names.length)}: ${partsNamed(names, figures)}`,
+  book: (parts: readonly NamedPart[], figures: Figures) => {
+    const names = parts.map(({ part }) => part);
+    const told = names.length === 1 ? names.join('') : `${counted(names.length)}: ${partsNamed(names, figures)}`;
+    const job = jobOfAll(parts);
+    return `Book in ${told}${job === undefined ? '' : `, job ${job}`}`;
+  },
   noteKnown: (count: number) => (count === 1 ? 'Note it of the known one' : `Note it of the ${count} known`),
 };

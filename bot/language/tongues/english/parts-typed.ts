@@ -4,7 +4,9 @@ import type { PartsInWords } from '../typed.ts';
 
 export const englishPartsTyped: PartsInWords = {
   arrived:
-    'customer dropped off, dropped off, just got here, got here, new in, have just come in, just came in, have come in, has come in, came in today, came in, come in, coming in, have arrived, just arrived, arrived, were delivered, delivered, are in now, got in',
+    'customer dropped off, have landed, has landed, just landed, landed, off the truck, off the lorry, brought in, dropped off, just got here, got here, new in, have just come in, just came in, have come in, has come in, came in today, came in, come in, coming in, have arrived, just arrived, arrived, were delivered, delivered, are in now, got in',
+  dozens: { 'half a dozen': 6, 'half dozen': 6, 'two dozen': 24, 'a dozen': 12, 'one dozen': 12 },
+  numbered: 'numbered, marked, tagged, labelled, labeled, stamped, numbers, nos, called, from, being, named, them',
   isNew:
     "log, add, new part, new parts, new one, new in, new piece, another part, received, got, took in, took delivery, book in, booked in, booking in, check in, checked in, checking in, here's a new, here is a new, turned up, showed up, unloaded, offloaded",
   columns: {

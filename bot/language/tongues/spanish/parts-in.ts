@@ -2,7 +2,7 @@
 
 import type { PartName } from '../../../../core/ids.ts';
 import type { Figures } from '../../figures.ts';
-import { partsListed } from '../../parts-listed.ts';
+import { jobOfAll, partsListed } from '../../parts-listed.ts';
 import type { englishPartsIn } from '../english/parts-in.ts';
 import { spanishFault } from './misreads.ts';
 
@@ -23,10 +23,12 @@ export const spanishPartsIn: typeof englishPartsIn = {
   moreDescribed: (names, figures) =>
     `Y ${counted(names.length)} más, cada una con lo suyo: ${partsNamed(names, figures)}.`,
   oneTap: 'Se les da entrada a todas con un toque; con deshacer se quitan todas.',
-  book: (names, figures) =>
-    names.length === 1
-      ? `Dar entrada a ${names.join('')}`
-      : `Dar entrada a ${counted(names.length)}: ${partsNamed(names, figures)}`,
+  book: (parts, figures) => {
+    const names = parts.map(({ part }) => part);
+    const told = names.length === 1 ? names.join('') : `${counted(names.length)}: ${partsNamed(names, figures)}`;
+    const job = jobOfAll(parts);
+    return `Dar entrada a ${told}${job === undefined ? '' : `, orden ${job}`}`;
+  },
   noteKnown: (count) =>
     count === 1 ? 'Anotarlo también en la que ya consta' : `Anotarlo también en las ${count} que ya constan`,
 };

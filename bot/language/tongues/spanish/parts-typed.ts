@@ -4,7 +4,10 @@ import type { PartsInWords } from '../typed.ts';
 
 export const spanishPartsTyped: PartsInWords = {
   arrived:
-    'me trajeron, nos trajeron, me llego, llego, entra, acaban de llegar, nos han llegado, han llegado, nos llegaron, me llegaron, ya llegaron, llegaron, llegan, ya entraron, entraron, han entrado, recibimos, hemos recibido',
+    'nos han traido, han traido, ha traido, me han traido, trajeron, trajo, acaban de traer, acaban de descargar, descargaron, nos dejaron, han dejado, ha dejado, nos cayeron, cayeron, me trajeron, nos trajeron, me llego, llego, entra, acaban de llegar, nos han llegado, han llegado, nos llegaron, me llegaron, ya llegaron, llegaron, llegan, ya entraron, entraron, han entrado, recibimos, hemos recibido',
+  dozens: { 'media docena de': 6, 'media docena': 6, 'una docena de': 12, 'una docena': 12, 'la docena de': 12 },
+  numbered:
+    'numerados, numeradas, marcados, marcadas, numero, numeros, llamadas, llamados, desde, van, nombradas, nombrados',
   isNew:
     'pieza nueva, piezas nuevas, nueva pieza, otra pieza, una pieza que entra, pieza que entra, parte nueva, hemos recibido, recibido, recibida, recibi, recibimos, acaba de entrar, acaba de llegar, ya entro, ya llego, entro, llego, ha llegado, ha entrado, ha venido, han traido, me han traido, nos han traido, han entrado, nos trajeron, da de alta, dar de alta, alta, apunta, anota, registra, anade, agrega',
   columns: {

@@ -36,15 +36,52 @@ describe('a part that came in, told in a sentence', () => {
   });
 
   it.each([
-    ['four valve bodies just got here for job 92, call them gate-1 to gate-4', 'part gate-1 to gate-4 job 92'],
+    ['four valve bodies just got here for job 92, call them gate-1 to gate-4', 'part gate-1..gate-4 job 92'],
     ['a crate came with rail-5 in it, the paper says job 92', 'part rail-5 job 92'],
     ['new one on the bench: gate 6, job 92, takes 110', 'part gate-6 job 92 max 110C'],
   ])('given %s, of which a word or a name may be meant otherwise, then it is a tap', (line, tap) => {
     expect(heard(line)).toEqual([tap]);
   });
 
+  it('given a name of one stretch in a crew that works in Spanish, then it is taken so too', () => {
+    expect(heard('nos han traído seis codos, del codo 1 al 6, trabajo 95', taller)).toBe('part codo-1..codo-6 job 95');
+  });
+
+  it.each([
+    ['flange 3 to 8 just landed, job 104, aluminium', 'part flange-3..flange-8 job 104 aluminium'],
+    ['we got six elbows in for job 95, elbow 1 thru elbow 6', 'part elbow-1..elbow-6 job 95'],
+    ['a dozen elbows arrived, elbow-01 to elbow-12, job 95', 'part elbow-01..elbow-12 job 95'],
+    ['book in rails 1 to 5, job 95, steel', 'book in rails 1 to 5, job 95, steel'],
+  ])('given %s, of which each is called in full, then they are taken', (line, part) => {
+    expect(heard(line)).toBe(part);
+  });
+
+  it.each([
+    ['six elbows, 1 to 6, for job 95', ['part elbow-1..elbow-6 job 95']],
+    ['the lorry left 8 trusses for job 95, trusses 1 thru 8', ['part truss-1..truss-8 job 95']],
+    ["let's call them hub 1 to 12, job 95", ['part hub-1..hub-12 job 95']],
+    ['three rails in for job 95: rail 1, rail 2 and rail 3', ['part rail-1 rail-2 rail-3 job 95']],
+    ['four rails came in, numbered 2, 4, 6 and 8, job 95', ['part rail-2 rail-4 rail-6 rail-8 job 95']],
+    ['ten elbows, elbow 1 to 12, job 95', ['part elbow-1..elbow-12 job 95', 'part elbow-1..elbow-10 job 95']],
+    ['twelve elbows for job 95', ['part elbow-1..elbow-12 job 95']],
+  ])('given %s, then it is asked by a tap for each way that it may be meant', (line, taps) => {
+    expect(heard(line)).toEqual(taps);
+  });
+
+  it.each([
+    ['seis codos, del 1 al 6, para el trabajo 95', ['part codo-1..codo-6 job 95']],
+    ['bajaron 6 codos pal job 95, codos 1 a 6', ['part codo-1..codo-6 job 95']],
+    ['vamos a llamarlos codo 1 a 6, trabajo 95', ['part codo-1..codo-6 job 95']],
+    ['ocho codos, codo 1 a 6, trabajo 95', ['part codo-1..codo-6 job 95', 'part codo-1..codo-8 job 95']],
+  ])('given %s, then it is asked in the same way', (line, taps) => {
+    expect(heard(line, taller)).toEqual(taps);
+  });
+
   it.each([
     'gate-3 for job 92 has not come in',
+    'six elbows, 1 to 6, for job 95 are coming tomorrow',
+    'elbows 1 to 6 have not turned up, job 95',
+    'two flanges left for job 92',
     'gate-3 for job 92 arrives tomorrow',
     'gate-3 of job 92, serial 5513, was sent back to the customer',
     'gate-3 for job 92 is dry',

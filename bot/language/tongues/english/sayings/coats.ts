@@ -200,5 +200,20 @@ export const englishSayingsOfCoats: Sayings<SaidMeaning> = {
     two point one square metres of tank wall, six mil steel, job 123
     rubber lined housing in for job 124, only stands 50 degrees / cast ali bracket, 7 mm, bears up to 110, job 99
     thin sheet cover, 0.8 mm stainless, job 99, area 0.5
+    nine pipes, 1 to 9, for job 118 / pipes 1 to 9 are here, job 118
+    twenty clamps on the pallet, clamp-1 to clamp-20, job 121 / a dozen hinges for job 117, hinge 1 to 12
+    eight levers have arrived, job 119 / 8 levers arrived today for job 119
+    hub 1 to 6 just turned up, job 115, cast iron / hubs 1 thru 6 came off the lorry, job 115
+    lorry unloaded ten posts for job 116, posts 1 to 10
+    the delivery van left seven lids, number them lid-1 to lid-7 / let us name them post 1 to 10, job 116
+    we'll call them hub-1 through hub-6 / they go on the books as pin 1 to 24, job 122
+    put them down as hinge 1 to hinge 12, job 117 / five more rotors for job 109, rotor 6 to 10
+    a further six vanes landed, vane 7 to 12, job 124 / the people from the mill brought nine pipes, job 118
+    crate of four wheels in, wheel-1 to wheel-4 / pallet with 16 treads just dropped, treads 1 to 16, job 126
+    have been brought over from the foundry, casting 1 to 5, job 127
+    we got handed six spools, spool 1 through 6, job 128 / all eight came in together, lever-1 to lever-8, job 119
+    four new ones for job 123: cap 1, cap 2, cap 3 and cap 4 / cap 1, 2 and 3 are new, job 123, steel
+    three ducts in, job 125: duct 1, duct 2, duct 3 / have turned up from the machine shop, job 115
+    turned up from the platers, job 118
   `,
 };

@@ -127,5 +127,11 @@ export const englishSayingsOfNothing: Sayings<SaidMeaning> = {
     can 4 is empty, need to order more / B is nearly empty, tell purchasing / the gloves stick to everything today
     its 30 degrees outside, beach weather / 28 degrees out there in the sun / finished for today
     passed my driving test / this part looks nice
+    lid-4 of job 117 was sent back to the customer / they were sent back to the mill, wrong size
+    we returned the posts to the supplier, job 116 / sent the six hubs of job 115 back
+    the hinges went back on the truck / customer refused the wheels and took them back
+    job 118 was cancelled and the pipes went back / the pipes for job 118 are still at the mill
+    they have not brought the posts for job 116 yet / no sign of the twelve hinges for job 117
+    the hubs for job 115 are late / posts 1 to 10 have not turned up / still missing four of the levers, job 119
   `,
 };

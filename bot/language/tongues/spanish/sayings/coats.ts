@@ -206,5 +206,21 @@ export const spanishSayingsOfCoats: Sayings<SaidMeaning> = {
     regístreme por favor el impulsor-6, serie IM206, bronce
     se recibe válvula-20, nº de serie 2020, trabajo 91, acero inoxidable, espesor 8 mm
     se da entrada a la pieza rotor-11 trabajo 24
+    nueve tubos, del 1 al 9, para el trabajo 118 / nueve tubos para el trabajo 118
+    ya están aquí los tubos 1 a 9, trabajo 118 / han llegado ocho palancas, trabajo 119
+    ocho palancas, palanca 1 a 8, orden 119 / una docena de bisagras para la orden 117, bisagra 1 a 12
+    cayeron 6 bujes pal job 115, del 1 al 6 / nos cayeron diez postes, poste 1 a 10, job 116
+    la troca bajó 10 postes pal job 116 / descargaron siete tapones, tapón 1 a 7, orden 120
+    nos bajaron del camión 16 peldaños, del 1 al 16, trabajo 126
+    acaban de descargar cuatro ruedas, rueda-1 a rueda-4
+    el repartidor ha dejado seis bobinas, bobina 1 a 6, trabajo 128 / vamos a llamarlos poste 1 a 10, trabajo 116
+    las vamos a llamar bisagra-1 a bisagra-12 / los llamamos buje 1 a buje 6, job 115
+    que se llamen perno 1 a 24, orden 122 / póngales palanca-1 a palanca-8
+    cinco rotores más, del rotor 6 al 10, trabajo 109 / otros seis álabes para el trabajo 124, del 7 al 12
+    los de la fundición han traído cinco fundidos, trabajo 127
+    tres ductos para el trabajo 125: ducto 1, ducto 2 y ducto 3
+    cuatro tapones nuevos, orden 123: tapón 1, tapón 2, tapón 3 y tapón 4
+    6 tensores para la orden 130, tensor 1 a 6 / trajeron 8 palancas pal job 119
+    nos mandaron una caja con 12 bisagras, orden 117 / media docena de bujes, buje 1 a 6, trabajo 115
   `,
 };

@@ -134,5 +134,12 @@ export const spanishSayingsOfNothing: Sayings<SaidMeaning> = {
     menos mal que no la pinté / suerte que no estaba dentro del horno / nunca he rociado sin aire
     jamás tiré mezcla por el desagüe / sin novedad / todo tranquilo / nada que contar / por aquí todo igual
     sigue igual
+    la palanca-4 del trabajo 119 se devolvió al cliente / hemos devuelto los postes al proveedor, trabajo 116
+    devolvimos los seis bujes de la orden 115 / las bisagras se volvieron en el camión
+    el cliente no quiso las ruedas y se las llevó / los tubos del trabajo 118 siguen en la fundición
+    no han traído los postes del trabajo 116 / ni rastro de las doce bisagras de la orden 117
+    los bujes del job 115 vienen tarde / no han llegado los postes 1 a 10
+    todavía faltan cuatro palancas de la orden 119 / regresaron las bisagras al cliente
+    mandaron de vuelta los tapones, orden 120
   `,
 };
