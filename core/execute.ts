@@ -61,6 +61,11 @@ export type Delivered = Pick<Request, 'id' | 'now'>;
 /** The act that a delivery asks for, as the record stands when its turn has come. */
 export type Reads = (shop: Shop) => Request | undefined;
 
+export interface Lately {
+  /** Under which the speaker's last act went: what it ended may be put right all the same. */
+  readonly lately?: readonly StreamId[];
+}
+
 export interface Photo extends Speaker {
   readonly id: string;
   readonly stream: StreamId;
@@ -74,7 +79,7 @@ export interface Executor {
    * The answer's text; `undefined` where `read` finds no act in it, and nothing was to be written. Throws where the store
    * cannot write, and `Unforeseen` where deciding or wording breaks: then nothing was recorded.
    */
-  readonly execute: (delivery: Delivered, read: Reads, answering: Answering) => Promise<string | undefined>;
+  readonly execute: (delivery: Delivered & Lately, read: Reads, answering: Answering) => Promise<string | undefined>;
   /** The shop with these streams loaded, for questions. */
   readonly look: (named?: readonly StreamId[]) => Promise<Shop>;
   /** False after an act or a ring that could not be recorded, until one is again. */
@@ -107,7 +112,7 @@ export function createExecutor(deps: WriteQueueDeps): Executor {
   return {
     execute: (delivery, read, answering) =>
       once(delivery, async (answerTo) => {
-        const request = read(await keeper.open([]));
+        const request = read(await keeper.open(delivery.lately ?? []));
         if (request === undefined) return nothingNew(undefined, delivery.now);
         // One that must not be kept under the name that it came with.
         const given = request.id === delivery.id ? undefined : await answerTo(request.id);

@@ -12,7 +12,7 @@ import { partsCameIn } from './parts-in/parts-came-in.ts';
 import type { LineContext } from './reading.ts';
 import { actsApart } from './said-of-last/acts-apart.ts';
 import { bareAnswer } from './said-of-last/bare-answer.ts';
-import { correction } from './said-of-last/correction.ts';
+import { correction, nothingToPutRight } from './said-of-last/correction.ts';
 import { ownWordsAnswer, reasonAnswer } from './said-of-last/reason-answer.ts';
 import { sameFor } from './said-of-last/same-for.ts';
 import { withoutAsides } from './sayings/asides.ts';
@@ -116,6 +116,7 @@ const further: readonly InFigures[] = [
   inFigures(likeliestActs),
   ownWordsAnswer,
   inFirstFigures(askedMostly),
+  nothingToPutRight,
 ];
 
 /** What puts right, or asks for something, is no act besides. */
@@ -144,15 +145,28 @@ function strictlyTold(told: string, strictly: Strictly): Understood | undefined 
 }
 
 function readFurther(...[line, context, strictly, plainly]: Parameters<InFigures>): Understood | undefined {
+  let ahead: Likely | undefined;
   for (const reading of further) {
+    if (ahead?.mayBeElse === 'an answer' && reading !== bareAnswer) continue;
     const found = reading(line, context, strictly, plainly);
     if (found === undefined) continue;
+    if (ahead !== undefined) return bothOf(ahead, found, strictly);
+    if (found.is === 'likely' && found.mayBeElse !== undefined) {
+      ahead = found;
+      continue;
+    }
     if (found.is !== 'likely') return mayBeAsked(line, context) && !noAct.has(reading) ? asTaps(found) : found;
     if (noAct.has(reading)) return found;
     const weighed = inFigures(likeliestBeside)(line, context, strictly, plainly);
     return weighed === undefined ? found : bothLikely(found, weighed, context, line);
   }
-  return undefined;
+  return ahead;
+}
+
+/** What is asked is no tap beside an act. */
+function bothOf(ahead: Likely, other: Understood, strictly: Strictly): Likely {
+  const lines = asTaps(other).lines.filter((each) => strictly(each).kind !== 'question');
+  return { ...ahead, lines: [...new Set([...ahead.lines, ...lines])] };
 }
 
 /** What both make of it is taken where its words leave no doubt; else ahead of what was found stands what the line speaks for more. */

@@ -10,8 +10,13 @@ export type Understood =
   | { readonly is: 'sure'; readonly line: string }
   /** As sure, of several acts one after the other. */
   | { readonly is: 'several'; readonly lines: readonly string[] }
-  /** A tap each, the likeliest first. `untaken`: what of the line no tap says. */
-  | { readonly is: 'likely'; readonly lines: readonly string[]; readonly untaken?: readonly string[] };
+  /** A tap each, the likeliest first. `untaken`: what of the line no tap says; `mayBeElse`: behind these stands what else it may be. */
+  | {
+      readonly is: 'likely';
+      readonly lines: readonly string[];
+      readonly untaken?: readonly string[];
+      readonly mayBeElse?: 'an answer' | 'anything';
+    };
 
 /** As taps: of several acts one that says them all. */
 export function asTaps(understood: Understood): Extract<Understood, { is: 'likely' }> {

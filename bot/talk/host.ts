@@ -28,7 +28,7 @@ import type { Delivery } from './front-end.ts';
 import { lineWithPart, withBatchOf, withSessionOf } from './in-thread.ts';
 import { lineKept } from './kept-lines.ts';
 import { createLastCards } from './last-cards.ts';
-import { lastSaid } from './last-said.ts';
+import { lastSaid, movedLately } from './last-said.ts';
 import { hearingOf, lineContext } from './line-context.ts';
 import { createNewcomers, type Newcomers } from './newcomers.ts';
 import { lineBroke, restsOnUnread, storeFailed } from './not-recorded.ts';
@@ -114,7 +114,7 @@ async function handle(
   try {
     delivery = { ...delivery, text: await lineKept(deps, given.text) };
     const said = await executor.execute(
-      { id, now },
+      { id, now, lately: movedLately(cards, given.as, now) },
       (shop) => {
         heard.crew = shop.crew;
         heard.meant = meaningOf(deps, told, { ...delivery, cards }, shop);

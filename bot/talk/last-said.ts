@@ -7,11 +7,12 @@ import { ringsOpen } from '../../core/crew/crew-decide.ts';
 import type { PersonName, StreamId } from '../../core/ids.ts';
 import { ownValue } from '../../core/own-key.ts';
 import type { Shop } from '../../core/shop.ts';
-import type { EpochMs } from '../../core/units.ts';
+import { type EpochMs, epochMs } from '../../core/units.ts';
 import { wouldLeave } from '../../core/would-leave.ts';
 import { inUnitsOf } from '../cards/card-context.ts';
 import { fieldsOf } from '../language/line-fields.ts';
 import type { Last, Open, SaidAct } from '../language/said-of-last/last.ts';
+import { isoLocal } from '../language/times/wall-clock.ts';
 import { writeTarget } from '../language/write-amend.ts';
 import type { Answer } from './answer.ts';
 
@@ -36,8 +37,24 @@ export function lastSaid(told: readonly Answer[], { shop, as, at, about }: Asked
   return {
     open: cards.flatMap(openOn).map((open) => ({ ...open, line: inUnitsOf(open.line, units) })),
     said: () => saidAct(told, { shop, as, at }),
+    objected: () => objectedLine(recent, { shop, as }),
     rings: () => ringsOpen(shop).some(({ rangAt }) => rangAt <= at),
   };
+}
+
+/** Without its time, where that was when it was said: later it would tell of what has happened. */
+function objectedLine(recent: readonly Answer[], { shop, as }: Pick<Asked, 'shop' | 'as'>): string | undefined {
+  const last = recent.find((answer) => answer.as === as && answer.key === null);
+  const at = last && isoLocal(epochMs(Date.parse(last.at)), shop.crew.zone);
+  return last?.actLine?.replace(/ at (\S+)$/, (told, when: string) =>
+    when.slice(0, 16) === at?.slice(0, 16) ? '' : told,
+  );
+}
+
+/** What the speaker's last act was recorded under, while it may be put right by its own words. */
+export function movedLately(told: readonly Answer[], as: PersonName, now: EpochMs): readonly StreamId[] {
+  const recorded = told.find((answer) => answer.as === as && answer.key === null && answer.recorded);
+  return recorded !== undefined && now - Date.parse(recorded.at) <= answeredWithinMs ? (recorded.moved ?? []) : [];
 }
 
 /** Of any age: what would be put right is shown before it is. */

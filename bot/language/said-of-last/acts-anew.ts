@@ -12,7 +12,6 @@ import { type QuantityToken, type Token, wordIn } from '../typed/token.ts';
 import { tokenize } from '../typed/tokens.ts';
 import type { Strictly } from '../understood.ts';
 import { writeLine } from '../write-line.ts';
-import type { SaidAct } from './last.ts';
 
 interface Anew {
   readonly line: string;
@@ -20,20 +19,20 @@ interface Anew {
   readonly figure?: string;
 }
 
-interface Change {
+export interface Change {
   readonly to: string;
   readonly from: string | undefined;
 }
 
 export function actsAnew(
   { to, from }: Change,
-  act: SaidAct,
+  /** Of the act. */
+  line: string,
   context: LineContext,
   strictly: Strictly,
 ): readonly Anew[] {
   const tokens = sayingIn(to, context);
   const [first, second, ...more] = tokens;
-  const line = act.line ?? '';
   if (first === undefined || more.length > 0) return ofPartSaid(to, from, line, context);
   if (second !== undefined) {
     if (isLetter(first)) return ofFigure(second, from, line, context, wordIn(first));

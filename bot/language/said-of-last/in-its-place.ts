@@ -18,32 +18,50 @@ export interface InItsPlace {
 }
 
 /** As likely as this it puts right what was said last: as much must fit the act besides. */
-const leastShare = 0.6;
-/** And as this where it may as well answer what was asked. */
-const surely = 0.9;
+export const likelyOtherwise = 0.6;
+/** As this behind a word with which people do so. */
+export const leastOpened = 0.25;
+/** And as this where it says no more than a thing or a figure. */
+export const surelyOtherwise = 0.9;
 
-export function inItsPlace(line: string, said: string, act: string, context: LineContext): InItsPlace | undefined {
+/** How likely the line puts something right, by its words. */
+export const shareOtherwise = (line: string, { hearing }: LineContext): number =>
+  hearing.otherwiseWeighed.weigh(line).find(({ meaning }) => meaning === 'otherwise')?.share ?? 0;
+
+interface Said {
+  /** In figures. */
+  readonly said: string;
+  /** The act as its line. */
+  readonly was: string;
+  readonly share: number;
+  readonly isOpened: boolean;
+}
+
+export function inItsPlace({ said, was, share, isOpened }: Said, context: LineContext): InItsPlace | undefined {
   const pieces = piecesOf(said, context) ?? [];
-  const old = oldIn(act, context);
+  const old = oldIn(was, context);
   const named = pieces.flatMap((piece, i) =>
     isThing(piece)
       ? [{ said: saidAt(pieces, i, context), isSame: isIn(old, piece), isDenied: isDenied(pieces, i, context) }]
       : [],
   );
-  const share = context.hearing.otherwiseWeighed.weigh(line).find(({ meaning }) => meaning === 'otherwise')?.share ?? 0;
+  const isBare = !isOpened && pieces.length === named.length;
+  const least = isBare ? surelyOtherwise : isOpened ? leastOpened : likelyOtherwise;
   // `not 1`, of what the act has.
-  const isAnswer = context.last?.().open.some(({ isAsked }) => isAsked) === true || pieces.length === named.length;
-  const isSaidOtherwise = share > (isAnswer ? surely : leastShare) || named.some((one) => one.isSame && one.isDenied);
+  const isSaidOtherwise = share > least || named.some((one) => one.isSame && one.isDenied);
   if (!isSaidOtherwise || doubts(pieces, share, context)) return undefined;
-  const to = named.filter(({ isSame, isDenied }) => !isSame && !isDenied);
-  const [from] = named.filter(({ isSame, isDenied }) => isSame || isDenied);
+  const others = named.filter(({ isSame }) => !isSame);
+  const right = others.filter((one) => !one.isDenied);
+  // `wait no 26 in here`: what the act has not got is not what it was not.
+  const to = right.length > 0 ? right : others;
+  const [from] = named.filter((one) => !to.includes(one));
   return to.length === 0 ? undefined : { to: [...new Set(to.map((one) => one.said))], from: from?.said };
 }
 
 /** Whoever is not sure, or only means to, puts nothing right. `1.8 kg will do` plans nothing else. */
 function doubts(pieces: readonly Piece[], share: number, { hearing: { said } }: LineContext): boolean {
   return claimed(pieces, said).claims.some(
-    (claim) => claim?.is === 'hedge' || (claim?.is === 'plan' && share < surely),
+    (claim) => claim?.is === 'hedge' || (claim?.is === 'plan' && share < surelyOtherwise),
   );
 }
 

@@ -41,6 +41,8 @@ export interface SaidAct {
 export interface Last {
   readonly open: readonly Open[];
   readonly said: () => SaidAct | undefined;
+  /** What they said last of all, which was objected to, as its line: it may be put right before it is an act. */
+  readonly objected: () => string | undefined;
   /** A bell waits for their `ok`. */
   readonly rings: () => boolean;
 }

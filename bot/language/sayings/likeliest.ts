@@ -203,12 +203,12 @@ function fits(act: SaidAct, { parts, batch }: Composed, { live }: LineContext): 
 
 /** How much a line speaks for what it was read as; of several acts in one for all together. What no saying is known of is as sure as can be. */
 export function shareOf(line: string, weighed: readonly Weighed<SaidMeaning>[]): number {
-  const acts = linesApart(line).map((one) => weighed.find(({ meaning }) => meaning === actIn(one))?.share ?? 1);
+  const acts = linesApart(line).map((one) => weighed.find(({ meaning }) => meaning === actOfLine(one))?.share ?? 1);
   return acts.reduce((sum, share) => sum + share, 0) / acts.length;
 }
 
 /** `cure impeller-7 oven 90C` is `cure oven`. */
-function actIn(line: string): string {
+export function actOfLine(line: string): string {
   const [verb = '', ...words] = line.split(' ');
   const way = words.find((word) => isSaidAct(`${verb} ${word}`));
   return way === undefined ? verb : `${verb} ${way}`;

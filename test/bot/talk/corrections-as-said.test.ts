@@ -104,6 +104,85 @@ describe('what can be corrected in place', () => {
   });
 });
 
+describe('with talk round it', () => {
+  const inOven = [...coated, 'wait 12m', 'dry impeller-7', 'cure impeller-7 oven 90C'];
+  it.each<[readonly string[], string, RegExp]>([
+    [mixed, 'oh hell no, 1.4 kilos, need coffee', /^Change: batch \d opened, 1400 g.* instead of batch 1 opened/i],
+    [mixed, "that's way too much, 1.4 will do", /^Change: batch \d opened, 1400 g.* instead of batch 1 opened/i],
+    [['air 24C 48%'], 'wait no 22 degrees over here', /^Change: air 22 °C 48 % instead of air 24 °C 48 %$/],
+    [['air 24C 48%'], 'hang on its 58% my visor fogged up', /^Change: air 24 °C 58 % instead of air 24 °C 48 %$/],
+    [coated, 'naw that was impeller 8', /^Change: impeller-8 coated .* instead of impeller-7 coated/],
+    [coated, 'er I used the roller on that lol', /^Change: impeller-7 coated \(roller.* instead of/],
+    [[...coated, 'wait 6m'], 'I finished that one ten minutes back', /^Change: 07:56 instead of .*08:00$/],
+    [[...parts, 'temp impeller-7 88C'], 'no that probe is on 8', /^Change: impeller-8: part at 88 °C instead of/],
+    [inOven, "sorry, that one's curing on the shelf, not in the oven", /^Change: impeller-7: cure \(room\) instead of/],
+    [inOven, 'no oven for it, it cures at room temperature', /^Change: impeller-7: cure \(room\) instead of/],
+    [[...inOven.slice(0, -1), 'cure impeller-7 room'], 'sorry it went in the oven at 90', /^Change: .*\(oven, 90 °C\)/],
+    [[...weighed, 'empty 1 300g'], 'more like 250, the drum was wet', /^Change: .*250 g.* instead of .*300 g/],
+  ])('given %j, when %s is said, then the first tap shows what changes', async (before, said, label) => {
+    const { answer, labels } = await offered(sprayCrew, ...before, said);
+    expect(answer.recorded).toBe(false);
+    expect(labels[0]).toMatch(label);
+  });
+
+  it.each<[readonly string[], string, RegExp]>([
+    [mixed, 'mejor 1,4', /1400 g.* en vez de/],
+    [mixed, 'joder, que son dos kilos', /2000 g.* en vez de/],
+    [coated, 'nel, le di con rodillo', /rodillo.* en vez de .*brocha/],
+    [coated, 'no con brocha, con rodillo', /rodillo.* en vez de .*brocha/],
+    [[...parts, 'temp impeller-7 88C'], 'esa sonda la tenía la 8, qué cabeza', /impeller-8: .* en vez de impeller-7/],
+    [
+      [...coated, 'wait 12m', 'dry impeller-7', 'cure impeller-7 oven 90C'],
+      'perdona, se queda a temperatura ambiente, no va al horno',
+      /^Cambiar: impeller-7: .*\(sala\) en vez de .*\(horno/,
+    ],
+    [[...weighed, 'empty 1 300g'], 'quita esos 300, que sobraban 200', /200 g.* en vez de .*300 g/],
+  ])('given %j in Spanish, when %s is said, then the first tap shows what changes', async (before, said, label) => {
+    const { answer, labels } = await offered(inSpanish, ...before, said);
+    expect(answer.recorded).toBe(false);
+    expect(labels[0]).toMatch(label);
+  });
+
+  it('given it may answer the card as well, then it is no record: a tap each', async () => {
+    const { answer, labels } = await offered(inSpanish, ...parts, 'temp impeller-7 88C', 'esa sonda la tenía la 8');
+    expect(answer.recorded).toBe(false);
+    expect(labels[0]).toMatch(/^Cambiar: /);
+  });
+
+  it('given a pot that nothing waits for any more, when its last act is put right, then the tap changes it', async () => {
+    const { say } = await offered(sprayCrew, ...mixed, 'empty 1 300g', 'more like 250, the drum was wet');
+    expect((await say('tap meant-1')).card.lines).toContain('Is: pot empty, 250 g left over');
+  });
+});
+
+describe('what was objected to', () => {
+  const twoPots = [...weighed, 'mix 1kg', 'weigh 2 500g 500g', 'part impeller-7'];
+  it('given a coat was objected to, when it came from another pot, then a tap says it from that one', async () => {
+    const { answer, say } = await offered(sprayCrew, ...twoPots, 'coat impeller-7 2 brush', 'that came from pot 1');
+    expect(answer.card.actions.map(({ line }) => line)).toEqual(['coat impeller-7 1 brush']);
+    await say('wait 3m');
+    expect(await say('tap meant-1')).toMatchObject({ kind: 'objection', recorded: false });
+  });
+});
+
+describe('with nothing of their own to put right', () => {
+  it.each([
+    ...['no, 1.2kg', 'that was impeller 2', 'it was the 2 not the 3', 'scratch that', 'oops wrong part'],
+    ...['no, eran 1,2 kilos', 'era la 2, no la 3'],
+  ])('given %s, then it is told so, and nothing is recorded', async (said) => {
+    const { answer } = await offered(sprayCrew, '@kari: air 24C 48%', ...parts.map((part) => `@kari: ${part}`), said);
+    expect(answer).toMatchObject({ recorded: false, code: 'nothing-to-undo' });
+  });
+
+  it.each(['no', "sorry I'm late", 'hang on'])(
+    'given %s, which puts nothing right, then it is not told so',
+    async (said) => {
+      const { answer } = await offered(sprayCrew, '@kari: air 24C 48%', said);
+      expect(answer.code).not.toBe('nothing-to-undo');
+    },
+  );
+});
+
 describe('what cannot be corrected in place', () => {
   it.each<[readonly string[], string, RegExp]>([
     [mixed, 'no, 1.2kg', /^Change: batch \d opened, 1200 g.* instead of batch 1 opened, 2400 g/i],

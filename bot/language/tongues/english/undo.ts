@@ -72,7 +72,7 @@ function amendOf({ verb, batch, can, part, place }: AmendTarget): string {
 export function englishUndoUnclear(unclear: UndoUnclear, figures: Figures): string {
   switch (unclear.code) {
     case 'nothing-to-undo':
-      return 'There is nothing of yours to undo.';
+      return 'There is nothing of yours to undo or put right.';
     case 'undo-too-late': {
       const how =
         unclear.amend === undefined

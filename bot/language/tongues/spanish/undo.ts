@@ -76,7 +76,7 @@ function amendOf({ verb, batch, can, part, place }: AmendTarget): string {
 export function spanishUndoUnclear(say: Spoken, unclear: UndoUnclear, figures: Figures): string {
   switch (unclear.code) {
     case 'nothing-to-undo':
-      return 'No hay nada suyo que deshacer.';
+      return 'No hay nada suyo que deshacer ni corregir.';
     case 'undo-too-late': {
       const how =
         unclear.amend === undefined

@@ -47,4 +47,50 @@ export const englishCorrections = `
   no no, 2.2 / nah, 1.7 / nope, 46 / nah make it 3 pounds / no I said 1.4 / I said two kilos / pardon, 89
   I meant 89 there / roller, I mean / pot 2 I mean / I didn't wipe it, I blasted it / didn't brush that, rolled it
   wasn't me, it was Lia
+  hold on, its 52 / hold on that's 1.9 / hold on a sec, 87 / hold on, it's 23 in here / hold on, that was the tank
+  hold up, it says 61 / hold up, that's the other valve / wait, 57 / wait, its 23 / wait no, 57 percent
+  wait no, it's 23 in the hall / wait a sec, that says 602 / wait up, it was bracket 3 / hang on, that's 23
+  hang on a minute, 1.4 / hang on, that was the roller / stop, it's 1.4 / stop, that was the other one, 5
+  nope, 57 / nope, 23 now I look at it / nope, that was bracket 3 / nope it's the 4 / nah, 87
+  naw, 1.4 / naw, it was bracket 3 / naw that was the 4 / naw it went on from pot 2 / nuh uh, 87 / uh no, the 4
+  aw no, 1.4 / aw man, 57 / aw heck, it was 3 pounds / ah crap, 602 / ah shoot, the roller / ah hell, bracket 3
+  oh hell, 1.4 / oh hell no, 2 kilos / hell no, 2 kilos / hell, 57 / heck no, 1.4 kilos / god no, 1.4
+  jeez, 23 / jeez no, 602 / gah, 57 / gosh no, 1.4 / dang, that was the 4 / dang, 57 / damn, it was the 4 / damn, 1.4
+  dammit, 602 / bugger, 23 / bloody hell, 1.4 / blimey no, 87 / crikey, 1.4 / argh no, the 4 / ugh, 57 / ugh no, 602
+  ugh, wet gloves, 87 / d'oh, the 4 / doh, bracket 3 / duh, 57 / hmm no, 23 / hmm, that was pot 2 / hm no, bracket 3
+  whoa no, 1.4 / whoops no, 57 / lol no, 1.4 / lol that was the 4 / haha no, 57 / yikes, 602 / yeah no, 1.4
+  yeah no, the 4 / eh no, 23 / er no, 57 / er, that was with the roller / um no, bracket 3 / um, 57 / erm, 1.4 not 4.1
+  no brain today, 1.4 / not awake yet, 57 / need more coffee, its 57 / I can't read, 87 / cant read today, 602
+  I can't type, 57 / can't spell, roller / cant count today, 1.4 / I'm blind, its 87 / going blind, 87
+  my glasses are fogged, its 57 / glasses fogged up, 23 / put my glasses on, 87 / now with my glasses on, 87
+  mask's fogged, it says 57 / visor's steamed up, its 57 / sun on the screen, 87 / shaky hands, 57
+  half asleep, bracket 3 / wrong glasses, 57 / sleepy, it was the 4 / been a long day, 602
+  thats not it, 57 / that's a lie, it was 57 / lies, it was the roller / I lied, 1.4 / I lied, it was the 4
+  strike that, 57 / strike that, it was bracket 3 / scratch that, 57 / scratch that, it's 23
+  scratch that, it reads 57 / scrap that, 1.4 kilos / forget that, 2 kilos / not that one, the 4
+  that's too much, 1.4 / that's too much, we only need 1.4 / too much, make it 1.4 / way too much, 2 kilos is enough
+  we only need 1.4 / only need 2 kilos / we don't need that much, 1.4 / don't need that much, 1.4 kilos
+  need a bit less, 1.4 / that's not enough, make it 3 / not enough, 3 kilos / need more than that, 3 kilos
+  that won't do, 3 kilos / less, 1.4 / more, 3 kilos / nearer 250 / nearer 250 than 300 / more like 57
+  it was more like 250 / it's more 57 than 75 / call it 250 / call it 1.4 / that's 250 with the drum, 200 without
+  tare was on, 250 / forgot the tare, 602 / forgot to zero it, 602 / the bucket was wet, 250
+  that came from pot 2 / that came out of pot 2 / that was from pot 2 / it was from pot 2 / it's from batch 1
+  got it from pot 2 / used pot 2 for that / pot 2 on that one / wrong pot, it was 2 / wrong pot number, 2 it was
+  had the wrong pot, 2 / that pot was number 2 / I poured from pot 2 / took it from batch 1
+  that weighing was pot 2 / those weights are for pot 2 / the weights were for batch 1
+  used the roller on that / I used the roller on that / used a brush for that one / roller on that one
+  did it with the brush / it was done with the roller / rolled that one / brushed that one, not rolled
+  went at it with the roller / that one got dipped / dipped it, not brushed
+  I did the 4 not the 5 / I did 4, not 5 / was bracket 3 I did / it was the 4 I did / the one I did was the 4
+  the 4 is what I did / it's the 4 that's done / that's for bracket 3 / meant bracket 3 / bracket 3 I meant
+  I meant the other one, bracket 3 / hell I meant 3 / heck I meant the roller / shoot I meant 57
+  that probe is on 4 / that probe's on the 4 / the probe is in bracket 3 / the wire's on bracket 3
+  that sensor was in the 4 / that thermocouple is on the 4 / the reading was off the 4
+  I finished that ten minutes ago / finished that one ten minutes back / did that ten minutes ago
+  I did that at 9:20 / that was at 9:20 / that was at twenty past nine / did it at 9:20, not now
+  that was ten minutes ago, not now / not just now, ten minutes ago / it was a quarter of an hour ago
+  it was already done at 9:20 / it happened at 9:20 / time's wrong, 9:20 / wrong time, it was 9:20
+  the time should be 9:20 / typed it late, it was 9:20 / late with that one, it was 9:20 / was done by 9:20
+  oven's at 85 not 90 / oven is at 85 / set to 85, not 90 / the dial says 85 / we turned it down to 85
+  it was Jo who did that / Jo did that one, not me / Jo did it / that was Jo / Jo's work, not mine / not me, Jo
 `;

@@ -209,6 +209,9 @@ export const englishSayingsOfRequests: Sayings<SaidMeaning> = {
     yank that last one / yank that back out / pull that back out / hit send too soon, undo / sent too soon, forget it
     that went in by accident, get rid of it / that one's wrong, get rid of it / didn't mean that one, kill it
     pretend I didn't say that / that never happened, undo it / lose that last one
+    spoke too soon / I spoke too soon, its not / said that too soon, undo / said it too early, take it back
+    oh no it isn't, undo
+    it's not after all, undo / turns out it isn't, take that back / I was wrong, it's not dry, undo
     chuck that last line / wrong piece, forget it / wrong pot, take it out again / I tapped that by accident
   `,
   help: `

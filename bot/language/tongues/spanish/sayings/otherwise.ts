@@ -42,4 +42,46 @@ export const spanishCorrections = `
   dije dos kilos / digo, rodillo / rodillo, digo / la 8, digo / quería decir 89 / no era la 7, era la 8
   no era 84, era 48 / 58 de humedad, perdona / son 98, me equivoqué / me equivoqué, la 3
   me equivoqué, fue con rodillo / ay no, 46 / uy, la 5 / qué bruto, eran 200 / qué menso, era la 3
+  espera, son 57 / espera, es la 4 / espera, marca 57 / espera, que son 1,4 / espérate, eran 1,4 / espérate, fue la 4
+  aguanta, son 57 / un momento, es el soporte 3 / para, son 1,4 / para para, era la 4 / quieto, son 57
+  no espera, 57 / no espérate, la 4 / no no, la 4 / que no, 57 / que no, que era la 4 / ay no, 1,4 / ay, son 57
+  ay perdón, la 4 / uy no, 1,4 / uy, eran 57 / uy, eran las 9:20 / uy perdón, fue a las 9:20 / huy, era rodillo
+  anda, si son 57 / anda no, 1,4 / anda que no veo, 57 / no veo nada, son 57 / no veo un carajo, 57
+  ostras, 1,4 / ostras no, la 4 / hostia, son 57 / joder, era la 4 / joder, son 57 / coño, 1,4 / mierda, era la 4
+  leche, 57 / madre mía, 1,4 / vaya, era la 4 / vaya cabeza, era la 4 / qué cabeza, son 57 / qué cabeza la mía, la 4
+  qué torpe, 602 / qué burro, 1,4 / tonto de mí, la 4 / estoy dormido, son 57 / estoy ciego, pone 57 / no doy una, 1,4
+  hoy no doy una, la 4 / no sé ni contar, 1,4 / no sé leer, 57 / me bailan los números, 57 / me bailan las cifras, 602
+  me bailan los ojos, 57 / los ojos me fallan, 57 / sin gafas no veo, 57 / con las gafas puestas, 57
+  me puse los lentes, son 57 / se empañaron las gafas, 57 / traigo empañado, es 57 / nel, 57 / nel, fue la 4
+  nel, es la 4 / nel, con rodillo / chin, son 57 / chin, la 4 / chale, son 1,4 / híjole, fue la 4 / híjole no, 57
+  órale no, 1,4 / no manches, son 57 / no mames, la 4 / ah caray, son 57 / ah caray, 1,4 nomás / ah no, la 4
+  ah no, 57 / újule, 1,4 / ay wey, 57 / no wey, la 4 / no compa, 57 / no jefe, era la 4 / pérame, son 57
+  pérate, la 4 / deja, son 57 / deja deja, 1,4 / digo, 57 / digo, la 4 / digo, de la mezcla 2
+  nomás 1,4 / nomás dos kilos / nada más dos kilos / solo dos kilos / que sean nomás dos / con dos basta, no tres
+  es demasiado, 1,4 / demasiado, mejor 1,4 / es mucho, con 1,4 sobra / me pasé, 1,4 / me quedé corto, 3 kilos
+  no hace falta tanto, 1,4 / es poca cosa, 1,4 / mejor dos kilos / mejor 57 / mejor la 4 / mejor con rodillo
+  fue la 4 / fue el 4 / fue el soporte 3 / fue la brida 2 / era el soporte 3 / fue la otra, la 4 / era la 4 la que hice
+  fue de la 2 / fue de la mezcla 2 / fue del bote 2 / fue con la mezcla 2 / fue con el bote 2 / era de la 2
+  era del bote 2 / era de la mezcla 2 / salió del bote 2 / salió de la 2 / esa salió de la 2 / esa es de la mezcla 2
+  la saqué del bote 2 / la saqué de la 2 / usé la mezcla 2 / usé el bote 2, no el 1 / con la 2, no con la 1
+  de la 2, no de la 1 / esos pesos son de la 2 / esos pesos son del bote 2 / los pesos eran de la mezcla 2
+  pesé la 2, no la 1 / lo que pesé fue la 2 / los gramos son de la otra, la 2
+  no con brocha, con rodillo / no con rodillo, con brocha / no a brocha, a rodillo / con rodillo, no con brocha
+  fue con rodillo / fue con brocha / fue a rodillo / le di con rodillo / le di con brocha / le metí rodillo
+  la di con rodillo / se hizo con brocha / era con brocha / era rodillo / fue por inmersión / la sumergí, no la pinté
+  tenía que ser con brocha / rodillo, no brocha / brocha, no rodillo
+  quise decir la 4 / quise decir 4 / quise decir rodillo / quise poner 57 / quise decir las 9:20
+  quería decir la 4 / quería poner 57 / iba a poner 57 / debía poner 57 / lo que quise decir fue la 4
+  esa sonda es la de la 4 / esa sonda está en la 4 / la sonda estaba puesta en la 4 / el termopar está en la 4
+  el cable era el de la 4 / esa lectura era de la 4 / leí la de la 4 / eso lo marcaba la 4
+  fue a las 9:20 / era a las 9:20 / eran las 9:20 / eran las nueve y veinte / eso fue a las 9:20, no ahora
+  no fue ahora, fue a las 9:20 / no ahora, hace diez minutos / fue hace diez minutos / fue hace rato, a las 9:20
+  la terminé hace diez minutos / la acabé hace diez minutos / lo hice hace un cuarto de hora
+  lo terminé a las 9:20 / la acabé a las 9:20 / terminé a las 9:20 / lo apunté tarde, fue a las 9:20
+  apuntado tarde, eran las 9:20 / la hora está mal, 9:20 / mal la hora, fue a las 9:20 / la hora buena es 9:20
+  tiré menos, 200 / tiré más, 400 / sobró menos, 200 / quedó menos, 200 / quedaban 200, no 300 / pesé con el bote, 200
+  no tenía tara, 602 / olvidé la tara, 602 / sin el bote son 602 / con tara, 602
+  el horno está a 85 / el horno va a 85 / el horno está puesto a 85 / está a 85, no a 90 / lo bajamos a 85
+  lo hizo Lia / fue Lia, no yo / no fui yo, fue Lia / la pintó Lia / la hizo Omar / eso lo hizo Omar, no yo
+  esa es de Omar / yo no fui, Omar la hizo
 `;

@@ -200,6 +200,8 @@ export const spanishSayingsOfRequests: Sayings<SaidMeaning> = {
     tumba esa última línea / quita eso que lo puse sin querer / lo puse sin querer, bórralo / bórrale
     bórrale que no fue / nel, bórrale / quita lo último / eso no iba, quítalo / se me fue el dedo, borra eso
     olvida lo que dije / haz como que no dije nada / le di sin querer, quítalo / échalo para atrás
+    hablé antes de tiempo / hablé demasiado pronto, quítalo / me adelanté, bórralo / me adelanté, quítalo
+    lo dije antes de tiempo, quita eso / al final no, bórralo / resulta que no, quítalo / pues no está, bórralo
     échale para atrás a eso / mandé eso sin querer, quítalo
   `,
   help: `
