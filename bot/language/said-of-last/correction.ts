@@ -8,6 +8,7 @@ import { tokenize } from '../typed/tokens.ts';
 import type { Strictly, Understands, Understood } from '../understood.ts';
 import { verbAt } from '../verbs-typed.ts';
 import { actsAnew } from './acts-anew.ts';
+import { bareAnswer } from './bare-answer.ts';
 import { inItsPlace, leastOpened, likelyOtherwise, shareOtherwise, surelyOtherwise } from './in-its-place.ts';
 import { linesForPiece, takenBackAnd, type Wrong } from './put-right.ts';
 import { retold } from './retold.ts';
@@ -19,10 +20,11 @@ export const correction: Understands = (line, context, strictly) => {
   if (last === undefined) return undefined;
   const heard = heardIn(line, context);
   const objected = last.objected();
-  const anew =
-    objected === undefined
-      ? undefined
-      : putRight(heard, { line: objected, recorded: undefined, why: line }, context, strictly);
+  // `whole please` answers the objection, and puts nothing right.
+  const isWrong = objected !== undefined && bareAnswer(line, context, strictly) === undefined;
+  const anew = isWrong
+    ? putRight(heard, { line: objected, recorded: undefined, why: line }, context, strictly)
+    : undefined;
   if (anew !== undefined) return asRead(anew, heard);
   const act = last.said();
   if (act === undefined) return undefined;
@@ -111,10 +113,13 @@ function linesInPlace(heard: Heard, wrong: Wrong, context: LineContext, strictly
   const { from } = named;
   const [only, ...more] = named.to;
   if (only !== undefined && more.length === 0) return linesForPiece({ to: only, from }, wrong, context, strictly);
-  const anew = named.to.reduce((before, to) => {
-    const [one] = actsAnew({ to, from }, before, context, strictly);
-    return one === undefined || one.line === '' ? before : one.line;
-  }, was);
+  let anew = was;
+  for (const to of named.to) {
+    const [one] = actsAnew({ to, from }, anew, context, strictly);
+    // `8 hit 91 ten minutes ago`, of a coat: an act of its own.
+    if (one === undefined && share < surelyOtherwise) return [];
+    if (one !== undefined && one.line !== '') anew = one.line;
+  }
   return anew === was ? [] : takenBackAnd(anew, wrong, context, strictly);
 }
 
