@@ -28,7 +28,8 @@ export function misreadCard(telling: Telling | Pick<Telling, 'words'>, misread: 
   const asksWhich = misread.code === 'which-act';
   const title = asksWhich ? replies.whichAct(misread.suggestions.length) : replies.notRead;
   const call = asksForHelp && 'shop' in telling ? telling.shop.crew.spray.emergency.call : undefined;
-  return makeCard(asksForHelp ? replies.notClear : title, 'warn', {
+  const isUnderstood = asksForHelp || misread.code === 'nothing-here';
+  return makeCard(isUnderstood ? replies.notClear : title, 'warn', {
     lines: [
       // Whatever it is, the shop's own number comes first.
       ...(call === undefined ? [] : [session.callNumber(call)]),

@@ -14,7 +14,7 @@ import { fieldFor } from './line-fields.ts';
 import { looksLikePart } from './names-typed.ts';
 import { alarmsWanted } from './need.ts';
 import { ownUnits, ownUnitsFirst } from './own-units.ts';
-import type { ActMeant, Fault, LineContext, Misread, Need, Reading } from './reading.ts';
+import type { Fault, LineContext, Misread, Need, Reading } from './reading.ts';
 import { exampleOfSetting, unitsOfSetting } from './setting-units.ts';
 import { slots } from './slots.ts';
 import { inTypedLanguage } from './suggest-in-typed-language.ts';
@@ -270,28 +270,6 @@ export function tooLong(text: string): Extract<Reading, { kind: 'misread' }> {
   };
   return { kind: 'misread', misread, line };
 }
-
-/** What was understood, to be tapped: in place of why the line did not read. */
-export const whichActOf = (meant: readonly LineMeant[], untaken?: readonly string[]): Misread => ({
-  ...{ code: 'which-act', token: '', from: 0, to: 0, needs: [], couldBe: [], exampleOf: 'mix' },
-  suggestions: meant.map(({ line }) => line),
-  meant: meant.flatMap(({ line, acts: reads }) => {
-    const acts = reads.flatMap((each) => (each.kind === 'command' ? [actIn(each)] : []));
-    return acts.length === 0 ? [] : [{ line, acts }];
-  }),
-  ...known({ untaken }),
-});
-
-interface LineMeant {
-  readonly line: string;
-  readonly acts: readonly Extract<Reading, { kind: 'command' | 'question' }>[];
-}
-
-const actIn = ({ command, stance, at }: Extract<Reading, { kind: 'command' }>): ActMeant => ({
-  command,
-  stance,
-  ...known({ at }),
-});
 
 export type Read =
   | { readonly act: ActRead; readonly line: string }

@@ -3,16 +3,18 @@
 
 import { isVerb, verbRows } from '../../core/commands.ts';
 import { alarmNamed } from '../../core/session/session-commands.ts';
+import { nothingHereFor, whichActOf } from './acts-meant.ts';
 import { understood } from './further-readings.ts';
 import { linesApart } from './lines-apart.ts';
-import { offersAlarm, whichActOf } from './misread-line.ts';
+import { offersAlarm } from './misread-line.ts';
 import { partsTyped } from './parts-in/parts-typed.ts';
 import { readParts } from './parts-in/read-parts.ts';
 import type { LineContext, Misread, Reading } from './reading.ts';
 import { answerInstead } from './said-of-last/answer-instead.ts';
+import { actOfNothingHere } from './sayings/act-of-nothing-here.ts';
 import { isPhrased, onlyAsksOrDenies } from './slots-heard/slots-heard.ts';
 import { cameTo, misreadAs, readMade, readSingle } from './strict-line.ts';
-import type { StrictReading, Unread } from './understood.ts';
+import type { Strictly, StrictReading, Unread } from './understood.ts';
 
 export function readLine(text: string, context: LineContext): Reading {
   const parts = partsIn(text, context);
@@ -49,7 +51,7 @@ function readFurther(unread: Unread, context: LineContext): Reading | undefined 
   if (line.length > longestSaid || mayCall(unread, context)) return undefined;
   const strictly = (each: string): StrictReading => (each === line ? unread : readOwn(each, context));
   const found = understood(line, context, strictly);
-  if (found === undefined) return undefined;
+  if (found === undefined) return ofNothingHere(line, context, strictly);
   if (found.is === 'sure') {
     const taken = strictly(found.line);
     return isTaken(taken) ? { ...taken, line, takenAs: found.line } : undefined;
@@ -73,6 +75,23 @@ function readFurther(unread: Unread, context: LineContext): Reading | undefined 
   return meant.length === 0
     ? undefined
     : { kind: 'misread', misread: whichActOf(meant.slice(0, 3), untaken.length === 0 ? undefined : untaken), line };
+}
+
+/** What is lacking is told as of the verb alone; it is never taken for a thing that the line did not name. */
+function ofNothingHere(line: string, context: LineContext, strictly: Strictly): Reading | undefined {
+  const told = actOfNothingHere(line, context, strictly);
+  if (told === undefined) return undefined;
+  if (told.is === 'alone') {
+    const read = strictly(told.line);
+    if (read.kind === 'unread' && read.read.failed.failed === 'incomplete')
+      return { kind: 'misread', misread: nothingHereFor(misreadAs(read, context).misread, line), line };
+    return isTaken(read) ? { ...read, line, takenAs: told.line } : undefined;
+  }
+  const meant = told.lines.flatMap((each) => {
+    const read = strictly(each);
+    return isTaken(read) ? [{ line: each, acts: [read] }] : [];
+  });
+  return meant.length === 0 ? undefined : { kind: 'misread', misread: whichActOf(meant), line };
 }
 
 /** `confirm 1 bonding`, yes or no: verb first and all but its end, it is no other act in other words. */

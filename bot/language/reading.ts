@@ -99,6 +99,8 @@ export const misreadCodes = [
   'inside-vessel',
   /** A no, where nothing was asked that one word answers. */
   'no-alone',
+  /** An act that is clear, of nothing that the line names, and nothing here is in the state for it. */
+  'nothing-here',
   /** It may mean what is offered: a tap each, worded as what it does. */
   'which-act',
   /** More parts than one message takes. */

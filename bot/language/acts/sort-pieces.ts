@@ -3,8 +3,8 @@
 
 import type { BatchNumber, PlaceName } from '../../../core/ids.ts';
 import { isNumberWord } from '../as-said/number-words.ts';
-import { placeNamed } from '../names-typed.ts';
-import type { Fault } from '../reading.ts';
+import { partNamed, placeNamed } from '../names-typed.ts';
+import type { Fault, LineContext } from '../reading.ts';
 import type { Slot } from '../slots.ts';
 import { batchMarks, fillers, sessionMarks } from '../tongues/english/line-words.ts';
 import { type NumberToken, type QuantityToken, type Token, type Word, wordIn } from '../typed/token.ts';
@@ -169,11 +169,15 @@ function marksOf(slot: Slot | undefined): ReadonlySet<string> {
 export function partOfTwoPieces(act: ActLine, index: number, token: NumberToken): Fault | undefined {
   const before = act.tokens[index - 1];
   if (before?.kind !== 'word' || act.context.parts.includes(before.word)) return undefined;
-  const joined = [`${before.word}-${token.text}`, `${before.word}${token.text}`].filter((name) =>
-    act.context.parts.includes(name),
-  );
+  const joined = [before.word, ...alikeTo(before.word, act.context)]
+    .flatMap((word) => [`${word}-${token.text}`, `${word}${token.text}`])
+    .filter((name) => act.context.parts.includes(name));
   return joined.length === 0 ? undefined : meantAsOne(act, before, token, joined);
 }
+
+/** `impulsor` for an impeller. */
+const alikeTo = (word: string, { hearing }: LineContext): readonly string[] =>
+  partNamed(word, hearing) === undefined ? [] : (hearing.said.lists.nouns.get(word) ?? []);
 
 /** `hold the pump housing, dent`: the only part of those words. */
 export function partOfWords({ tokens, line, context }: ActLine, index: number): Fault | undefined {

@@ -13,6 +13,7 @@ export interface ListTable {
   readonly articles: Phrases;
   readonly articlesOfMany: ReadonlySet<string>;
   readonly of: Phrases;
+  readonly beside: Phrases;
   readonly serials: ReadonlySet<string>;
   readonly jobs: ReadonlySet<string>;
   /** A word to the others that mean the same thing. */
@@ -39,6 +40,7 @@ export function listTableOf(tongues: readonly ListWords[]): ListTable {
     articles: phrases(all(({ articles }) => articles)),
     articlesOfMany: new Set(all(({ articlesOfMany }) => articlesOfMany)),
     of: phrases(all(({ of }) => of)),
+    beside: phrases(all(({ beside }) => beside)).toSorted((one, other) => other.length - one.length),
     serials: new Set(all(({ serials }) => serials)),
     jobs: new Set(all(({ jobs }) => jobs)),
     nouns: nounsOf(tongues),

@@ -4,7 +4,7 @@
 import { withoutAccents } from '../typed/without-accents.ts';
 
 /** Enough to tell most words apart, and few enough to hold `brushed`, `brushing` and `brushes` together. */
-const rootLetters = 4;
+export const rootLetters = 4;
 const anyNumber = '#';
 
 export interface PassedOver {

@@ -1,7 +1,7 @@
 // How much a line speaks for each meaning, by the sayings that are known of it: a sign counts the more, the fewer meanings it is
 // met with in. What it weighs can be told word by word, and a saying that is added to a list is all that it takes to hear more.
 
-import { isPair, type PassedOver, rootsOf, signsOf } from './signs.ts';
+import { isPair, type PassedOver, rootLetters, rootsOf, signsOf } from './signs.ts';
 import type { InSayings, SignsCounted } from './signs-counted.ts';
 
 export interface Weighed<Meaning extends string> {
@@ -19,6 +19,8 @@ export interface Weigher<Meaning extends string> {
   readonly isWordOf: (word: string, meaning: Meaning) => boolean;
   /** Whether any saying has it. */
   readonly knows: (sign: string) => boolean;
+  /** A short word that is said of many things: no slip of another. */
+  readonly isPlain: (word: string) => boolean;
 }
 
 /** A sign that no saying of a meaning has speaks against it no more than this: there are never sayings enough. */
@@ -34,6 +36,9 @@ const unheard = 0.005;
 
 /** A sign of one saying among few says less than of one among many of its kind. */
 const fewest = 8;
+
+/** Of so many meanings: a slip is met with in fewer. */
+const fewestOfPlain = 2;
 
 interface Speaks {
   /** Of the meanings that are told apart. */
@@ -70,6 +75,7 @@ export function weigherOf<Kind extends string, Meaning extends string>(
         .toSorted((one, other) => other.share - one.share);
     },
     knows: (sign) => speaks(sign).length > 0,
+    isPlain: (word) => word.length <= rootLetters && speaks(word).length >= fewestOfPlain,
     speaksFor,
     isWordOf: (word, meaning) => rootsOf(word).some((root) => speaksFor(root, meaning) > clearly),
   };

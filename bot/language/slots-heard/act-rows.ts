@@ -137,7 +137,8 @@ export const actRows: Readonly<Record<SaidAct, ActRow>> = {
 /** Of two acts that one clause names, the first of a pair is meant: `the first coat is dry`, `the air temp is`. */
 export const strongerThan: Readonly<Partial<Record<SaidAct, readonly SaidAct[]>>> = {
   out: ['cure oven', 'cure', 'temp'],
-  'cure oven': ['cure', 'temp'],
+  // `chucked it in the oven`
+  'cure oven': ['cure', 'temp', 'empty'],
   'cure room': ['cure', 'air'],
   surface: ['temp', 'air', 'dry'],
   air: ['temp', 'surface'],

@@ -25,7 +25,9 @@ export function partedIn(clause: Whole, speaks: Speaks): readonly [Part, Part] |
     const claim = claims[at];
     return claim?.is === 'act' ? claim.act : undefined;
   };
-  const acts = new Set(pieces.flatMap((_, at) => actAt(at) ?? []));
+  const named = new Set(pieces.flatMap((_, at) => actAt(at) ?? []));
+  // Of three, one that another of them outweighs is only how that one was done.
+  const acts = named.size > 2 ? new Set([...named].filter((act) => clause.acts.includes(act))) : named;
   const [first, second] = acts;
   if (first === undefined || second === undefined || acts.size > 2) return undefined;
   const behind = pieces.findIndex((_, at) => actAt(at) === second);

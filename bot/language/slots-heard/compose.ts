@@ -36,7 +36,8 @@ export function composed(
 ): Composed | undefined {
   const each = eachItsOwn(act, clause, context);
   if (each === 'unclear') return undefined;
-  if (each !== undefined) return { ways: [each.lines], isSure: false, parts: each.parts };
+  if (each !== undefined)
+    return { ways: [each.lines], isSure: each.isCertain === true && isAccountedFor(clause), parts: each.parts };
   return ofAll(act, clause, before, context);
 }
 

@@ -13,6 +13,8 @@ import { partsNumbered } from './things.ts';
 export interface EachItsOwn {
   readonly parts: readonly PartName[];
   readonly lines: readonly string[];
+  /** Nothing else could be meant. */
+  readonly isCertain?: true;
 }
 
 type Told = readonly [is: 'part' | 'figure', text: string];
@@ -20,6 +22,8 @@ type Told = readonly [is: 'part' | 'figure', text: string];
 export function eachItsOwn(act: SaidAct, { pieces }: Clause, context: LineContext): EachItsOwn | 'unclear' | undefined {
   const pots = act === 'weigh' ? potsWeighed(pieces, context) : [];
   if (pots.length > 1) return { parts: [], lines: pots };
+  const rinses = rinsesOf(act, pieces);
+  if (rinses.length > 1) return { parts: [], lines: rinses, isCertain: true };
   const { isOfOne, figures = [] } = actRows[act];
   const [row] = figures;
   if (isOfOne !== true || row === undefined || row.most > 1) return undefined;
@@ -40,6 +44,15 @@ export function eachItsOwn(act: SaidAct, { pieces }: Clause, context: LineContex
   if (parts.length < 2 || said.length < 2) return undefined;
   const isEach = parts.length === said.length && told.every(([is], i) => is === (i % 2 === 0 ? 'part' : 'figure'));
   return isEach ? { parts, lines: parts.map((part, i) => `${act} ${part} ${said[i]}`) } : 'unclear';
+}
+
+/** `acetone, then ipa`: a flush with each, in their order; of a figure it is not said whose it is. */
+function rinsesOf(act: SaidAct, pieces: Clause['pieces']): readonly string[] {
+  const { takes = [], on } = actRows[act];
+  if (on !== 'nothing' || !takes.includes('solvent') || pieces.some(({ is }) => is === 'figure' || is === 'number'))
+    return [];
+  const words = pieces.flatMap((piece) => (piece.is === 'solvent' ? [piece.word] : []));
+  return [...new Set(words)].map((word) => `${act} ${word}`);
 }
 
 /** `1 was 1200 and 1201, 2 was 599 and 600`: each pot that waits for its two weights, with them. */

@@ -3,7 +3,7 @@
 
 import type { LineContext } from '../reading.ts';
 import type { ActRow, FigureRow } from './act-rows.ts';
-import type { Piece } from './piece.ts';
+import type { FigureOf, Piece } from './piece.ts';
 
 export interface Figures {
   readonly texts: readonly string[];
@@ -21,7 +21,7 @@ export function figuresFor(row: ActRow, pieces: readonly Piece[], context: LineC
   const used = new Map<Piece, string>();
   let isWhole = true;
   for (const takesFigure of figures) {
-    const own = all.filter((piece) => piece.is === 'figure' && piece.of === takesFigure.of);
+    const own = all.filter((piece) => piece.is === 'figure' && isOf(piece.of, takesFigure));
     for (const piece of own.slice(0, takesFigure.most)) used.set(piece, piece.text);
     const room = takesFigure.most - own.length;
     const bare = all.filter((piece) => piece.is === 'number' && !used.has(piece)).slice(0, Math.max(0, room));
@@ -36,9 +36,12 @@ export function figuresFor(row: ActRow, pieces: readonly Piece[], context: LineC
   return { texts: all.flatMap((piece) => used.get(piece) ?? []), used: new Set(used.keys()), isWhole };
 }
 
+/** A film is told in millimetres and in inches as well. */
+const isOf = (of: FigureOf, row: FigureRow): boolean => of === row.of || (of === 'length' && row.of === 'film');
+
 /** One bare number or figure as this act would take it; `undefined`: it is no such figure. */
 export function readAs(row: FigureRow, piece: Piece, context: LineContext): string | undefined {
-  if (piece.is === 'figure') return piece.of === row.of ? piece.text : undefined;
+  if (piece.is === 'figure') return isOf(piece.of, row) ? piece.text : undefined;
   return piece.is === 'number' ? inUnit(piece, row, context) : undefined;
 }
 

@@ -11,11 +11,13 @@ import { partsKnown } from '../parts-said/parts-known.ts';
 import type { LineContext } from '../reading.ts';
 import { nearest } from '../suggestions.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
+import { englishChoices } from '../tongues/english/choices.ts';
 import { isPlaceRoot, methodsByWord } from '../trade-words.ts';
 import { speedFrom } from '../typed/rare-figures.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { tokenize } from '../typed/tokens.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
+import { withoutNeighbours } from './neighbours.ts';
 import type { Piece, Slot } from './piece.ts';
 
 interface Found {
@@ -44,7 +46,7 @@ export function piecesOf(line: string, context: LineContext): readonly Piece[] |
     pieces.push({ ...found.piece, typed: line.slice(start, end), isBreak });
     at = found.to;
   }
-  return pieces;
+  return withoutNeighbours(pieces, context);
 }
 
 function partsPiece({ names, is, isSure, isOfFamily }: PartsAt): Slot {
@@ -125,7 +127,10 @@ function numberOf(token: Token | undefined): number | undefined {
 }
 
 const inert: ReadonlySet<string> = new Set(['gas', 'argon', 'nitrogen']);
-const solvents: ReadonlySet<string> = new Set(solventIds);
+/** `ipa` is isopropyl alcohol. */
+const solvents: ReadonlyMap<string, string> = new Map(
+  solventIds.flatMap((id) => [id, ...(englishChoices.solvent?.[id]?.split(' ') ?? [])].map((word) => [word, id])),
+);
 
 function singleAt(tokens: readonly Token[], at: number, context: LineContext): Found | undefined {
   const token = tokens[at];
@@ -212,7 +217,8 @@ function wordPiece(tokens: readonly Token[], at: number, meaning: string, word: 
   const method = methodsByWord.get(meaning);
   if (method !== undefined) return { is: 'method', method, word };
   if (inert.has(meaning)) return { is: 'gas', word };
-  if (solvents.has(meaning)) return { is: 'solvent', word: meaning };
+  const solvent = solvents.get(meaning);
+  if (solvent !== undefined) return { is: 'solvent', word: solvent };
   const place =
     context.places.find((each) => each === meaning || each === word) ?? (isPlaceRoot(meaning) ? meaning : undefined);
   if (place !== undefined) return { is: 'place', place, word };

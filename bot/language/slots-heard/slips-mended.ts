@@ -3,6 +3,7 @@
 
 import type { Hearing } from '../hearing.ts';
 import { slipsBetween } from '../suggestions.ts';
+import { actRows } from './act-rows.ts';
 import type { Claimed } from './phrases.ts';
 import type { Piece } from './piece.ts';
 import { lettersOf } from './said-table.ts';
@@ -38,10 +39,11 @@ const mostWays = 3;
 const long = 7;
 
 /** The nearest; two that are as near, whichever is meant. */
-function knownFor(word: string, at: number, { said, noSlips }: Hearing): readonly string[] {
+function knownFor(word: string, at: number, { said, noSlips, weighed }: Hearing): readonly string[] {
   const sounded = at === 0 ? said.heardAs.get(word) : undefined;
   if (sounded !== undefined) return [sounded];
   if (word.length < 3 || noSlips.has(word) || /\d/.test(word)) return [];
+  const isPlain = at > 0 && weighed.isPlain(word);
   const unsaid = said.unsaidByLetters.get(lettersOf(word));
   // `nto dry`
   if (unsaid !== undefined && slipsBetween(word, unsaid) === 1) return [unsaid];
@@ -50,6 +52,8 @@ function knownFor(word: string, at: number, { said, noSlips }: Hearing): readonl
   for (let length = word.length - most; length <= word.length + most; length++) {
     for (const known of said.slipWords.get(length) ?? []) {
       if (known[0] !== word[0] && known.at(-1) !== word.at(-1)) continue;
+      // `that old gauge` holds nothing, though what a hold is for may be said in any words.
+      if (isPlain && takesAnyWords(known, said)) continue;
       const far = slipsBetween(word, known);
       if (far <= most) near.push({ known, far });
     }
@@ -57,3 +61,11 @@ function knownFor(word: string, at: number, { said, noSlips }: Hearing): readonl
   const least = Math.min(...near.map(({ far }) => far));
   return near.flatMap(({ known, far }) => (far === least ? [known] : [])).slice(0, mostWays);
 }
+
+const takesAnyWords = (word: string, { byFirst }: Hearing['said']): boolean =>
+  byFirst
+    .get(word)
+    ?.some(
+      ({ words, says }) =>
+        words.length === 1 && says.is === 'act' && actRows[says.act].takes?.includes('reason') === true,
+    ) === true;

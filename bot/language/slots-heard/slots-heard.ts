@@ -98,11 +98,21 @@ function ofOneAct(
   const heads = new Set(each.flatMap(({ ways }) => ways.flat()).map((line) => line.split(' ', 2).join(' ')));
   const [first] = each;
   if (each.length < 2 || heads.size !== 1 || first === undefined) return undefined;
+  const prepared = preparedIn(each, clauses.length);
+  if (prepared !== undefined) return prepared;
   const [whole] = likeliestIn({ pieces, claims }, undefined, context);
   const isSame = whole?.one.ways.flat().every((line) => heads.has(line.split(' ', 2).join(' '))) === true;
   return isSame && whole !== undefined
     ? { is: 'likely', lines: whole.one.ways.map((way) => way.join(actsJoint)) }
     : undefined;
+}
+
+/** `wiped impeller 1 down, no grease left`: how it was prepared, and what came off of it. */
+function preparedIn(each: readonly Composed[], clauses: number): Understood | undefined {
+  const lines = each.flatMap(({ ways }) => (ways.length === 1 ? (ways[0] ?? []) : []));
+  if (lines.length !== clauses || !lines.every((line) => line.startsWith('prep '))) return undefined;
+  const line = [...new Set(lines.flatMap((one) => one.split(' ')))].join(' ');
+  return each.every(({ isSure }) => isSure) ? { is: 'sure', line } : { is: 'likely', lines: [line] };
 }
 
 /** `coat impeller-7 1 spray?` asks. */

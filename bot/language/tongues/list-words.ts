@@ -16,6 +16,8 @@ export interface ListWords {
   readonly articlesOfMany: readonly string[];
   /** Between what a thing is and what it is of: `carcasa de la bomba`. */
   readonly of: readonly string[];
+  /** Before a thing that only says where another is: `next to 8`. */
+  readonly beside: readonly string[];
   /** Before the serial, and before the job, that a part is booked under. */
   readonly serials: readonly string[];
   readonly jobs: readonly string[];

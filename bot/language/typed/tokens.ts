@@ -5,7 +5,7 @@ import { type Hearing, meaningOf } from '../hearing.ts';
 import { amountSaid, halfMore } from './amount-said.ts';
 import { readNumeric } from './numeric-chunk.ts';
 import type { QuantityToken, Span, Token } from './token.ts';
-import { notAfterSpace, type Unit } from './units-typed.ts';
+import { inch, notAfterSpace, type Unit } from './units-typed.ts';
 import { withoutAccents } from './without-accents.ts';
 
 const outerMarks = /^[([{']+|[)\]},;:!'.?]+$/g;
@@ -235,9 +235,16 @@ function spacedUnit(spans: readonly Span[], index: number, { units }: Hearing): 
   const isOne = spans[index + 2]?.start === (spans[index + 1]?.end ?? 0) + 1;
   const long = after === undefined || !isOne ? undefined : units.get(`${next} ${after}`);
   if (long !== undefined) return { unit: long, chunks: 2 };
-  if (notAfterSpace.has(next)) return undefined;
+  if (notAfterSpace.has(next) && !isThinInInches(spans, index)) return undefined;
   const short = units.get(next);
   return short === undefined ? undefined : { unit: short, chunks: 1 };
+}
+
+/** `0.0005 in` behind which nothing is named: so little is a film alone, and `in` stands before no place. */
+function isThinInInches(spans: readonly Span[], index: number): boolean {
+  const [number, unit, after] = spans.slice(index, index + 3);
+  const isLast = after === undefined || after.start > (unit?.end ?? 0) + 1;
+  return isLast && unit?.text.toLowerCase() === inch.name && /^0?[.,]0\d+$/.test(number?.text ?? '');
 }
 
 /** Ounces after whole pounds are one weight: `2lb 10oz`. Minutes after hours are one time: `1h 20min`. */

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readLine } from '../../../bot/language/read-line.ts';
 import { misreadCodes, type Reading } from '../../../bot/language/reading.ts';
-import { tallerALasDiez } from './shop-at-ten.ts';
+import { shopAtTen, tallerALasDiez } from './shop-at-ten.ts';
 import { thumbTypedLines } from './thumb-typed-lines.ts';
 
 const pieces =
@@ -72,6 +72,10 @@ describe('any line', () => {
       }),
       { numRuns: 20_000 },
     );
+    // Only where it is known how things stand.
+    const inEmptyShop = readLine('its dry', { ...shopAtTen, live: () => ({ parts: [], batches: [], cans: [] }) });
+    checkMisread(inEmptyShop);
+    if (inEmptyShop.kind === 'misread') count(inEmptyShop.misread.code);
     const wanted = ['command', 'question', 'silence', 'misread', ...misreadCodes];
     expect(wanted.filter((key) => (reached.get(key) ?? 0) === 0)).toEqual([]);
   });

@@ -9,6 +9,7 @@ export const englishLists: ListWords = {
   articles: ['the', 'number', 'num', 'nr'],
   articlesOfMany: [],
   of: ['of', 'of the'],
+  beside: ['next to', 'beside', 'alongside', 'right next to', 'in front of', 'behind'],
   serials: ['serial', 'sn', 's/n', 'ser'],
   jobs: ['order'],
   many: {

@@ -24,6 +24,7 @@ const reasons: Readonly<Record<MisreadCode | RowFault, (token: string) => string
   'inside-vessel': () =>
     "nobody coats from inside by this: the employer's confined-space permit is asked for. From outside, name the part and say from-outside",
   'no-alone': () => 'what is it that is not so? Say no with it; what was recorded by mistake is taken back with undo',
+  'nothing-here': () => 'it names nothing, and nothing here waits for that. Say it with what it was done to',
   'which-act': () => 'one tap says it, and nothing is recorded before',
   'no-row-read': () => 'no row of that list could be read',
   'no-name': () => 'it names no part',

@@ -29,6 +29,7 @@ const reasons: Readonly<Record<MisreadCode | RowFault, (token: string) => string
   'inside-vessel': () =>
     'dentro no se entra a pintar con esto: hace falta el permiso de la empresa para espacios confinados. Desde fuera, nombre la pieza y diga desde-fuera',
   'no-alone': () => '¿qué es lo que no? Dígalo con ello; lo anotado por error se quita con deshacer',
+  'nothing-here': () => 'no nombra nada, y aquí nada espera eso. Dígalo con aquello a lo que se hizo',
   'which-act': () => 'pulse y queda dicho; hasta entonces no se anota nada',
   'no-row-read': () => 'no se pudo leer ninguna fila de esa lista',
   'no-name': () => 'no nombra ninguna pieza',

@@ -111,7 +111,7 @@ export const saidOfParts = (): Acts => ({
     saidOf(ended, 'de hornear', 'de curar', 'de cocerse', 'horneado'),
   ),
   temp: all(
-    'en pieza, en la pieza, medidos en pieza, medidos en la pieza, medido en la pieza, sonda da en',
+    'mero metal, mero fierro, mero acero, mera pieza, en pieza, en la pieza, medidos en pieza, medidos en la pieza, medido en la pieza, sonda da en',
     saidOf(
       [
         'sonda',

@@ -4,7 +4,7 @@
 import { describe, expect, it } from 'vitest';
 import { readLine } from '../../../../bot/language/read-line.ts';
 import type { Reading } from '../../../../bot/language/reading.ts';
-import { shopAtTen } from '../shop-at-ten.ts';
+import { shopAtTen, tallerALasDiez } from '../shop-at-ten.ts';
 
 const inUse = {
   ...shopAtTen,
@@ -45,6 +45,8 @@ describe('an act by what is done and to what', () => {
     ['just started shooting', 'spray on'],
     ['flange-2 is on the oven rack, door shut, 90C', 'cure flange-2 oven 90C'],
     ["pot 1's a hockey puck", 'gel 1'],
+    ['comb on flange-1 says 0.03 mm wet', 'wet flange-1 0.03 mm'],
+    ['wiped flange-1 down, no grease left', 'prep flange-1 wiping grease-off'],
   ])('given %s, then it is %s', (said, line) => {
     expect(linesOf(readLine(said, inUse))).toContain(line);
   });
@@ -56,6 +58,32 @@ describe('an act by what is done and to what', () => {
     'somebody ought to pry the top off can 3',
   ])('given %s, then no act is taken or offered', (said) => {
     expect(linesOf(readLine(said, inUse))).toEqual([]);
+  });
+
+  it('given a thing that only says where another one is, then nothing is told of it', () => {
+    expect(linesOf(readLine('flange-2 is sitting in the oven now next to flange-1', inUse))).toEqual([
+      'cure flange-2 oven',
+    ]);
+  });
+
+  it.each(['old', 'cold'])('given the plain word %s, then it is no slip of hold', (word) => {
+    const oven = { ...inUse, live: () => ({ ...inUse.live(), parts: inCure }) };
+    expect(linesOf(readLine(`flange-1 shows 192 fahrenheit on that ${word} yank gauge`, oven))).toEqual([
+      'temp flange-1 192 fahrenheit',
+    ]);
+  });
+
+  it('given a film in inches, whose sign is a word as well, then it is no bare number', () => {
+    const said = readLine('film flange-1 0.0005 in', inUse);
+    expect(said.kind === 'command' && said.command).toMatchObject({ dryFilmMicrometres: [expect.closeTo(12.7)] });
+  });
+
+  it.each([
+    ['húmeda impulsor 7: 60 um', 'húmeda impeller-7: 60 um'],
+    ['el impulsor 7 ya marca 91 en el mero metal', 'temp impeller-7 91C'],
+  ])('given %s, then its number is the part’s', (said, line) => {
+    const cure = { parts: [{ name: 'impeller-7', phase: 'curing' as const }], batches: [], cans: [] };
+    expect(linesOf(readLine(said, { ...tallerALasDiez, live: () => cure }))).toEqual([line]);
   });
 
   it('given a reason for a hold, then the number of its part is none of it', () => {

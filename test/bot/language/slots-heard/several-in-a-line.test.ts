@@ -53,6 +53,9 @@ describe('several acts in one line', () => {
     ['7 was hot enough so i pulled it out and put argon on can 3', 'out flange-7; blanket 3'],
     ['pulled 8 and 9 is released', 'out flange-8; release valve-body-9'],
     ["4's surface is 20, 5's is 21", 'surface flange-4 20C; surface flange-5 21C'],
+    ['gun cleaned, acetone then ipa', 'flush gun acetone; flush gun isopropyl-alcohol'],
+    ['hosed out the gun with acetone and after that ipa', 'flush gun acetone; flush gun isopropyl-alcohol'],
+    ["bracket-10's dry n chucked it in the oven at 90", 'dry bracket-10; cure bracket-10 oven 90C'],
     ['stirrer off on 1 then ran it through the filter', 'stop 1; filter 1'],
   ])('given %s, then both are taken or offered together', (said, lines) => {
     expect(linesOf(readLine(said, inUse))).toContain(lines);

@@ -45,7 +45,8 @@ export const englishSayingsOfBooth: Sayings<SaidMeaning> = {
     half past seven, shop 15 c, humidity 73 / seven am air 60 f 70% / noon, 80 degrees, 35 percent
   `,
   'fan on': `
-    fan on / fan's on / extraction on / extraction's running / extraction running at 0.5 m/s
+    fan on / fan's on / the fan in the booth is on / the fan in the spray booth is on now / the fan over the bench is running
+    the extractor in the booth is on / extraction in booth 2 is on / the fan on the booth is running / extraction on / extraction's running / extraction running at 0.5 m/s
     got the extraction running / kicked the blower on / blower's on / blower going / air is moving
     air's moving in the booth / booth fan running / booth's on / booth is running, 0.45 m/s / turned the fan on
     turned on the extraction / switched the extractor on / extractor on / extractor's going, half a meter a second
@@ -73,7 +74,9 @@ export const englishSayingsOfBooth: Sayings<SaidMeaning> = {
     stopped the fan just now / fan has stopped / fan tripped, it's dead / breaker went, extraction's down
     power cut, fan's out / extraction just died / fan packed up / lost the fan / lost extraction!! / air stopped moving
     ventilation off / vent's off / lev off / fans are down / fan's been off since lunch / ok fan off, so quiet / 💨 off
-    fna off / turned the booth off, all done
+    fna off / turned the booth off, all done / the fan in the booth is off / the fan over the bench is off
+    the booth's fan is off now / the extraction in the booth is off / extraction on booth 2 is off / the extractor is off
+    fan on the spray booth just stopped / fan in here isn't running / the fan on the back wall is off / the fan is not running
   `,
   'supplied yes': `
     supplied air on / masks on / hoods on / hoods are on, all of us / everyone's on supplied air / everybody on air

@@ -50,6 +50,8 @@ export const spanishSayingsOfBooth: Sayings<SaidMeaning> = {
     a la altura de las piezas hay 22,5 y 53 / en el aire de la booth 2, 69 grados, 57
   `,
   'fan on': `
+    el extractor de la cabina está en marcha / la extracción de la cabina está encendida / el ventilador de la cabina está andando
+    la aspiración de la cabina ya está en marcha / el extractor del booth está prendido
     ya prendí el extractor / extractor en marcha / el ventilador está andando / fan on / prendido el fan
     fan prendido en el booth / puse el extractor / puesta la extracción / extracción encendida
     extracción funcionando, 0,5 m/s / extraccion a 0.6 metros por segundo / enciendo ventilación
@@ -80,6 +82,8 @@ export const spanishSayingsOfBooth: Sayings<SaidMeaning> = {
     se cayó el extractor / se botó el breaker y el fan se apagó / saltó el térmico y paró la extracción
     se fue la luz y el extractor se paró / se tronó la banda del extractor, parado / el blower se detuvo
     blower apagado / apagao el abanico / abanico parado mi hermano / ya no jala el extractor / ya no chupa la cabina
+    el ventilador de la cabina está parado / la extracción de la cabina está parada / el extractor de la cabina está apagado
+    la aspiración de la nave está parada / el extractor del booth está apagado / la extracción de la cabina no funciona
     no hay extracción / sin extracción / sin ventilación en cabina / la turbina está quieta / bajé el switch del fan
     ok ya le apagué al extractor, qué silencio / che apagué la extracción / acabo de apagar los ventiladores / 💨 off
   `,
