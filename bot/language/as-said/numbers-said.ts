@@ -250,6 +250,7 @@ function isArticle({ said, words, context }: Line, at: number, { to }: NumberSai
   const before = said[at - 1]?.word ?? '';
   return (
     ofRun === 0 &&
+    !words.numbersBehind.includes(before) &&
     !goesOnAsList(said, to, words, context) &&
     !isMark(before, context) &&
     !isOfParts(before, context) &&

@@ -6,7 +6,7 @@ import { type Alarm, alarmNamed } from '../../../core/session/session-commands.t
 import { actsJoint } from '../lines-apart.ts';
 import type { LineContext } from '../reading.ts';
 import { clearlyTold, likeliestIn, shareOfAct } from '../sayings/likeliest.ts';
-import type { SaidAct } from '../tongues/said-words.ts';
+import { isSaidAct, type SaidAct } from '../tongues/said-words.ts';
 import { asTaps, type Understands, type Understood } from '../understood.ts';
 import { verbNamed } from '../verbs-typed.ts';
 import { actRows } from './act-rows.ts';
@@ -95,13 +95,13 @@ function ofOneAct(
 ): Understood | undefined {
   if (clauses.length < 2) return undefined;
   const each = eachHeard(clauses, context).flatMap((made) => made.slice(0, 1));
-  const heads = new Set(each.flatMap(({ ways }) => ways.flat()).map((line) => line.split(' ', 2).join(' ')));
+  const heads = new Set(each.flatMap(({ ways }) => ways.flat()).map(headOf));
   const [first] = each;
   if (each.length < 2 || heads.size !== 1 || first === undefined) return undefined;
   const prepared = preparedIn(each, clauses.length);
   if (prepared !== undefined) return prepared;
   const [whole] = likeliestIn({ pieces, claims }, undefined, context);
-  const isSame = whole?.one.ways.flat().every((line) => heads.has(line.split(' ', 2).join(' '))) === true;
+  const isSame = whole?.one.ways.flat().every((line) => heads.has(headOf(line))) === true;
   return isSame && whole !== undefined
     ? { is: 'likely', lines: whole.one.ways.map((way) => way.join(actsJoint)) }
     : undefined;
@@ -113,6 +113,12 @@ function preparedIn(each: readonly Composed[], clauses: number): Understood | un
   if (lines.length !== clauses || !lines.every((line) => line.startsWith('prep '))) return undefined;
   const line = [...new Set(lines.flatMap((one) => one.split(' ')))].join(' ');
   return each.every(({ isSure }) => isSure) ? { is: 'sure', line } : { is: 'likely', lines: [line] };
+}
+
+/** An act and what it is done to; of the air alone nothing is named. */
+function headOf(line: string): string {
+  const [verb = '', thing = ''] = line.split(' ');
+  return isSaidAct(verb) && actRows[verb].on === 'nothing' ? verb : `${verb} ${thing}`;
 }
 
 /** `coat impeller-7 1 spray?` asks. */

@@ -47,9 +47,21 @@ describe('numbers said in English', () => {
   });
 });
 
+describe('a number that is', () => {
+  it.each([
+    ["seven's dry", ["7's dry"]],
+    ["it's dry", []],
+  ])('given "%s", then it is %j', (line, ways) => {
+    expect(said(line, shopAtTen)).toEqual(ways);
+  });
+});
+
 describe('numbers said in Spanish', () => {
   it.each([
     ['mezclar dos coma cuatro kilos', ['mezclar 2.4 kilos']],
+    ['aplicar la uno', ['aplicar la 1']],
+    ['aplicar del uno al cuatro', ['aplicar del 1 al 4']],
+    ['ponme uno de esos', []],
     ['mezclar dos kilos cuatrocientos', ['mezclar 2.4 kilos']],
     ['mezclar 2 kilos con 400 gramos', ['mezclar 2.4 kilos']],
     ['mezclar dos y medio kilos', ['mezclar 2.5 kilos']],

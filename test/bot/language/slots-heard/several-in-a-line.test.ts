@@ -42,6 +42,11 @@ describe('several acts in one line', () => {
     expect(readLine(said, inUse)).toMatchObject({ kind: 'command', takenAs: line });
   });
 
+  it('given a room’s heat and its humidity in two clauses, then it is one reading of the air', () => {
+    const us = { ...inUse, units: 'us' as const, country: shipped.profileOf('en', 'us') };
+    expect(linesOf(readLine('the gadget says 76 and 45 percent', us))).toEqual(['air 76F 45 percent']);
+  });
+
   it.each([
     ["room's 24 and 50 percent and seven's hot, 88", 'air 24C 50 percent room; temp flange-7 88C'],
     ['hosed the gun out with acetone, and pot 2 is empty', 'flush gun acetone; empty 2'],
