@@ -11,6 +11,9 @@ export interface PersonMeant {
   readonly command: Command;
 }
 
+/** More taps are a list. */
+const mostPeople = 8;
+
 interface Stranger {
   readonly person: PersonName;
   readonly known: readonly PersonName[];
@@ -18,6 +21,9 @@ interface Stranger {
 
 export function personsMeant(command: Command, { person: typed, known: people }: Stranger): readonly PersonMeant[] {
   const near = nearNames(withoutMarks(typed), people.map(withoutMarks));
+  // `handover to the next shift`: whoever it is, it is one of them.
+  if (near.length === 0 && command.verb === 'handover')
+    return people.slice(0, mostPeople).map((person) => ({ person, command: { ...command, to: person } }));
   return near.flatMap((plain) =>
     people
       .filter((person) => withoutMarks(person) === plain)

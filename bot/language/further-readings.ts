@@ -13,6 +13,7 @@ import type { LineContext } from './reading.ts';
 import { actsApart } from './said-of-last/acts-apart.ts';
 import { bareAnswer } from './said-of-last/bare-answer.ts';
 import { correction, nothingToPutRight } from './said-of-last/correction.ts';
+import { offeredAct } from './said-of-last/offered-act.ts';
 import { ownWordsAnswer, reasonAnswer } from './said-of-last/reason-answer.ts';
 import { sameFor } from './said-of-last/same-for.ts';
 import { withoutAsides } from './sayings/asides.ts';
@@ -114,6 +115,7 @@ const further: readonly InFigures[] = [
   partsCameIn,
   inFigures(slotsHeard),
   inFigures(likeliestActs),
+  offeredAct,
   ownWordsAnswer,
   inFirstFigures(askedMostly),
   nothingToPutRight,

@@ -88,6 +88,39 @@ describe('an answer that says no more than what was asked', () => {
     expect(answer.card.lines).toContain('Taken as: coat pump-2 1 roller');
   });
 
+  it.each([
+    ['argon, done', 'blanket 1'],
+    ['nitrogen on', 'blanket 1'],
+  ])('given a card offered it, when %s tells that it is done, then it is one tap', async (said, line) => {
+    const answer = await answerTo('air 24C 48%', 'open A lot A42 2.5kg gas', said);
+    expect(answer.recorded).toBe(false);
+    expect(answer.card.actions.map((each) => each.line)).toEqual([line]);
+  });
+
+  it.each(['argon is nearly out', 'no argon yet'])(
+    'given a card offered it, when %s is said, then no tap says it',
+    async (said) => {
+      const answer = await answerTo('air 24C 48%', 'open A lot A42 2.5kg gas', said);
+      expect(answer.recorded).toBe(false);
+      expect(answer.card.actions.map((each) => each.line)).not.toContain('blanket 1');
+    },
+  );
+
+  it('given a handover to nobody of the crew, then it asks to whom, by taps of the people', async () => {
+    const answer = await answerTo('handing over to the next shift');
+    expect(answer.recorded).toBe(false);
+    expect(answer.card.actions.map((each) => each.line)).toContain('handover kari');
+  });
+
+  it.each(['could you get another kilo ready', 'put me down for one more kilo'])(
+    'given %s, then it is a mix of one',
+    async (said) => {
+      const answer = await answerTo('air 24C 48%', said);
+      const lines = [...answer.card.lines, ...answer.card.actions.map((each) => each.line)];
+      expect(lines.some((each) => /mix 1 ?k/.test(each))).toBe(true);
+    },
+  );
+
   it('given it was recorded, then one tap takes it back', async () => {
     const answer = await answerTo(...mixed, 'part pump-1', 'temp pump-1', '23');
     expect(answer).toMatchObject({ recorded: true });

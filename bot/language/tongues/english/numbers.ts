@@ -36,7 +36,7 @@ export const englishNumbers: NumbersTyped = {
     andPart: { 'and a half': 0.5, 'and half': 0.5, 'and a quarter': 0.25, 'and three quarters': 0.75 },
     partOf: {
       ...{ 'half a': 0.5, half: 0.5, 'quarter of a': 0.25, 'a quarter of a': 0.25, 'a quarter': 0.25, quarter: 0.25 },
-      ...{ 'three quarters of a': 0.75, 'three quarter': 0.75 },
+      ...{ 'three quarters of a': 0.75, 'three quarter': 0.75, another: 1, 'one more': 1 },
     },
     soundsLike: { to: 2, too: 2, for: 4, fore: 4, won: 1, ate: 8, tree: 3, sex: 6, tin: 10 },
     soundsOnlyLike: ['too', 'fore', 'won', 'ate', 'tree', 'sex'],

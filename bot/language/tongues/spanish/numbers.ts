@@ -25,7 +25,15 @@ const spoken: NumberWords = {
   articles: ['un', 'una', 'uno'],
   numbersBehind: ['la', 'el', 'del', 'al'],
   andPart: { 'y medio': 0.5, 'y media': 0.5, 'y cuarto': 0.25, 'y un cuarto': 0.25, 'y tres cuartos': 0.75 },
-  partOf: { 'un cuarto de': 0.25, 'cuarto de': 0.25, 'tres cuartos de': 0.75, medio: 0.5, media: 0.5 },
+  partOf: {
+    'un cuarto de': 0.25,
+    'cuarto de': 0.25,
+    'tres cuartos de': 0.75,
+    medio: 0.5,
+    media: 0.5,
+    otro: 1,
+    otra: 1,
+  },
   soundsLike: {},
   soundsOnlyLike: [],
   goesOn: ['luego', 'y luego', 'despues', 'y despues'],
@@ -39,7 +47,7 @@ const spoken: NumberWords = {
 export const spanishNumbers: NumbersTyped = {
   words: {
     ...{ un: 1, una: 1, dos: 2, tres: 3, cuatro: 4, cinco: 5, seis: 6, siete: 7, ocho: 8, nueve: 9, diez: 10 },
-    ...{ once: 11, doce: 12, medio: 0.5, media: 0.5 },
+    ...{ once: 11, doce: 12, medio: 0.5, media: 0.5, otro: 1, otra: 1 },
   },
   andHalf: ['y medio', 'y media'],
   pastHour: {

@@ -5,6 +5,8 @@ import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const spanishSayingsOfCure: Sayings<SaidMeaning> = {
   dry: `
+    simón, ya secó / simón, seca / sí, seca, recién la toqué / sí, ya secó, le acabo de pasar el dedo
+    ya está seco, acabo de tocarlo / acabo de tocarla y está seca / sí, ya seca al tacto / sí, ya no pega
     la 7 ya no pega al guante / toqué la 8 y sin huella / 7 seca / seca al tacto la 3 / la 5 ya secó / ya oreó la 2
     ya está seca la 9 jefe / ya se dejó tocar la bracket-8 / ya no mancha la 4 / ya no agarra el dedo la 12
     la impeller-3 ya no está pegajosa / dry to touch la 6 / ya esta dry la valve 2 / dryeada la 10 al tacto
