@@ -132,7 +132,10 @@ const mayBeAsked = (line: string, { hearing }: LineContext): boolean =>
 export function understood(line: string, context: LineContext, strictly: Strictly): Understood | undefined {
   const plainly = plainlySaid(line, context);
   const [plain, otherwise] = plainly();
-  const told = plain === undefined || otherwise !== undefined ? undefined : withoutAsides(plain.line, context);
+  // `81, los guantes`: what is said beside it may tell that it puts something right.
+  const isWhole =
+    plain === undefined || otherwise !== undefined || corrected(line, context, strictly, plainly) !== undefined;
+  const told = isWhole ? undefined : withoutAsides(plain.line, context);
   const found =
     told === undefined
       ? undefined

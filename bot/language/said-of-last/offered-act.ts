@@ -1,5 +1,6 @@
 // What tells in words of its own that an act is done which a card of the last minutes offered: `argon, done`, `sí, ya está seco, lo
-// acabo de tocar`. It names nothing else, so that it is the tap of that card, and no more than a tap.
+// acabo de tocar`. It names nothing else, so that it is the tap of that card, and no more than a tap; nobody
+// vouches for anything so.
 
 import { fieldsOf } from '../line-fields.ts';
 import type { LineContext } from '../reading.ts';
@@ -9,6 +10,7 @@ import { piecesOf } from '../slots-heard/pieces.ts';
 import { isUnsaid } from '../slots-heard/unsaid.ts';
 import type { Understands } from '../understood.ts';
 import { longestAnswer } from './bare-answer.ts';
+import { mayBeBare } from './may-be-bare.ts';
 
 /** So likely its words are of that act, which is likelier than others since it was offered. */
 const leastShare = 0.35;
@@ -24,7 +26,7 @@ export const offeredAct: Understands = (line, context, strictly) => {
   );
   const read = lines.filter((each) => {
     const came = strictly(each);
-    return came.kind === 'command' && came.stance.is === 'asked';
+    return came.kind === 'command' && mayBeBare(came, false);
   });
   return read.length === 0 ? undefined : { is: 'likely', lines: [...new Set(read)] };
 };

@@ -149,6 +149,17 @@ describe('with talk round it', () => {
     expect(labels[0]).toMatch(/^Cambiar: /);
   });
 
+  it('given it is said why beside the figure, then it is no new reading: a tap puts the last one right', async () => {
+    const { answer, labels } = await offered(
+      sprayCrew,
+      ...parts,
+      'temp impeller-7 88C',
+      "78 mate, I've got my gloves on",
+    );
+    expect(answer.recorded).toBe(false);
+    expect(labels[0]).toMatch(/^Change: .*78 °C instead of .*88 °C/);
+  });
+
   it('given a pot that nothing waits for any more, when its last act is put right, then the tap changes it', async () => {
     const { say } = await offered(sprayCrew, ...mixed, 'empty 1 300g', 'more like 250, the drum was wet');
     expect((await say('tap meant-1')).card.lines).toContain('Is: pot empty, 250 g left over');
