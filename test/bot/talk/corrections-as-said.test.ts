@@ -150,14 +150,10 @@ describe('with talk round it', () => {
   });
 
   it('given it is said why beside the figure, then it is no new reading: a tap puts the last one right', async () => {
-    const { answer, labels } = await offered(
-      sprayCrew,
-      ...parts,
-      'temp impeller-7 88C',
-      "78 mate, I've got my gloves on",
-    );
+    const said = '78 compa, traigo los guantes puestos';
+    const { answer, labels } = await offered(inSpanish, ...parts, 'temp impeller-7 88C', said);
     expect(answer.recorded).toBe(false);
-    expect(labels[0]).toMatch(/^Change: .*78 °C instead of .*88 °C/);
+    expect(labels[0]).toMatch(/^Cambiar: .*78 °C en vez de .*88 °C/);
   });
 
   it('given a pot that nothing waits for any more, when its last act is put right, then the tap changes it', async () => {
