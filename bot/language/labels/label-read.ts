@@ -26,7 +26,7 @@ interface Spoken {
   readonly talk: readonly Said[];
   /** What of it nobody prints on a label. */
   readonly rest: readonly string[];
-  /** What is said of the gas, without its name. */
+  /** What is said of the gas, with its name. */
   readonly ofGas: readonly Said[];
 }
 
@@ -76,10 +76,7 @@ function ofRuns(runs: readonly (readonly Said[])[]): Spoken {
     says: new Set(runs.flat().flatMap(({ of }) => of ?? [])),
     talk,
     rest: talk.flatMap(({ typed, of }) => (of === undefined ? [typed] : [])),
-    ofGas: runs
-      .filter(isOfGas)
-      .flat()
-      .filter(({ of }) => of !== 'gas'),
+    ofGas: runs.filter(isOfGas).flat(),
   };
 }
 

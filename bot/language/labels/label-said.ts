@@ -97,7 +97,7 @@ function isGasThere({ ofGas }: Label, context: LineContext): boolean {
   const { said, labelled, weighed } = context.hearing;
   if (onlyAsksOrDenies(spoken(ofGas), context)) return false;
   return ofGas.every(({ typed, of }) => {
-    if (isOfAct(of)) return true;
+    if (isOfAct(of) || of === 'gas') return true;
     return withoutAccents(typed.toLowerCase())
       .split(' ')
       .every(

@@ -78,6 +78,7 @@ describe('a label with talk round it', () => {
       'es',
       'open B lot 8850 1kg exp 2027-03-31',
     ],
+    ['PART A LOT 7731 NET 5 KG just cracked this one open, gas is here', 'en', 'open A lot 7731 5kg gas'],
     ['abro una lata nueva de A, lote 7755, 5 kilos, y le pongo argón', 'es', 'open A lot 7755 5kg gas'],
     ['cracked A ten minutes ago, lot 7740, 5 kg, argon on', 'en', 'open A lot 7740 5kg gas 10m ago'],
     ['cracked part B at 7:40, lot 8850, 5 kg, exp 12/26', 'en', 'open B lot 8850 5kg exp 2026-12-31 at 7:40'],
