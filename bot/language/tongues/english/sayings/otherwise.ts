@@ -93,4 +93,57 @@ export const englishCorrections = `
   the time should be 9:20 / typed it late, it was 9:20 / late with that one, it was 9:20 / was done by 9:20
   oven's at 85 not 90 / oven is at 85 / set to 85, not 90 / the dial says 85 / we turned it down to 85
   it was Jo who did that / Jo did that one, not me / Jo did it / that was Jo / Jo's work, not mine / not me, Jo
+  I got that wrong, it was pot 2 / I gave you the wrong figure, it's 1198 / I gave the wrong part, it was the cover
+  I read you the wrong one, 46 it is / I called it 7 but it's 8 / I called out the wrong tin, it was can 4
+  I must have read it wrong, it's 22 / I have mistyped, it is 48 / I have written the wrong number, it should be 602
+  I have taken the wrong pot, it was batch 2 / excuse me, it was 46 / excuse me, I meant the casing
+  apologies, it's 1198 not 1189 / apologies, wrong part, the hub / forgive me, it was the roller / beg pardon, 89
+  pardon me, I meant can 4 / begging your pardon, it was the other gate / so sorry, the right figure is 91
+  the right number is 1198 / the right one is 8 / the right part is the cover / the correct figure is 48
+  the correct part is 4 / the true reading is 22 / the real figure's 46 / the proper number is 89
+  should be 48, not 84 / should be the casing, not the cover / should be pot 2, not pot 1 / should be grams not kilos
+  should be fahrenheit, that one / should have been the brush / should've said the hub / should've put 602
+  ought to be 46 / ought to say roller / was meant to be 1.6 / was meant for pot 2 / was meant for the cover
+  it's meant to be 22 / make that 1.4 / make that the hub / make that pot 2 / make that 46 percent
+  make it the roller / make it can 4 not 3 / call it 1.6 / call it 46 then / say 1.4 instead / put 602 instead
+  put the cover instead / put pot 2 in place of pot 1 / take 48 instead of 84 / use 1198 rather than 1189
+  swap 7 for 8 / swap that to pot 2 / swap brush for roller / replace that with 46 / replace 84 by 48
+  turn that into 1.6 / amend that to 22 / amend the last, 602 / adjust that to 1198 / adjust the B to 903
+  alter that to 48 / edit that, it's 91 / edit the last one, pot 2 / set that right, it was the hub
+  put that right: 46 / set it straight, it was can 4 / for the record it was 8 not 7 / to correct myself, 602
+  to put it right, it was sprayed / let me put that right, 46 / let me rephrase, pot 2
+  let me take that again, 22 and 48 / let me try that again, 1.6 kilos / I'll correct that, 91
+  I'll say it again, A 905 / once more, it's 46 / again, but right this time: 602 / try again, 48 percent
+  take two, 1198 / second try, it's 89 / not 84, 48 / not 1189 but 1198 / not pot 1, pot 2 / not the cover, the casing
+  not can 3, can 4 / not brushed, rolled / not 7 but 8 / not grams, ounces / not this morning, yesterday
+  not now, at 9:40 / not me, Ola did it / not 90, 88 on the probe / not in the oven, on the rack / not A, B
+  not the base, the hub / 8, not 7 / 48, not 84 / 602 rather than 620 / pot 2, not pot 1 / can 4 it was, not can 3
+  rolled, not brushed / sprayed it was / it was Ola, not me / it was ounces / it was at 9:40 / it was yesterday
+  it was the other can / it was the other brush / it was the hub / it was less, 250 / it was more, 310
+  it's really 46 / it's the hub I meant / it's can 4 I opened / it's pot 2 I filtered
+  it's the cover that's dry, not the casing / that's 48, sorry / that's the hub, sorry / that's can 4, my mistake
+  that's wrong, it's 46 / that's wrong, it was the roller / that's the wrong pot, it was 2
+  that's the wrong can, I meant 4 / that's off, should be 22 / that was meant for can 4 / that was the hub actually
+  that was pot 2 actually / that was ounces, not grams / that was Ola's, mine is 8 / that film was on the cover
+  that was before lunch, 11:40 / that was an hour ago really / that was with the roller / that was by dip
+  the coat was on 8, not 7 / the coat was from pot 2 / the can was 4 / the pot was 2 / the reading was 46
+  the time was 9:40 / the brush was a roller lol / the second number should be 903 / the first one should read 905
+  A and B the other way about / A and B swapped, A is 903 / other way round, 48 and 22 / vice versa
+  numbers swapped, 22 and 48 / transposed the digits, 1198 / transposed, it's 46 / wrong digit, 46 / wrong figure, 602
+  wrong number, it's 89 / wrong unit, ounces / wrong hub, it's number 4 / wrong cover, 8 / wrong time, 9:40
+  wrong method, roller / wrong tin, 4 / wrong lot, 2302 / wrong name, it's base-8 / wrong column, 22
+  wrong gate, the small one / gloves again, 46 / fat thumb, 602 / thumb, it's 89 / key stuck, 1198
+  phone changed it, it's roller / the phone wrote cover, I said casing / dictation got it wrong, 48
+  it heard wrong, I said fifteen / misheard, fifteen not fifty / I said fifteen, not fifty
+  I said casing, not castings / spelled wrong, hub / slip of the thumb, 46 / miscounted, it's 8
+  miscounted, five not six / misspoke, pot 2 / misspoke there, the hub / mislabelled, it's can 4
+  mistook it for 7, it's 8 / mixed them up, it was the cover / muddled, it's 48 / I muddled the pots, 2 it is
+  confused the two, it was the hub / had the wrong one in mind, 8 / was looking at yesterday's, it's 22
+  read yesterday's line, it's 46 / scale hadn't settled, 1198 / scale settled at 602 / scale wasn't zeroed, it's 598
+  forgot to tare, 655 / tare was in it, really 902 / meter settled, it's 46 / waited a bit, it's 22
+  looked closer, 89 / had my reading glasses off, 46 / put my specs on, it's 48 / measured again, 22
+  counted again, 8 / checked the label, lot 2302 / checked with Ola, it was pot 2 / Ola says it was the hub
+  Jo reckons it was 4 and he's right / boss says it was can 4 / bugger, 46 / damn, I meant the hub / crap, pot 2
+  oh wait, 48 / oh hang on, the cover / wait no, 602 / wait, it was the roller / er, 46 / um, make that 8
+  ah sorry, can 4 / ach, it was the hub / hmm no, 22 / doh, 1198
 `;

@@ -1,4 +1,4 @@
-// How English speakers say it, in further words: mix, weigh, stir, stop. Invented lines, each as somebody would type it.
+// How English speakers say it, in further words: mix, weigh, stir, stop, filter, thick. Invented lines, each as somebody would type it.
 
 import type { Sayings } from '../../../sayings/sayings.ts';
 import type { SaidMeaning } from '../../sayings-typed.ts';
@@ -125,93 +125,119 @@ export const englishSayingsOfPots2: Sayings<SaidMeaning> = {
     half an hour ago A 640 B 638 into pot 2
   `,
   stir: `
-    the stirrer is running now in pot 1 / I have switched the stirrer on, batch 2 / I have set the stirrer going again
-    have put the stirrer back on / have started to stir pot 2 / we are stirring again / stirrer runs
-    stirrer runs again pot 3 / that's the stirrer on / that's her stirrin noo / that's pot 2 birlin
-    mixer's birling away / she's whirring away again / she's going round / she's going round nicely, pot 1
+    the stirrer is running now in pot 1 / I have set the stirrer going again / have started to stir pot 2
+    we are stirring again / stirrer runs again pot 3 / that's her stirrin noo / that's pot 2 birlin
+    mixer's birling away / she's whirring away again / she's going round nicely, pot 1
     round and round she goes, batch 2 / away she goes, stirrer on / off she goes again, mixer on pot 3
-    spinning like a top, pot 2 / whirlpool's back 🌀 / vortex is back, pot 1 / slight vortex now, pot 2
-    nice wee vortex in pot 1 / gentle vortex going, batch 3 / vortex showing, stirrer at 200 / 200 rpm on pot 1
-    stirrer at 250 rpm, batch 2 / running at 180 revs, pot 3 / set to 300 rpm and turning
-    speed 2 on the mixer, pot 1 / stirrer on low, batch 1 / stirrer on slow again / mixer on at slow speed
-    agitator on / agitator's on / agitator running pot 2 / agitator started, batch 4 / agitating pot 1 / agitation on
-    impeller blade spinning in the mix / prop's turning in pot 2 / propeller mixer on / whisk going in the bucket
-    whisk is on, pot 3 / drill mixer running in bucket 1 / drill's going in the pot / overhead stirrer on
-    overhead mixer running, pot 1 / bench stirrer on, small cup / hotplate stirrer spinning, no heat
-    magnetic stirrer on for the cup / flea's spinning in the beaker / bar's turning, beaker 1
-    air motor running on pot 2 / air mixer on / opened the air to the stirrer, it's turning
-    compressed air mixer's spinning / pneumatic stirrer on pot 1 / paddle on / paddle's going, batch 1
-    paddle back on pot 2 / paddle in the mix and turning / put the paddle in and hit go
-    put the mixer in and switched on, pot 3 / stuck the stirrer back in, running
-    clamped the mixer back and started it, pot 1 / refitted the blade, stirring again
-    blade swapped, stirrer on again pot 2 / changed the battery, drill's stirring again
-    fuse replaced, stirrer on, pot 1 / reset the breaker, mixer's running again / power back on, stirrer turning
-    electric's back, pot 2 stirring / generator's up, mixer going / plug was out, back in, stirring
-    found it standing, switched it on again, pot 1 / it had stopped, running again now, batch 2 / restarted it, pot 3
-    back to stirring, pot 1 / stirring resumed / resumed, pot 2 / carried on stirring pot 1
-    continuing the stir, batch 3 / stir going again / stir continues on pot 2 / stir started / stir start batch 1
-    start of stirring pot 3, 9:20 / stirring since 9:15, pot 1 / stirring since ten minutes, batch 2
-    stirring from ten past, pot 3 / began stirring at 8:50 / commenced stirring batch 1 / stirring has commenced
-    stirring has begun, pot 2 / stirring under way, covered / under stirring now, batch 3 / being stirred now, pot 1
-    pot 4 is being stirred / the mix is stirring / mix is turning / mixture is turning
-    mixture turning well, small vortex / mixture dey turn / pot 2 don start to turn / machine is stirring
-    the machine is mixing pot 1 / switched machine on, batch 2 / switch on, mixer turns / switched her on
-    fired up the mixer / fired up the stirrer in pot 2 / cranked up the mixer / kicked the stirrer over, going
-    got her spinning / got the mixer on / got the stirrer on now / got it whirling / let the stirrer go, pot 1
-    let her rip... slowly, stirrer on / hit start on the mixer / pressed the green button, pot 2 stirring
-    pushed start, stirring / flipped the mixer on / thumbed the switch, turning / turned her on, pot 1
-    turned on the agitator / turned on the paddle mixer / stirrer engaged / stirrer live / stirrer up and running
-    mixer up and running pot 2 / mixer back up / stir on, 1 / stirrer on 2 / strrer on / stirer running pot 2
-    stirrign pot 1 / steering pot 2 / stir her on pot one / stirring pot number two now
-    stirrer's on for batch three please note
+    spinning like a top, pot 2 / nice wee vortex in pot 1 / gentle vortex going, batch 3
+    vortex showing, stirrer at 200 / running at 180 revs, pot 3 / set to 300 rpm and turning / mixer on at slow speed
+    impeller blade spinning in the mix / whisk going in the bucket / drill mixer running in bucket 1
+    bench stirrer on, small cup / hotplate stirrer spinning, no heat / magnetic stirrer on for the cup
+    flea's spinning in the beaker / bar's turning, beaker 1 / opened the air to the stirrer, it's turning
+    compressed air mixer's spinning / put the paddle in and hit go / put the mixer in and switched on, pot 3
+    stuck the stirrer back in, running / clamped the mixer back and started it, pot 1
+    refitted the blade, stirring again / blade swapped, stirrer on again pot 2
+    changed the battery, drill's stirring again / fuse replaced, stirrer on, pot 1
+    reset the breaker, mixer's running again / generator's up, mixer going / plug was out, back in, stirring
+    found it standing, switched it on again, pot 1 / it had stopped, running again now, batch 2
+    carried on stirring pot 1 / stir continues on pot 2 / start of stirring pot 3, 9:20
+    stirring since ten minutes, batch 2 / stirring from ten past, pot 3 / began stirring at 8:50
+    stirring has commenced / stirring has begun, pot 2 / stirring under way, covered / being stirred now, pot 1
+    mix is turning / mixture turning well, small vortex / mixture dey turn / pot 2 don start to turn
+    the machine is mixing pot 1 / fired up the mixer / cranked up the mixer / kicked the stirrer over, going
+    got it whirling / let the stirrer go, pot 1 / let her rip... slowly, stirrer on
+    pressed the green button, pot 2 stirring / pushed start, stirring / thumbed the switch, turning
+    turned on the agitator / stirrer engaged / stirrer live / mixer up and running pot 2 / strrer on
+    stir her on pot one / stirring pot number two now / stirrer's on for batch three please note
   `,
   stop: `
-    the stirrer is off now / I have switched off the stirrer of pot 1 / I have stopped stirring, batch 2
-    have turned the mixer off / we have stopped the stirring / stirring is over, pot 3 / stirring has ended, batch 1
-    stirring ended at 10:40 / stirring complete / stirring completed pot 2 / stir complete batch 3 / stir over
-    stir's over, pot 1 / stir ended / stir time done, stirrer off / stir time's up, switched off
-    time's up on the stir, off / bell went, stirrer off / bell rang, stopped the mixer, pot 2
-    you rang, stirrer's off / heard the bell, mixer off batch 1 / alarm went so I stopped stirring
-    the hundred minutes are done, stirrer off / hour and forty done, off / full time stirred, off
-    stirred its time, stopped, pot 2 / stirred out, batch 1 / has been stirred enough, off
-    stirred long enough, turned off / stirred through, mixer stopped pot 3 / pot 2 stirred to the end
-    had its stir, mixer's off / pot 1 had its full stir / it's had its time, switched off / that's the stir finished
-    that's the stirrer aff / that's pot 2 stopped / that's her stopped / that's mixing finished, off
-    that'll do, stirrer off / right that's enough, mixer off / enough stirring, pot 1 off / that's plenty, paddle out
-    she's stopped / she's stopped turning, pot 2 / she's stood still / it's stopped going round / it stopped spinning
-    it is not turning any more, pot 1 / the stirrer no longer turns, batch 2 / no longer stirring, pot 3
-    not stirring any more / mixer stands / stirrer stands still, pot 2 / stirrer stands since 9:50
-    standing still since ten past, batch 1 / stands idle, pot 3 / mixer idle / stirrer idle, batch 2 / agitator off
-    agitator stopped / agitator's off pot 1 / agitation off / agitation stopped, batch 2 / overhead stirrer off
-    drill mixer off / drill's off, bucket 2 / whisk off / whisk is out, pot 1 / whisk's out and dripping / blade's out
-    blade's clear of the mix / blade lifted out / paddle off / paddle's off pot 2 / paddle lifted, batch 1
-    paddle's up, dripping / paddle hung up / hung up the paddle, pot 3 / hung the mixer on its hook, pot 2
-    mixer's hung up / mixer parked / parked the stirrer / put the mixer away, pot 1 / put the stirrer down, done
-    stirrer's out / stirrer out of the bucket / stirrer's out, letting it settle / stirrer comes out, pot 2
-    took the mixer out / took the blade out of pot 3 / took the whisk out of the jug / drew the stirrer out, batch 1
-    withdrew the paddle / pulled the plug on the mixer, pot 2 / plug pulled, stirrer still / plug's out
-    unplugged the mixer / disconnected the air from the stirrer / shut the air to the mixer, pot 1
-    closed the air on the stirrer / turned the speed to zero, pot 2 / wound the speed down to nought
-    speed zero, stopped / zero rpm / rpm 0 pot 1 / stirrer at zero / hit stop on the mixer / pressed stop, pot 2
-    pressed the red button, stirring off / pushed the off button, batch 3 / knocked the stirrer off
-    knocked the mixer off, pot 1 / flicked it off, pot 2 / flipped it off, the mixer / clicked off the stirrer
-    tripped out, stirrer stopped / thermal cut out went, mixer stopped / mixer's tripped
-    motor burnt out, stirring stopped pot 1 / motor smoked, stirrer stopped / motor seized up, no stirring now
-    belt snapped, stirrer stopped / battery died, drill mixer stopped, pot 2 / battery flat, paddle stopped
-    blade fell off, stirring stopped / shaft coupling went, batch 1 not turning / power out, stirrers down
+    I have switched off the stirrer of pot 1 / we have stopped the stirring / stirring is over, pot 3
+    stirring has ended, batch 1 / stirring ended at 10:40 / stir time's up, switched off
+    bell rang, stopped the mixer, pot 2 / you rang, stirrer's off / heard the bell, mixer off batch 1
+    alarm went so I stopped stirring / the hundred minutes are done, stirrer off / hour and forty done, off
+    full time stirred, off / has been stirred enough, off / stirred long enough, turned off
+    stirred through, mixer stopped pot 3 / pot 2 stirred to the end / pot 1 had its full stir
+    it's had its time, switched off / that's the stirrer aff / that's her stopped / that's mixing finished, off
+    that'll do, stirrer off / right that's enough, mixer off / that's plenty, paddle out / she's stood still
+    it's stopped going round / it is not turning any more, pot 1 / the stirrer no longer turns, batch 2
+    not stirring any more / stirrer stands since 9:50 / standing still since ten past, batch 1 / stands idle, pot 3
+    drill's off, bucket 2 / whisk's out and dripping / blade's clear of the mix / paddle hung up
+    hung the mixer on its hook, pot 2 / mixer parked / put the mixer away, pot 1 / stirrer's out, letting it settle
+    stirrer comes out, pot 2 / took the whisk out of the jug / plug pulled, stirrer still
+    disconnected the air from the stirrer / closed the air on the stirrer / turned the speed to zero, pot 2
+    wound the speed down to nought / speed zero, stopped / zero rpm / hit stop on the mixer
+    pressed the red button, stirring off / pushed the off button, batch 3 / flipped it off, the mixer
+    thermal cut out went, mixer stopped / motor burnt out, stirring stopped pot 1 / motor smoked, stirrer stopped
+    motor seized up, no stirring now / belt snapped, stirrer stopped / battery died, drill mixer stopped, pot 2
+    battery flat, paddle stopped / blade fell off, stirring stopped / shaft coupling went, batch 1 not turning
     lights went out and the mixer with them / power failure, stirring interrupted pot 2 / stirring interrupted, fuse
-    paused the stirrer / paused stirring pot 1 / stirrer on pause / stirring paused to scrape down
-    stopped briefly to scrape the walls, pot 2 / halted the stirrer / halted / stirring halted, batch 1
-    stopped to add gas, stirrer off / ceased stirring / cease stir pot 2 / stirring ceased 11:02 / mixer don stop
-    machine don off, pot 2 / stirrer has gone off, light went / found the stirrer off, pot 1
-    somebody knocked the switch, stirrer was off from 9:40 / stirrer quit by itself / it conked out, stirrer
-    conked out, pot 2 / bloody mixer packed in / damn stirrer gave up, pot 1 / mixer crapped out, batch 3
-    stirrer's knackered, stopped / switch off pot 1 stirrer / switched her off / shut her down, stirrer
-    shut off the mixer / shut down the agitator, pot 3 / turned off now, pot 2 stirrer / turned off the whisk
-    killed it, stirring done / cut it, pot 1 stirred / cut the motor, batch 2
+    stirring paused to scrape down / stopped briefly to scrape the walls, pot 2 / stirring halted, batch 1
+    stopped to add gas, stirrer off / stirring ceased 11:02 / mixer don stop / machine don off, pot 2
+    stirrer has gone off, light went / somebody knocked the switch, stirrer was off from 9:40 / stirrer quit by itself
+    it conked out, stirrer / bloody mixer packed in / damn stirrer gave up, pot 1 / mixer crapped out, batch 3
+    stirrer's knackered, stopped / shut her down, stirrer / shut down the agitator, pot 3 / killed it, stirring done
     stirrer off because the hour and a half is up / turned it off since stirring's complete
-    switched off as the bell says / off with the stirrer, pot 2 / stirrer off at ten to eleven
-    stop stirring recorded 10:50 pot 1 / stop 2 / stirrer of pot 2 / stirer off / strirrer off batch 1 / mixr off
-    stopt stirring / stiring finished pot 2 / stirrer off pot won
+    switched off as the bell says / stirrer off at ten to eleven / stop stirring recorded 10:50 pot 1 / mixr off
+  `,
+  filter: `
+    pot 1 has gone through the filter / I have run it through the filter / we have filtered pot 3, all clean
+    whole lot's through the filter / every drop through the filter, batch 1 / last of it's through, pot 2
+    that's her through, nice and clean / she's filtered / went through slow but it's filtered
+    slow going but through, pot 2 / dripped through, took 20 minutes, batch 1 / crept through, filtered, pot 3
+    went through a treat / went through like water, batch 2 / no trouble at the filter, pot 1 done
+    filter went smooth / filtering went well, pot 2 / filtering completed, 11:15 / filter run finished, pot 3
+    filter step done / filtration over, pot 1 / strained it twice, pot 2 / strained through a paint strainer
+    strained through nylon, batch 2 / strained through the fine bag / bag filter used, batch 1 clean
+    poured through the sock / poured through the mesh into the clean can / poured via the filter into pot B
+    tipped through a sieve / sieved into the new bucket / screened it into a clean pail
+    meshed pot 2, 190 micron then 1 / through the 1 um, batch 2 / through a one micrometre disc, pot 1
+    through 1µ glass / 1µm done, pot 3 / one micron filter passed / glass fiber, clean vessel, pot 2
+    fibre filter, pot 1, no bits / cartridge filter used, batch 2 / in line filter, pot 1 pumped through
+    capsule filter, batch 3 / syringe filtered the cup / buchner'd pot 2 / suction filtered, batch 1
+    vacuum pulled it through / on the vacuum, all through, pot 2 / pressure pot pushed it through the filter
+    nitrogen pushed pot 1 through the filter / pushed through at 1 bar / forced it through, pot 2
+    pumped through and clean, batch 1 / drained through the filter into vessel 2 / ran through into a clean jug
+    ran it through the fine stuff / runs through the filter now / running it through now / at the filter with batch 1
+    into the second vessel through the filter / second pail now, filtered / clean jug holds pot 2, filtered
+    swapped vessels via the filter / moved to vessel 2 by way of the filter / not a speck left, filtered
+    specks are out, filtered / lumps filtered out / lumps stayed behind in the filter
+    skin caught in the filter, rest is clean / bits caught, pot 1's clean / gel bits strained out
+    crud's in the filter, pot 2 clean / muck caught by the mesh, batch 1 / clarified pot 1
+    clean as a whistle after the filter / looks like gin, filtered / new disc and filtered, pot 2
+    fresh filter paper, batch 1 filtered / changed discs twice, pot 3 is filtered / two discs later it's through
+    three filters, but done, pot 1 / filter blocked, new one, then through / used four cones, batch 2 filtered
+    filter weighed and pot filtered, 1150 g / filtered, 1180 came out / filtered 40 g lost, pot 2
+    after the filter 1120 g left / filtered straight after the stir, pot 1 / filtered ten minutes ago, batch 2
+    just filtered it / just been through the filter / just finished filtering batch 3 / filtered as you asked
+    filtered so it's ready for the gun / filtered, off to the booth / filtered because there were specks, pot 2
+    filter ok pot 1 / fltr done 3 / filter pot too / filtered patch two / please note pot 2 is filtered
+    kindly note filtering done / boss filter is done / oga I don filter pot 2 / filtering don finish
+  `,
+  thick: `
+    it gets thick / it is becoming thick, batch 2 / gone a bit thick / it's claggy, pot 1 / gone gloopy on us
+    like wallpaper paste, pot 1 / like glue now / like PVA, batch 2 / like double cream, pot 2
+    thick as porridge, batch 3 / thick as soup, pot 2 / pancake batter in pot 2 / like peanut butter
+    like toothpaste nearly / like warm tar / like motor oil in winter / like cold honey, pot 2
+    the mix is sluggish, pot 2 / barely pours, pot 1 / doesn't pour well any more / doesn't run off the brush any more
+    won't level out now, pot 2 / not levelling any more, too heavy / no flow left in it, pot 1
+    lost its flow, batch 2 / it hangs on the stick, pot 1 / hangs off the paddle in ropes / long strings, batch 2
+    pulling threads / strings like cheese 🧀 / roller is sticking in it, mix got heavy
+    brush marks stay, mix is thick / the brush leaves ridges, it's thickened / hard to stir, batch 2
+    stirrer's straining, pot 3 / stirrer's slowing down by itself, thick / mixer groaning / mixer's bogging down
+    paddle's fighting it, pot 1 / motor's getting hot, mix is thick, batch 2 / vortex has gone, mix too thick
+    no vortex any more, it's stiff / gun won't atomise it, too thick / gun sputters, thick mix
+    spits out of the gun, thick / comes out in blobs / coming out in strings from the gun, pot 2
+    cup won't drain, thick / viscosity is rising, batch 2 / viscosity rising fast / cup time 40 seconds now, was 20
+    flow cup 55 s, up from 25, pot 2 / din cup went to 38 s / zahn cup up to 45, batch 1 / drip test slow, pot 2
+    runs slow off the spatula / drops don't fall, they stretch / heavier than it was / heavier by the minute
+    beginning to thicken / starting to go / it's on the move, thickening / turning to goo / goopy as hell, batch 1
+    thick enough to stand a spoon nearly / thick at the bottom, thinner on top, pot 2 / thick round the edges, batch 1
+    thickened a lot in ten minutes / thickened overnight, well over lunch / thickened since break, pot 2
+    thickened while I was on the phone / thickening quick, it's warm / thickening fast because of the heat, batch 2
+    thick cause it's hot in here / pot's warm and thick / warm to the hand and thickening, pot 1
+    full of body now, pot 2 / gained body, batch 1 / it has body now, bit heavy / set's starting, thick
+    it's awfy thick / mixture don thick / the mixture is thickening, sir / mixture is too thick o
+    she's like bloody syrup / crap, pot 1's thick / tick, batch two / sick and heavy, pot one... thick I mean
+    pot 2 thick already after an hour / thick at 60 min
   `,
 };
