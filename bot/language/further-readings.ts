@@ -77,9 +77,13 @@ const toldOf: Understands = (rest, context, strictly) => {
   return asSaid(rest, context, strictly, plainly) ?? inFigures(slotsHeard)(rest, context, strictly, plainly);
 };
 
-/** `por qué no puedo pintar la 8` takes nothing back, though it holds a no. */
-const corrected: InFigures = (line, context, strictly) =>
-  asksWhyFirst(line, context) ? undefined : correction(line, context, strictly);
+/** `por qué no puedo pintar la 8` takes nothing back, though it holds a no. Figures in words are put so where they have one way. */
+const corrected: InFigures = (line, context, strictly, plainly) => {
+  if (asksWhyFirst(line, context)) return undefined;
+  const [plain, otherwise] = plainly();
+  const isPlain = plain?.isSure === true && otherwise === undefined && plain.line !== line;
+  return correction(line, context, strictly) ?? (isPlain ? correction(plain.line, context, strictly) : undefined);
+};
 
 const asksWhyFirst = (line: string, { hearing }: LineContext): boolean =>
   hearing.tongues.some(({ questions: { why } }) => {
@@ -182,13 +186,25 @@ function bothLikely(found: Likely, other: Understood, context: LineContext, line
   const [told = ''] = found.lines;
   // `slid 7 in the oven, she's set for 194`: the line as a whole tells what a clause of it left untold.
   if (found.untaken !== undefined && more.lines[0]?.startsWith(`${told} `) === true) return more;
+  const [whole] = more.lines;
+  const isMore = whole !== undefined && tellsMore(whole, told);
   const weighed = context.hearing.weighed.weigh(line);
   const most = Math.max(...found.lines.map((each) => shareOf(each, weighed)));
   // One of several acts that were found together stands behind them.
   const ofSeveral = new Set(found.lines.map(linesApart).flatMap((acts) => (acts.length > 1 ? acts : [])));
   const likelier = more.lines.filter((each) => shareOf(each, weighed) > most);
   const alone = likelier.filter((each) => !ofSeveral.has(each));
-  return { ...found, lines: [...new Set([...alone, ...found.lines, ...likelier])] };
+  return { ...found, lines: [...new Set([...(isMore ? [whole] : []), ...alone, ...found.lines, ...likelier])] };
+}
+
+/** `weigh 1 1203g 1199g` and `weigh 1 b 1199g`: of one act, all the figures of the other and more. */
+function tellsMore(line: string, other: string): boolean {
+  const [verb, ...words] = line.split(' ');
+  const [otherVerb, ...others] = other.split(' ');
+  const isFigure = (word: string): boolean => /\d/.test(word);
+  const figures = words.filter(isFigure);
+  const fewer = others.filter(isFigure);
+  return verb === otherVerb && figures.length > fewer.length && fewer.every((word) => figures.includes(word));
 }
 
 type Likely = Extract<Understood, { is: 'likely' }>;

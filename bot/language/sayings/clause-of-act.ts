@@ -24,6 +24,9 @@ export function toldBy(
     return rootsOf(wordOf(piece) ?? piece?.typed ?? '')[0] ?? '';
   };
   return claims.map((claim, i) => {
+    // `keep 9 back`: of a decision it is the word.
+    if (claim?.is === 'hedge' && decided.has(act) && weighed.isWordOf(wordOf(pieces[i]) ?? '', act))
+      return { is: 'act', act };
     if (!(claim?.is === 'denial' || claim?.is === 'hedge' ? denied : claim?.is === 'plan' ? planned : none).has(act))
       return claim;
     const at = telling.indexOf(i);
@@ -44,6 +47,7 @@ const denied: ReadonlySet<SaidAct> = new Set([
   'supplied no',
 ]);
 const planned: ReadonlySet<SaidAct> = new Set(['mix']);
+const decided: ReadonlySet<SaidAct> = new Set(['hold']);
 const none: ReadonlySet<SaidAct> = new Set();
 
 export type Claims = readonly (Claim | undefined)[];

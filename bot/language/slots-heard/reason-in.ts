@@ -14,7 +14,8 @@ export function reasonIn(clause: Clause, used: ReadonlySet<Piece>): string {
       i < reasonFrom(clause, isThing) || isThing(piece) ? [] : [{ typed: piece.typed, is: claims[i]?.is }],
     );
   const from = said.findIndex(({ is }) => is !== 'act' && !saysNothing.has(is));
-  const to = said.findLastIndex(({ is }) => !saysNothing.has(is));
+  // `a run down the side`: where it is stays with it.
+  const to = clause.isWeighed === true ? said.length : said.findLastIndex(({ is }) => !saysNothing.has(is));
   const reason = from === -1 ? [] : said.slice(from, to + 1).map(({ typed }) => typed);
   return /\p{L}{3}/u.test(reason.join(' ')) ? JSON.stringify(reason.join(' ')) : '';
 }

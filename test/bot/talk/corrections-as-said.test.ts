@@ -33,6 +33,11 @@ describe('what can be corrected in place', () => {
       'B should be 1189, I swapped the digits',
       ['Change: weighed A 1201 g, B 1189 g instead of weighed A 1201 g, B 1198 g'],
     ],
+    [
+      mixed,
+      'actually make that one and a half kilos only',
+      [expect.stringMatching(/^Change: batch 2 opened, 1500 g .* instead of batch 1 opened, 2400 g/)],
+    ],
     [['air 24C 48%'], 'no, 50%', ['Change: air 24 °C 50 % instead of air 24 °C 48 %']],
     [weighed, 'not 1198, 1189', ['Change: weighed A 1201 g, B 1189 g instead of weighed A 1201 g, B 1198 g']],
     [

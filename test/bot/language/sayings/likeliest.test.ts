@@ -39,6 +39,7 @@ describe('a line that no phrase accounts for', () => {
     ['scooped the last dribble of 1 into the waste drum', 'empty 1'],
     ['le doy por seca la 2 aunque el dedo brille', 'dry flange-2'],
     ['had 90 on number 3 at twenty to ten', 'temp flange-3 90C at 2026-03-02T09:40'],
+    ['Keep number four back, there is a run down the side', 'hold flange-4 "run down the side"'],
     ['keeping 4 back, gel specks near the hub', 'hold flange-4 "gel specks near the hub"'],
   ])('given %s, then %s is a tap', (line, tap) => {
     expect(offered(line)).toContain(tap);
@@ -65,6 +66,7 @@ describe('a line that no phrase accounts for', () => {
 describe('an act whose words are its own all through', () => {
   it.each([
     ['mix me up three pounds', 'mix 3 pounds'],
+    ['echados 1203 de A y 1199 de B en la mezcla 2', 'weigh 2 1203g 1199g'],
     ['4 has fisheyes all over the hub, park it', 'hold flange-4 "fisheyes all over the hub"'],
     ['2 is bone dry 👍 cheers', 'dry flange-2'],
   ])('given %s, then it is %s', (line, takenAs) => {
