@@ -13,12 +13,16 @@ import { spanishSayingsOfCure } from './cure.ts';
 import { spanishSayingsOfNothing } from './nothing.ts';
 import { spanishSayingsOfPots1 } from './pots-1.ts';
 import { spanishSayingsOfPots2 } from './pots-2.ts';
+import { spanishSayingsOfPots3 } from './pots-3.ts';
+import { spanishSayingsOfPots4 } from './pots-4.ts';
 import { spanishSayingsOfPrep } from './prep.ts';
 import { spanishSayingsOfRequests } from './requests.ts';
 
 export const spanishSayings: readonly Sayings<SaidMeaning>[] = [
   spanishSayingsOfPots1,
   spanishSayingsOfPots2,
+  spanishSayingsOfPots3,
+  spanishSayingsOfPots4,
   spanishSayingsOfCans,
   spanishSayingsOfCoats,
   spanishSayingsOfCure,
