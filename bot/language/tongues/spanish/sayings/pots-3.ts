@@ -73,6 +73,12 @@ export const spanishSayingsOfPots3: Sayings<SaidMeaning> = {
     hala, dos kilos / ea, kilo y medio / órale dos kilos / ándale, un kilo y medio / jálale con 800 / éntrale a 2 kilos
     sale, batch de 1.2 / sobres, kilo y medio / arre, 2 kg / dele con dos kilitos / hágale con un kilo
     hágale pues, 1.5 / listo, hagamos 1,2 / bueno dale, 900 / ok dos kilos
+    may I have un batch de dos kilos y medio please / may I have a batch of kilo y medio
+    can I have a batch de dos kilos please / can I get two and a half kilos de mezcla
+    could you mix me dos kilos please / could I get medio kilo please / whip me up un batch de kilo y medio
+    whip up two kilos compa / I need a batch of two kilos porfa / I need 900 g please
+    let me have a batch of three pounds / give me a batch of a kilo and a half / we need two and a half kilos más
+    one more batch of 800 g please / cook me up un batch de dos kilos / half a kilo please jefe
   `,
   weigh: `
     ya pesé los dos, A 640 y B 643 / de A me dio 1201 y de B 1199 / la balanza dice 830 el A y 829 el B
@@ -230,9 +236,5 @@ export const spanishSayingsOfPots3: Sayings<SaidMeaning> = {
     la viscosidad se ha duplicado, bote 3 / visco subiendo, 1 / la copa ford da 45 / copa 4: 40 segundos, la 1
     tarda el doble en la copa, mezcla 2 / 50 segundos de copa el bote 1 / getting thick el pot 1 / it's thick ya
     thickening el batch 2 / super thick el pot 3 / se está thickeando / muy heavy el batch 1
-    la gun no la jala, está thick / ya no atomiza bien, espesó el bote 2 / la pistola ya no la saca, gruesa la mezcla 1
-    hay que apretar más, está gruesa la 2 / no sale parejo, ya engrosó / engrosó el bote 1 / engrosando la mezcla 3
-    chorrea en hilo la mezcla 2 / hace hebra el pot 1 / ya hace hilos / deja hilo la paleta, bote 3
-    cae a pegotes, la 1 / se queda en la varilla, no escurre, bote 2 / el palo sale cargado, mezcla 1
   `,
 };

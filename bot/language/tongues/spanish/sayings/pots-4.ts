@@ -1,10 +1,14 @@
-// How Spanish speakers say it: thick, gel. Invented lines, each as somebody would type it.
+// How Spanish speakers say it: thick, gel, empty, cover, uncover, catch, waste. Invented lines, each as somebody would type it.
 
 import type { Sayings } from '../../../sayings/weigher.ts';
 import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const spanishSayingsOfPots4: Sayings<SaidMeaning> = {
   thick: `
+    la gun no la jala, está thick / ya no atomiza bien, espesó el bote 2 / la pistola ya no la saca, gruesa la mezcla 1
+    hay que apretar más, está gruesa la 2 / no sale parejo, ya engrosó / engrosó el bote 1 / engrosando la mezcla 3
+    chorrea en hilo la mezcla 2 / hace hebra el pot 1 / ya hace hilos / deja hilo la paleta, bote 3
+    cae a pegotes, la 1 / se queda en la varilla, no escurre, bote 2 / el palo sale cargado, mezcla 1
     no se nivela, está espesa la 3 / ya no se estira / le cuesta al mixer / el mixer va lento, está pesada la 2
     el motor suena forzado, espesó el bote 1 / rueda lento el agitador, gruesa / más espeso que al principio
     más espeso de la cuenta el bote 2 / bastante espesa la mezcla 3 / un pelín espesa la 1 / algo espesa la 2
@@ -49,5 +53,144 @@ export const spanishSayingsOfPots4: Sayings<SaidMeaning> = {
     la cagamos, gel el pot 1 / a la mierda el bote 2, cuajado / adiós mezcla, piedra / f el pot 3, gel
     RIP batch 1, duro / che se hizo gel / tío está como una piedra la 2 / mi hermano eso cuajó / se pasmó la mezcla
     se trancó el bote, duro
+  `,
+  empty: `
+    se acabó / se acabó el bote / se acabó la mezcla 1 / se acabó todo el pot 2 / se terminó la mezcla
+    se terminó lo del bote 1 / se gastó todo / se gastó completa la 2 / ya no hay más en el bote 1 / ya no queda mezcla
+    no quedó nada del pot 1 / no quedó ni una gota / no sobró nada de la 2 / no sobró / quedó vacío el bote
+    quedó vacía la olla / quedó seco el bote 3 / quedó en nada la mezcla 1 / quedó pelada la cubeta / vacío
+    vacío el 1 / vacía la mezcla 2 / bote vacío / olla vacía / cubeta vacía la 3 / ya vacío el pot
+    ya está vacía la olla / está vacío el bote de la mezcla 1 / vaciado / vaciada la mezcla 2 / tiré lo que quedaba
+    tiré lo que sobró / tiré el resto / tiré la mezcla / tiré la mezcla 1, 200 g / tiré 150 gramos del bote
+    tiré el sobrante de la tanda / tiré el batch completo / tiramos la mezcla 2 / tiramos todo el pot
+    la tiré, la mezcla 1 / lo tiré, el bote 2, 120 g / se tiró el resto de la 3 / se tiró todo
+    se tiraron 90 g de la mezcla / se desechó el sobrante: 140 g / se desechó la mezcla 2
+    se descartó el lote 1, 300 gramos / deseché lo que quedaba / deseché 80 g / desechada la mezcla 1
+    descarté el resto de la olla / descartada la 2, 250 g / dispuse del sobrante, 110 g
+    se dispuso del resto de la mezcla 3 / eliminé el resto de la 1 / boté la mezcla 1 / boté lo que quedaba en la olla
+    boté 200 g / botamos el resto / botó Lia lo de la 2 / botado el sobrante / botada la mezcla 3, 180 g
+    al bidón el resto / al bidón lo que sobró de la 1, 95 g / al bidón 150 g de mezcla / al tambo la mezcla 2
+    al tambo el sobrante / al contenedor la mezcla vieja / al tacho lo que quedaba del pote / a residuos la mezcla 1
+    a desechos lo de la 3 / sobraron 100 g / sobraron 85 gramos de la mezcla / sobró medio vaso y lo tiré
+    sobró tantito y fue al bidón / sobraron 60 g, tirados / me sobraron 120 gramos, al tambo
+    nos sobró un cuarto de kilo, al bidón / sobrante 75 g, tirado / quedaban 90 g y los tiré
+    quedaban dos dedos, al bidón / quedaba un fondito y lo tiré / quedaban 300 gramos y ya no servían, tirados
+    quedaba medio bote, se cuajó y lo tiré / lo poco que quedaba lo boté / por vieja tiré la mezcla 1, 200 g
+    ya pasada de hora, al bidón el resto / pasada de vida, la tiré, 250 g / como ya venció la tiré
+    se pasó el tiempo y la boté / por espesa la tiré, 180 gramos / por gelada al tambo la 2 / pot empty
+    empty el pot 1 / pot 2 is empty / batch 1 empty / batch done, nothing left / all gone la mezcla 2
+    used it all el batch 1 / used up el pot 3 / we used all / finished el pot / finished la mezcla 1, nothing left
+    dumped el resto / dumped 100 g del batch 1 / dumpié la mezcla / dumpié lo que quedaba / trash al batch 2, 200 g
+    trashié el resto del pot / threw out el leftover / tossed el pot 1 / el leftover al drum, 90 g
+    leftovers al waste, batch 2 / se fue todo en la voluta / se fue completa en las tapas, mezcla 1
+    la última pieza se llevó todo / la carcasa se acabó el bote / alcanzó exacto, no quedó / dio justo y se acabó
+    rindió justo, bote 1 vacío / usamos toda la mezcla / usé toda la 1 / usada toda la mezcla 2 / gastada toda
+    gastamos la mezcla entera / consumida por completo la 3 / se consumió toda / agotada / agotamos el bote
+    se agotó la mezcla 1 / terminada la mezcla 2 / me la acabé / me acabé la mezcla / me acabé el batch
+    nos acabamos la olla / nos la acabamos toda / terminé el bote / terminé la mezcla 1 con la tapa
+    acabamos el bote 2 / acabada la mezcla 3 / ya acabamos con el pot 1 / rasqué el bote y quedó vacío
+    limpié la olla hasta el fondo, no queda / escurrí lo último / exprimido el pot / raspado el fondo, vacía la 1
+    lo último se fue en la reja / con la última brochada se acabó / se derramó el resto, ya no queda
+    se me volteó y ya no hay, bote 1 vacío / Omar tiró el resto de la 1 / Lia vació la olla / Beto acabó el bote 2
+    apunta vacía la mezcla 1 / anota tirados 130 g de la 2 / registra bote 3 vacío / a las 12:10 se acabó la 1
+    hace rato se terminó el bote / ahorita tiré el resto / recién vacié la olla / acabo de vaciar el pot
+    acabo de tirar 100 gramos de la mezcla / ya lo vacié / ya la vacié / ya la tiré / ya tiré todo
+  `,
+  cover: `
+    tapado / tapada la mezcla / tapé la mezcla 1 / tapé la olla / tapé el pot / tapada la olla / tapado el pot 2
+    le puse tapa a la mezcla / le puse la tapa a la olla 1 / le puse su tapa al pot / puse tapa al bote de mezcla
+    ya tiene tapa la mezcla / ya tiene tapa el pot / ya quedó tapada la 2 / ya quedó cubierto el batch
+    ya cubrí la mezcla / ya lo tapé, el pot 1 / ya la tapé, la mezcla 2 / ya está tapado el batch
+    ya le eché la tapa al pot / cubrí el pot / cubrí la olla con plástico / cubrí con aluminio la mezcla 1
+    cubierta con film la olla / cubierto con un plástico el pot 3 / con papel aluminio tapé el batch
+    con una bolsa tapé el pot / con nylon la mezcla 1 / le puse un plástico a la mezcla
+    le puse plástico encima al pot 2 / le puse aluminio a la olla / le puse cartón encima al bote de mezcla
+    le eché un trapo limpio encima a la olla / una tapa de madera sobre el pot 1 / covered / covered la mezcla 1
+    covered el pot / cover on / cover puesto al batch / le puse el cover al pot 2 / plastic wrap sobre el pot
+    wrapped el pot / saran wrap a la mezcla 2 / foil on el pot 3 / put a lid on the pot 1 / mezcla 1 tapada
+    mezcla 2 cubierta / pot tapado / olla tapada / lote 3 cubierto / batch 1 tapado / el pot va con tapa
+    la olla queda tapada / la mezcla se queda tapada mientras bate / tapado y batiendo el pot 1 / se tapó la mezcla
+    se tapó el recipiente de mezcla / se cubrió el pot / se puso la tapa al recipiente
+    se colocó cubierta a la mezcla 2 / coloqué la cubierta en la olla / coloqué tapa al pot / he cubierto la mezcla
+    hemos tapado el pot 2 / para que no agarre humedad tapé la mezcla / por la humedad cubrí el pot
+    por el polvo tapé la olla / para que no le entre aire la tapé, mezcla 1 / tapé porque salpicaba el pot 3
+    la tapé otra vez / lo volví a tapar el pot / vuelve a estar tapada la 2 / Omar tapó la olla
+    Lia cubrió la mezcla 1 / acabo de tapar el pot / recién tapé la olla / ahorita tapé la mezcla
+    hace un minuto tapé el pot 2 / a las 9:20 tapada la mezcla / apunta mezcla tapada / anota pot 1 cubierto
+  `,
+  uncover: `
+    destapé la mezcla / destapé la olla / destapé el pot / destapada la mezcla 1 / destapado el pot 2
+    destapada la olla / le quité la tapa a la mezcla / le quité la tapa a la olla / le quité la tapa al pot
+    quité la tapa de la mezcla 2 / quité el plástico de la mezcla / quité el plástico del pot
+    quité el aluminio de la olla / quité la cubierta del pot 1 / quité el cover de la mezcla / saqué la tapa del pot
+    saqué el plástico de la olla / retiré la cubierta de la mezcla 3 / sin tapa la mezcla / sin tapa el pot
+    sin cubrir la olla / la mezcla está sin tapa / la mezcla está destapada / el pot está sin cubrir
+    la olla está abierta / está destapada la olla / quedó destapado el pot 2 / quedó sin tapa la mezcla 1
+    descubierta la mezcla / descubierto el pot / descubrí el pot / descubrí la olla / al aire la mezcla 1
+    al aire el pot / abierta la mezcla 2 / abierto el pot 1 / abrí la olla / abrí la mezcla para ver
+    abrí el pot para checar / uncovered / uncovered la mezcla / uncovered el pot 1 / cover off / cover off la mezcla 2
+    took off el cover del pot / took the lid off el pot 1 / lid off the pot / open el pot / el pot is open
+    el plastic fuera, batch 1 / foil off el pot 2 / levanté el plástico del pot / levanté la tapa de la olla
+    levanté la tapa de la mezcla para mirar / la destapé para ver si espesa / lo destapé para meter la pistola
+    lo destapé para servir, pot 2 / la destapé tantito / se destapó la mezcla / se destapó la olla sola
+    se cayó la tapa del pot / se voló la tapa de la mezcla / se rompió el plástico, está al aire la 2
+    se retiró la tapa del recipiente / he destapado el pot / hemos destapado la mezcla / tapa fuera la mezcla
+    tapa fuera el pot 1 / fuera tapa de la olla / fuera plástico del pot / ya destapé el pot
+    ya está destapado el batch / ya le quité el plástico a la olla / ya sin tapa el pot / ya la destapé, la mezcla 1
+    alguien dejó destapada la mezcla / dejaron sin tapa el pot 2 / encontré destapada la olla / Omar destapó el pot
+    Lia destapó la mezcla / acabo de destapar el pot / recién destapé la olla / a las 10 destapé la mezcla
+    apunta pot 1 destapado
+  `,
+  catch: `
+    recogí 90 g de la charola / recogí lo escurrido, 120 g / recogí el goteo: 80 gramos / recogidos 150 g
+    recogida de goteo 110 g / recogimos 200 g de la bandeja / recogí 60 g debajo de la tapa / junté 100 g de goteo
+    junté lo que escurrió de la 7: 85 g / junté del piso de la charola 70 g / juntamos 180 g de escurrido
+    juntado: 95 g / de la charola saqué 130 g / de la charola salieron 75 / de la bandeja rescaté 160 g
+    de la tina recuperé 220 g / recuperé 140 g / recuperé del escurrido 90 g / recuperados 115 gramos
+    recuperamos 250 g del vertido / recuperación 180 g / recuperé lo de la bandeja y son 125 g
+    recuperé medio kilo de la colada / recuperado de la 7: 65 g / lo que escurrió fueron 95 g / lo escurrido pesó 140 g
+    lo que goteó pesó 70 g / lo goteado, 88 gramos, lo junté / lo que cayó en la bandeja: 150 g
+    lo que cayó en la charola son 105 g, recogidos / lo que drenó: 210 g / escurrido 120 g
+    escurrido de la voluta 175 g / goteo 85 g / goteo de las tapas 60 gramos / drenado 200 g recuperado
+    drenaje de la pieza: 130 g al bote / chorreo recogido 95 g / sobrante del vertido, 240 g, recuperado
+    regresé al pot 110 g del goteo / regresé 90 g de la charola a la mezcla / devolví a la olla 130 g de escurrido
+    devuelto al pot 85 g / vuelve a la mezcla 1 150 g de bandeja / de regreso al bote 75 g de goteo
+    reuso 160 g del escurrido / caught 100 g / caught 85 g in the tray / catch 120 g / caught del drip 90 g
+    drip pan: 140 g / drip 75 g recovered / recovered 110 g / tray 95 g / runoff 130 g, catcheado
+    catchié 80 g del runoff / collected 150 g del flow coat / pesé el goteo: 95 g / pesé lo de la bandeja, 120 g
+    bandeja: 110 g recuperados / charola: 85 g / cubeta de goteo 130 g / de la cubeta de abajo 150 g
+    tina de escurrido 210 g / canaleta 70 g recogidos / embudo de escurrido 60 g / caché 75 g
+    caché lo que goteaba, 90 g / agarré 100 g del escurrido / agarramos 140 g en la bandeja / capté 120 g de escurrido
+    se captaron 130 g / se recogieron 95 g de goteo / se recuperaron 180 g del flujo / se juntaron 110 g en la charola
+    Lia recogió 85 g del goteo / Omar juntó 140 g de la charola / acabo de recoger 90 g de la bandeja
+    recién junté 75 g / ahorita recuperé 120 g / a las 11:10 recogí 100 g de escurrido / apunta 95 g recuperados
+    anota goteo 80 g / ciento veinte gramos de la charola / noventa gramos recogidos del goteo
+    un cuarto de kilo recuperado de la bandeja / cuatro onzas del drip tray / tres onzas recogidas del escurrido
+  `,
+  waste: `
+    tiré los filtros usados / tiré los guantes sucios al bidón / tiré las estopas al bidón de residuos
+    tiré el solvente sucio / tiré la acetona sucia, un litro / tiré el thinner usado al tambo
+    tiré el agua sucia con solvente al bidón / al bidón de residuos 2 litros / al bidón de residuos los filtros
+    al bidón los palos y los vasos / al bidón de solvente sucio un litro / al bidón químico 3 kg
+    al tambo químico 5 kilos / al tambo la acetona de la pistola / al tambo de residuos 2 galones
+    al tambo los botes y brochas viejas / al drum el solvent, 1 gallon / al drum de waste los filters
+    al drum 2 liters de acetone / al waste los guantes / waste drum 4 lb / waste 2 kg / waste: 1.5 L de acetona
+    waste into the drum 3 lb / dumped solvent en el drum / solvent waste 2 L / dirty acetone al drum
+    used thinner al waste drum, medio galón / hazardous waste 3 kg / hazmat al drum / residuos 2 kg
+    residuos 1,5 litros / residuo peligroso 3 kg al contenedor / residuo sólido 2 kg / residuo de lavado 1 litro
+    residuos de pintura al bidón 4 kg / residuos del día al contenedor, 5 kilos / desechos 3 kg / desecho líquido 2 L
+    llevé los residuos al bidón / llevé el solvente sucio al bodegón de residuos
+    llevamos los residuos del día al contenedor / saqué los residuos al depósito / entregué 6 kg de residuos
+    pesé los residuos: 4 kg / metí los desechos en el tambor / vacié el lavado de la pistola en el bidón, 700 ml
+    vacié la cubeta de lavado en el tambo / vacié la tina de enjuague al bidón de solvente / eché el enjuague al bidón
+    eché la acetona usada al bidón / eché el alcohol sucio al contenedor / eché los filtros al bidón
+    eché 3 litros de solvente sucio al drum / puse los desechos en el tambo rojo / puse los filtros en residuos
+    deposité los residuos en el bidón / se depositaron 2 kg de residuos / se dispuso 1 litro de solvente usado
+    acetona usada 1 litro, al bidón / acetona de lavado 800 ml a residuos / solvente sucio 2 litros
+    solvente de limpieza al contenedor / thinner sucio un galón / alcohol usado medio litro a residuos
+    lodos de pintura 1 kg / polvo de granalla al contenedor de residuos / el bidón lleva 2 kg más
+    el tambo recibió 3 litros / sumar 1,5 kg al bidón de residuos / apunta residuos 2 kg
+    anota 1 litro de solvente al bidón / registra desecho 3 kg / Omar llevó los residuos
+    Lia tiró la acetona sucia al bidón
   `,
 };

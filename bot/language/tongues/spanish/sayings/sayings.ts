@@ -6,16 +6,24 @@ import { spanishSayingsOfAsking1 } from './asking-1.ts';
 import { spanishSayingsOfAsking2 } from './asking-2.ts';
 import { spanishSayingsOfAsking3 } from './asking-3.ts';
 import { spanishSayingsOfBooth } from './booth.ts';
+import { spanishSayingsOfBooth2 } from './booth-2.ts';
 import { spanishSayingsOfCans } from './cans.ts';
+import { spanishSayingsOfCans2 } from './cans-2.ts';
+import { spanishSayingsOfCans3 } from './cans-3.ts';
 import { spanishSayingsOfChecks } from './checks.ts';
+import { spanishSayingsOfChecks2 } from './checks-2.ts';
 import { spanishSayingsOfCoats } from './coats.ts';
+import { spanishSayingsOfCoats2 } from './coats-2.ts';
 import { spanishSayingsOfCure } from './cure.ts';
+import { spanishSayingsOfCure2 } from './cure-2.ts';
 import { spanishSayingsOfNothing } from './nothing.ts';
+import { spanishSayingsOfNothing2 } from './nothing-2.ts';
 import { spanishSayingsOfPots1 } from './pots-1.ts';
 import { spanishSayingsOfPots2 } from './pots-2.ts';
 import { spanishSayingsOfPots3 } from './pots-3.ts';
 import { spanishSayingsOfPots4 } from './pots-4.ts';
 import { spanishSayingsOfPrep } from './prep.ts';
+import { spanishSayingsOfPrep2 } from './prep-2.ts';
 import { spanishSayingsOfRequests } from './requests.ts';
 
 export const spanishSayings: readonly Sayings<SaidMeaning>[] = [
@@ -24,13 +32,21 @@ export const spanishSayings: readonly Sayings<SaidMeaning>[] = [
   spanishSayingsOfPots3,
   spanishSayingsOfPots4,
   spanishSayingsOfCans,
+  spanishSayingsOfCans2,
+  spanishSayingsOfCans3,
   spanishSayingsOfCoats,
+  spanishSayingsOfCoats2,
   spanishSayingsOfCure,
+  spanishSayingsOfCure2,
   spanishSayingsOfChecks,
+  spanishSayingsOfChecks2,
   spanishSayingsOfPrep,
+  spanishSayingsOfPrep2,
   spanishSayingsOfBooth,
+  spanishSayingsOfBooth2,
   spanishSayingsOfRequests,
   spanishSayingsOfNothing,
+  spanishSayingsOfNothing2,
 ];
 
 /** Of questions, by what they ask. */
