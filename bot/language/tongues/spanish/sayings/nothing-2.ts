@@ -1,4 +1,4 @@
-// How Spanish speakers say it: nothing, nothing. Invented lines, each as somebody would type it.
+// How Spanish speakers say it: nothing. Invented lines, each as somebody would type it.
 
 import type { Sayings } from '../../../sayings/weigher.ts';
 import type { SaidMeaning } from '../../sayings-typed.ts';
@@ -204,8 +204,6 @@ export const spanishSayingsOfNothing2: Sayings<SaidMeaning> = {
     imagínate que se cuaja en la gun / qué pasaría si la abrimos / suponiendo que llegue a 90 / digamos que está seca
     es un decir / por ejemplo: pinté la 7 / ejemplo de cómo se escribe: mezcla 2 kg / así se apunta, peso A y B
     estoy practicando cómo decirlo / borrador, no lo mandes / le puse el dedo y se me quedó pegado
-  `,
-  nothing: `
     el dedo sale brilloso, le falta / todavía brilla y mancha el dedo, no ha secado / aún deja marca el dedo, esperen
     si brilla el dedo es que no está / el dedo se hunde, falta / aunque parezca seca le falta
     aunque ya no huela sigue fresca / nice work hoy con las flanges, raza / nice work on the brackets today compa

@@ -7,6 +7,7 @@ import { spanishSayingsOfAsking2 } from './asking-2.ts';
 import { spanishSayingsOfAsking3 } from './asking-3.ts';
 import { spanishSayingsOfBooth } from './booth.ts';
 import { spanishSayingsOfBooth2 } from './booth-2.ts';
+import { spanishSayingsOfBooth3 } from './booth-3.ts';
 import { spanishSayingsOfCans } from './cans.ts';
 import { spanishSayingsOfCans2 } from './cans-2.ts';
 import { spanishSayingsOfCans3 } from './cans-3.ts';
@@ -44,6 +45,7 @@ export const spanishSayings: readonly Sayings<SaidMeaning>[] = [
   spanishSayingsOfPrep2,
   spanishSayingsOfBooth,
   spanishSayingsOfBooth2,
+  spanishSayingsOfBooth3,
   spanishSayingsOfRequests,
   spanishSayingsOfNothing,
   spanishSayingsOfNothing2,
