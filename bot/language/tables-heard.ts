@@ -46,7 +46,8 @@ const kinds: readonly Kind[] = [...saidOrAsked, 'otherwise', 'aside'];
 const isSaying = (kind: Kind): kind is SaidOrAsked => kind !== 'otherwise' && kind !== 'aside';
 
 interface Counted {
-  readonly signs: SignsCounted<Kind>;
+  /** By tongue. */
+  readonly signs: readonly SignsCounted<Kind>[];
   readonly passedOver: PassedOver;
 }
 
@@ -105,12 +106,14 @@ export function tablesOf(tongues: readonly Typed[]): Tables {
 
 function countedOf(tongues: readonly Typed[], { light, lists }: SaidTable): Counted {
   const passedOver = { light, names: namesOf(lists) };
-  const all = tongues.flatMap(({ sayings, askings, corrections, asides }): readonly Sayings<Kind>[] => [
-    ...sayings,
-    ...askings.map(eachAsking),
-    { otherwise: corrections, aside: asides },
-  ]);
-  return { signs: signsCounted(all, kinds, passedOver), passedOver };
+  const signs = tongues.map(({ sayings, askings, corrections, asides }) =>
+    signsCounted<Kind>(
+      [...sayings, ...askings.map(eachAsking), { otherwise: corrections, aside: asides }],
+      kinds,
+      passedOver,
+    ),
+  );
+  return { signs, passedOver };
 }
 
 const askedOf: ReadonlyMap<Kind, AskedMeaning> = new Map(

@@ -46,15 +46,23 @@ interface Speaks {
   readonly much: number;
 }
 
-/** `meaningOf`: what sayings of a kind mean here; of those that mean nothing here no sign is known. */
+/**
+ * `meaningOf`: what sayings of a kind mean here; of those that mean nothing here no sign is known. Each tongue's are counted by
+ * themselves: that one has more of them makes the words of another say no less.
+ */
 export function weigherOf<Kind extends string, Meaning extends string>(
-  counted: SignsCounted<Kind>,
+  tongues: readonly SignsCounted<Kind>[],
   meaningOf: (kind: Kind) => Meaning | undefined,
   passedOver: PassedOver,
 ): Weigher<Meaning> {
-  const told = toldApart(counted, meaningOf);
+  const told = toldApart(tongues, meaningOf);
   const { meanings } = told;
-  const speaks = (sign: string): readonly Speaks[] => speaksOf(sign, counted.of(sign), told);
+  const speaks = (sign: string): readonly Speaks[] =>
+    speaksOf(
+      sign,
+      tongues.map(({ of }) => of(sign)),
+      told,
+    );
   const speaksFor = (sign: string, meaning: Meaning): number => {
     const of = speaks(sign);
     return of.find(({ at }) => meanings[at] === meaning)?.much ?? (of.length > 0 ? leastOf(sign) : 0);
@@ -87,37 +95,46 @@ const leastOf = (sign: string): number => counts(sign) * leastSpeaks;
 interface ToldApart<Meaning extends string> {
   /** Only those that there are sayings of. */
   readonly meanings: readonly Meaning[];
-  readonly sayings: readonly number[];
-  /** By the place of a kind: that of its meaning. */
-  readonly atOf: readonly (number | undefined)[];
+  readonly byTongue: readonly {
+    readonly sayings: readonly number[];
+    /** By the place of a kind: that of its meaning. */
+    readonly atOf: readonly (number | undefined)[];
+  }[];
 }
 
 function toldApart<Kind extends string, Meaning extends string>(
-  { kinds }: SignsCounted<Kind>,
+  tongues: readonly SignsCounted<Kind>[],
   meaningOf: (kind: Kind) => Meaning | undefined,
 ): ToldApart<Meaning> {
   const meanings: Meaning[] = [];
-  const sayings: number[] = [];
-  const atOf = kinds.map(({ kind, sayings: own }) => {
-    const meaning = meaningOf(kind);
-    if (meaning === undefined || own === 0) return undefined;
-    const at = meanings.includes(meaning) ? meanings.indexOf(meaning) : meanings.push(meaning) - 1;
-    sayings[at] = (sayings[at] ?? 0) + own;
-    return at;
+  const byTongue = tongues.map(({ kinds }) => {
+    const sayings: number[] = [];
+    const atOf = kinds.map(({ kind, sayings: own }) => {
+      const meaning = meaningOf(kind);
+      if (meaning === undefined || own === 0) return undefined;
+      const at = meanings.includes(meaning) ? meanings.indexOf(meaning) : meanings.push(meaning) - 1;
+      sayings[at] = (sayings[at] ?? 0) + own;
+      return at;
+    });
+    return { sayings, atOf };
   });
-  return { meanings, sayings, atOf };
+  return { meanings, byTongue };
 }
 
 /** No sign of a meaning gains by its having more sayings than another: shares of them are set side by side. */
 function speaksOf<Meaning extends string>(
   sign: string,
-  inSayings: readonly InSayings[],
-  { meanings, sayings, atOf }: ToldApart<Meaning>,
+  inSayings: readonly (readonly InSayings[])[],
+  { meanings, byTongue }: ToldApart<Meaning>,
 ): readonly Speaks[] {
   const shares = new Map<number, number>();
-  for (const { kind, count } of inSayings) {
-    const at = atOf[kind];
-    if (at !== undefined) shares.set(at, (shares.get(at) ?? 0) + count / ((sayings[at] ?? 0) + fewest));
+  for (const [tongue, { sayings, atOf }] of byTongue.entries()) {
+    for (const { kind, count } of inSayings[tongue] ?? []) {
+      const at = atOf[kind];
+      if (at === undefined) continue;
+      const share = count / ((sayings[at] ?? 0) + fewest) / byTongue.length;
+      shares.set(at, (shares.get(at) ?? 0) + share);
+    }
   }
   const among = [...shares.values()].reduce((sum, share) => sum + share, unheard);
   const none = unheard / meanings.length;

@@ -16,7 +16,7 @@ const ofMixAndDry = counted(
   { dry: 'touched the 8, no mark / 7 leaves no mark on the glove', mix: 'make me 900 g\n2 kilos, please make it up' },
   { dry: 'the flange is no longer sticky', mix: 'we need 900 g of it' },
 );
-const { weigh, speaksFor } = weigherOf(ofMixAndDry, eachKind, passedOver);
+const { weigh, speaksFor } = weigherOf([ofMixAndDry], eachKind, passedOver);
 const first = (weighed: readonly Weighed<string>[]) => weighed[0]?.meaning;
 
 describe('what words speak for', () => {
@@ -31,8 +31,17 @@ describe('what words speak for', () => {
   });
 
   it('given two words that only a word that says nothing parts, then they speak together', () => {
-    const apart = weigherOf(counted({ dry: 'the dust is off', mix: 'mark the pot' }), eachKind, passedOver);
+    const apart = weigherOf([counted({ dry: 'the dust is off', mix: 'mark the pot' })], eachKind, passedOver);
     expect(apart.speaksFor('dust off', 'dry')).toBeGreaterThan(0);
+  });
+
+  it('given a tongue with far more sayings of one meaning, then the words of another say as much for it as before', () => {
+    const english = counted({ dry: 'no mark on it', mix: 'make some up' });
+    const few = counted({ dry: 'ya no pega', mix: 'hazme un kilo' });
+    const many = counted({ dry: 'ya no pega', mix: Array.from({ length: 50 }, () => 'hazme un kilo').join('\n') });
+    const ofMake = (spanish: typeof few) =>
+      weigherOf([english, spanish], eachKind, passedOver).speaksFor('make', 'mix');
+    expect(ofMake(many)).toBe(ofMake(few));
   });
 
   it('given a meaning without a saying, then it is never weighed', () => {
@@ -40,7 +49,7 @@ describe('what words speak for', () => {
   });
 
   it('given two that weigh by the same sayings, then each tells its own meanings apart, and knows no other words', () => {
-    const onlyDry = weigherOf(ofMixAndDry, (kind) => (kind === 'dry' ? 'no longer wet' : undefined), passedOver);
+    const onlyDry = weigherOf([ofMixAndDry], (kind) => (kind === 'dry' ? 'no longer wet' : undefined), passedOver);
     expect(onlyDry.weigh('make me 900 g')).toEqual([{ meaning: 'no longer wet', share: 1 }]);
     expect([onlyDry.knows('make'), onlyDry.knows('mark')]).toEqual([false, true]);
   });

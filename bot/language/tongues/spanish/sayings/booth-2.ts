@@ -1,6 +1,6 @@
-// How Spanish speakers say it: air, fan on, fan off, supplied yes, supplied no, spray on, spray off, flush gun, flush brush, flush roller. Invented lines, each as somebody would type it.
+// How Spanish speakers say it: air, fan on, fan off, supplied yes, supplied no, spray on, spray off, flush gun, flush brush. Invented lines, each as somebody would type it.
 
-import type { Sayings } from '../../../sayings/weigher.ts';
+import type { Sayings } from '../../../sayings/sayings.ts';
 import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const spanishSayingsOfBooth2: Sayings<SaidMeaning> = {
@@ -35,6 +35,17 @@ export const spanishSayingsOfBooth2: Sayings<SaidMeaning> = {
     el AC está en 74 y la humedad en 48 / indoor 22 y 50 / Lia leyó el aire: 22 y 50 / Omar midió 23 y 48
     apunta aire 22 50 / anota 23 grados y 48 / registra ambiente 22, 51 / pon 22 y 50 de humedad
     el aire, jefe: 24 y 46 / compa, 23 y 50 adentro / che, 22 y 55
+    le informo que la cabina está a 22 °C con 51 % de humedad relativa
+    señor, el ambiente registra 23 grados y 48 por ciento / condiciones ambientales a las 9:00: 22,4 °C y 50 % HR
+    lectura ambiental registrada: 21 °C, 55 % / ta a 24 y 50 / ps 23 y 48 / pos hace 27 y 40 de humedad / aki 22 y 55
+    ahorita 25 con 45 xq prendieron el aire / nomas subio a 60 la humedad, 22 de temp / el aire 23 50 q leyo lia
+    it's 75 in here, 50 humidity / 74 and 48 percent / seventy five and fifty / shop's at 76, 45 / humidity 52 temp 73
+    inside 74, RH 51 / room 72 F 50% / the room is 22 and 50 / air's 75 con 48 / reading 76 y 47 / bochorno: 29 y 70
+    fresquito: 18 y 55 / sequísimo, 24 y 20 / pegajoso, 27 y 75 / con la lluvia 19 y 82
+    abrieron la puerta y bajó a 17, humedad 66 / prendimos el calentador, 21 y 45 / con el deshumidificador 22 y 42
+    después de la tormenta 20 y 79 / al mediodía 28 y 38 / la cabina 1 en 22 y 50, la 2 en 23 y 48
+    en la sala de mezclas 21 y 52 / donde pintamos 22 y 50 / por la puerta 20 y 58 / junto a la pieza 21 y 54
+    el rincón de lijado 23 y 47
   `,
   'fan on': `
     prendí el extractor / prendido el extractor / prendí el fan / prendí el abanico / prendí el ventilador
@@ -61,6 +72,10 @@ export const spanishSayingsOfBooth2: Sayings<SaidMeaning> = {
     el chavo puso el extractor / acabo de prender el extractor / acabo de encender la ventilación
     recién prendí el abanico / ahorita prendí el fan / hace un rato prendí el extractor / a las 9 prendí la extracción
     apunta extractor prendido / anota ventilación encendida / che prendí el extractor / mi hermano prendí el abanico
+    le informo que la extracción está encendida / se puso en marcha el extractor de la cabina
+    señor, ya está funcionando la ventilación / ya prendi el fan xq vamos a pintar / ps ya prendi
+    pos ya anda el abanico / fan's on / exhaust's on / got the fan on / fan's running ya / quillo el extractor puesto
+    parce prendí la extracción / boludo prendí el extractor / mijo ya prendí el abanico
   `,
   'fan off': `
     apagué el fan / apagué el abanico / apagué la extracción / apagué el ventilador / apagada la extracción
@@ -146,7 +161,10 @@ export const spanishSayingsOfBooth2: Sayings<SaidMeaning> = {
     se está pulverizando / se comenzó a rociar / sesión de pistola empezada / acabo de empezar a rociar
     recién empezamos a rociar / ahorita empecé a rociar / a las 10 empezamos a rociar
     hace un minuto empecé con la pistola / apunta empezó el rociado / anota inicio de pistola
-    che arrancamos con el soplete / mi hermano tamo rociando
+    che arrancamos con el soplete / mi hermano tamo rociando / le informo que inició la aplicación con pistola
+    se inició el rociado de la carcasa / ya empezamos a rociar xq ya esta el fan / ps ya estamos rociando
+    pos ya empezo la pistola / started with the gun / started the spray / we started spraying la 7
+    quillo ya están pistoleando / parce empezamos a rociar / boludo arrancó el soplete / mijo ya estoy rociando
   `,
   'spray off': `
     terminamos de rociar / terminé con la pistola / terminó el rociado / terminó Omar de rociar / terminó la pistola
@@ -168,7 +186,10 @@ export const spanishSayingsOfBooth2: Sayings<SaidMeaning> = {
     pulverizado terminado / sopleteado terminado / listo el rociado / listo con la pistola / ya estuvo la rociada
     ya quedó la rociada / por hoy ya no se rocía, terminado / acabo de terminar de rociar / recién terminé de rociar
     ahorita acabamos de rociar / a las 11 terminamos de rociar / apunta fin del rociado / anota fin de pistola
-    che terminé con el soplete / mi hermano acabamos de tirar
+    che terminé con el soplete / mi hermano acabamos de tirar / le informo que terminó la aplicación con pistola
+    se dio por terminado el rociado / ya acabamos de rociar xq se acabo la mezcla / ps ya acabe de rociar
+    pos ya paro la pistola / finished with the gun / finished the spray / we're finished spraying
+    quillo ya acabó la pistola / parce terminamos de rociar / boludo terminé con el soplete / mijo ya acabé de rociar
   `,
   'flush gun': `
     lavé la pistola / lavada la pistola / lavamos la pistola / lavé la pistola y la manguera / lavé la gun
@@ -196,7 +217,11 @@ export const spanishSayingsOfBooth2: Sayings<SaidMeaning> = {
     Lia limpió la gun / el chavo le pasó acetona a la pistola / acabo de limpiar la gun
     acabo de pasarle acetona a la pistola / recién lavé la gun / ahorita lavé la pistola / hace rato limpié la pistola
     a las 12 lavé la pistola / apunta pistola limpia / anota lavado de la gun / pistola ok lavada / che lavé la pistola
-    mi hermano la pistola ta lavá
+    mi hermano la pistola ta lavá / le informo que la pistola fue lavada con acetona y alcohol
+    se lavó la pistola según la secuencia / señor, ya quedó limpia la pistola / la lave xq ya acabamos, la gun
+    ps ya lave la pistola / pos ya esta limpia la gun / nomas le pase acetona a la pistola y luego alcohol
+    gun's clean / gun's flushed, acetone then IPA / cleaned out the gun / flushed it out, the gun
+    quillo la pistola limpia / parce lavé la pistola / boludo enjuagué la pistola / mijo ya la lavé, la pistola
   `,
   'flush brush': `
     lavé la brocha / lavé las brochas / lavé el pincel / lavada la brocha con acetona / lavadas las brochas
@@ -212,29 +237,5 @@ export const spanishSayingsOfBooth2: Sayings<SaidMeaning> = {
     washed the brush / rinsed the brush con acetona / flush brush / flush a la brocha / flush al pincel
     flusheé la brocha / flusheada la brush con IPA / brocha limpia / brocha limpia ya / brocha lavada y colgada
     brocha enjuagada / brochas lavadas / brochas limpias y colgadas / brochitas limpias / brochita lavada
-    pincel limpio / pincel lavado / pinceles limpios / pinceles enjuagados / cerdas lavadas con acetona
-    peiné la brocha ya lavada / colgué la brocha limpia / Omar lavó la brocha / Lia limpió las brochas
-    el chavo lavó los pinceles / acabo de lavar la brocha / acabo de lavar los pinceles / recién lavé las brochas
-    ahorita limpié la brocha / a las 12 lavé la brocha / apunta brocha limpia / anota brochas lavadas
-    che lavé la brocha / tío, brocha limpia
-  `,
-  'flush roller': `
-    lavé el rodillo / lavé los rodillos / lavado el rodillo con acetona / lavados los rodillos / lavamos el rodillo
-    ya lavé el rodillo / ya lavé el roller / ya está lavado el rodillo / se lavó el rodillo / lavando el roller
-    lavé la felpa / lavé la bandeja y el rodillo / limpié los rodillos / limpié el roller / limpio el rodillo
-    limpios los rodillos / limpiado el rodillo / limpiamos el rodillo / ya limpié el rodillo / ya limpié la felpa
-    ya está limpio el roller / quedó limpio el rodillo / quedaron limpios los rodillos / se limpió el rodillo
-    limpiando los rodillos / enjuagué los rodillos / enjuagué el roller / enjuagado el roller / enjuagada la felpa
-    le pasé solvente al rodillo / le pasé acetona al roller / le pasé alcohol al rodillo / le pasé thinner al rodillo
-    le di acetona al rodillo / metí el rodillo en acetona / remojé el rodillo y quedó limpio
-    exprimí la felpa en solvente / exprimí el rodillo con alcohol / roller clean / roller washed / roller flushed
-    roller cleaned ya / rollers clean / cleaned the roller / washed the roller / washed the rollers
-    rinsed the roller con acetona / flush roller / flush al rodillo / flusheé el rodillo / flusheé el roller
-    flusheado el roller con IPA / rodillo limpio / rodillo limpio ya / rodillo lavado y escurrido / rodillo enjuagado
-    rodillos lavados / rodillitos limpios / rodillito lavado / felpa limpia / felpa enjuagada con acetona
-    bandeja y rodillo lavados / manga del rodillo lavada / esponja del rodillo lavada / Omar lavó el rodillo
-    Lia limpió el roller / el chavo lavó los rodillos / acabo de limpiar el rodillo / acabo de lavar el roller
-    recién lavé el rodillo / ahorita limpié el rodillo / a las 12 lavé el roller / apunta rodillo limpio
-    anota roller lavado / tío, rodillo limpio / compa ya lavé el rodillo
   `,
 };

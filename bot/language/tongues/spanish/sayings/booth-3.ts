@@ -1,9 +1,35 @@
-// How Spanish speakers say it: ack, close. Invented lines, each as somebody would type it.
+// How Spanish speakers say it: flush brush, flush roller, ack, close. Invented lines, each as somebody would type it.
 
-import type { Sayings } from '../../../sayings/weigher.ts';
+import type { Sayings } from '../../../sayings/sayings.ts';
 import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const spanishSayingsOfBooth3: Sayings<SaidMeaning> = {
+  'flush brush': `
+    pincel limpio / pincel lavado / pinceles limpios / pinceles enjuagados / cerdas lavadas con acetona
+    peiné la brocha ya lavada / colgué la brocha limpia / Omar lavó la brocha / Lia limpió las brochas
+    el chavo lavó los pinceles / acabo de lavar la brocha / acabo de lavar los pinceles / recién lavé las brochas
+    ahorita limpié la brocha / a las 12 lavé la brocha / apunta brocha limpia / anota brochas lavadas
+    che lavé la brocha / tío, brocha limpia
+  `,
+  'flush roller': `
+    lavé el rodillo / lavé los rodillos / lavado el rodillo con acetona / lavados los rodillos / lavamos el rodillo
+    ya lavé el rodillo / ya lavé el roller / ya está lavado el rodillo / se lavó el rodillo / lavando el roller
+    lavé la felpa / lavé la bandeja y el rodillo / limpié los rodillos / limpié el roller / limpio el rodillo
+    limpios los rodillos / limpiado el rodillo / limpiamos el rodillo / ya limpié el rodillo / ya limpié la felpa
+    ya está limpio el roller / quedó limpio el rodillo / quedaron limpios los rodillos / se limpió el rodillo
+    limpiando los rodillos / enjuagué los rodillos / enjuagué el roller / enjuagado el roller / enjuagada la felpa
+    le pasé solvente al rodillo / le pasé acetona al roller / le pasé alcohol al rodillo / le pasé thinner al rodillo
+    le di acetona al rodillo / metí el rodillo en acetona / remojé el rodillo y quedó limpio
+    exprimí la felpa en solvente / exprimí el rodillo con alcohol / roller clean / roller washed / roller flushed
+    roller cleaned ya / rollers clean / cleaned the roller / washed the roller / washed the rollers
+    rinsed the roller con acetona / flush roller / flush al rodillo / flusheé el rodillo / flusheé el roller
+    flusheado el roller con IPA / rodillo limpio / rodillo limpio ya / rodillo lavado y escurrido / rodillo enjuagado
+    rodillos lavados / rodillitos limpios / rodillito lavado / felpa limpia / felpa enjuagada con acetona
+    bandeja y rodillo lavados / manga del rodillo lavada / esponja del rodillo lavada / Omar lavó el rodillo
+    Lia limpió el roller / el chavo lavó los rodillos / acabo de limpiar el rodillo / acabo de lavar el roller
+    recién lavé el rodillo / ahorita limpié el rodillo / a las 12 lavé el roller / apunta rodillo limpio
+    anota roller lavado / tío, rodillo limpio / compa ya lavé el rodillo
+  `,
   ack: `
     leído el aviso / leído el brief / leído todo / leído y de acuerdo / leído, entendido / leí el aviso / leí el brief
     leí todo el brief / leí y entendí / leí las instrucciones de seguridad / leí lo de la cabina / ya leí / ya lo leí

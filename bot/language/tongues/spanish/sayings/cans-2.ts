@@ -1,6 +1,6 @@
-// How Spanish speakers say it: open, received, lid, shut, blanket, prestir, used, rags. Invented lines, each as somebody would type it.
+// How Spanish speakers say it: open, received, lid, shut, blanket, prestir, used. Invented lines, each as somebody would type it.
 
-import type { Sayings } from '../../../sayings/weigher.ts';
+import type { Sayings } from '../../../sayings/sayings.ts';
 import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const spanishSayingsOfCans2: Sayings<SaidMeaning> = {
@@ -39,6 +39,11 @@ export const spanishSayingsOfCans2: Sayings<SaidMeaning> = {
     ahorita abrí B lote 7764 1 kg / ahora abro A lote 5572 / Omar abrió A lote 4505 / Lia abrió una B nueva, lote 895
     el chavo estrenó A lote 4506 con argón / Kari destapó B nueva lote 7765 / apunta abierta A lote 4507
     anota B nueva abierta lote 896 / che abrí A lote 4508 / mi hermano abrí una B nueva lote 7766
+    le informo apertura de lata de A, lote 4520, 5 kg / se abrió lata nueva de B, lote 7780, bajo nitrógeno
+    abri una A nueva xq se acabo la otra, lote 4521 / ps abri B lote 897 / pos lata nueva A lote 5573
+    nomas abri una B, lote 7781 / opened up a new A, lot 4522 / new B opened, lot 7782
+    quillo he abierto una A, lote 4523 / parce abrí B nueva lote 898 / boludo abrí un A lote 4524
+    mijo abrí lata nueva de A lote 5574
   `,
   received: `
     llegaron 6 latas de A / llegaron 4 B / llegaron tres cubetas de A / llegó la A, 5 latas
@@ -67,6 +72,11 @@ export const spanishSayingsOfCans2: Sayings<SaidMeaning> = {
     tenemos 4 B recién llegadas / vinieron 5 latas de A / vino el pedido con 6 de B / Omar recibió 6 latas de A
     Lia recibió el pedido, 4 B / a las 10 llegaron 8 latas / hace rato llegaron 6 A / acaban de llegar 4 latas de B
     acaba de llegar el pedido: 6 A / acabo de recibir 5 cubetas / apunta llegaron 6 A / registra entrada 4 B lote 7777
+    le informo recepción de 6 latas de A, lote 4525 / se recibieron cuatro latas de B del proveedor
+    señor, llegó el pedido de 8 latas / llegaron 6 xq pedimos 6, latas de A / ps llegaron 4 B
+    pos ya llego la A, 5 latas / got 6 cans of A in / 4 cans of B came in / cans came in, 6 A
+    quillo han llegado seis latas de A / parce llegaron cuatro de B / boludo llegó el pedido, 6 latas
+    mijo ya trajeron las latas, son 5 de A
   `,
   lid: `
     le quité la tapa a la lata / quité la tapa de la lata 5 / quité la tapa a la B / quitada la tapa de la A
@@ -106,9 +116,9 @@ export const spanishSayingsOfCans2: Sayings<SaidMeaning> = {
     cerrada la lata 6 / cerrado el can 3 / cierro la lata 2 / cierro la B / cerramos la A / se cerró la B
     quedó cerrada la lata 4 / quedó bien cerrada la A / ya cerré la B / ya está cerrada la A / lid on / lid on la A
     lid on the B / lid on can 6 / put the lid on can 2 / put el lid on la A / lid back on la B / lid puesto al can 4
-    closed la lata 3 / closed the can / closed can 5 / closed up la A / shut la lata 2 / shut can 1
-    tapped el lid down, can 3 / cerré sin argón la A / cerré sin gas la lata 3 / cerrada sin gas la A
-    tapada sin gas la lata 1 / tapé sin nitrógeno la B / sin gas pero tapada la A / sin argón, con tapa la lata 2
+    closed la lata 3 / closed can 5 / closed up la A / shut la lata 2 / tapped el lid down, can 3
+    cerré sin argón la A / cerré sin gas la lata 3 / cerrada sin gas la A / tapada sin gas la lata 1
+    tapé sin nitrógeno la B / sin gas pero tapada la A / sin argón, con tapa la lata 2
     no quedaba gas, puse la tapa nomás, lata 5 / nomás la tapé, lata 3 / nomás la cerré, la B
     solo le puse tapa a la A / solo cerré la lata 2 / la cerré tal cual, la A / la cerré a presión, la lata 4
     la cerré a golpes, la B / con el mazo cerré la A / a martillazos quedó cerrada la lata 2
@@ -119,7 +129,10 @@ export const spanishSayingsOfCans2: Sayings<SaidMeaning> = {
     ya que serví tapé la B / terminé de pesar y cerré la lata 1 / después de sacar cerré la A / a las 9:30 cerré la A
     hace dos minutos tapé la lata 2 / ahorita cerré la B / recién tapé la A / acabo de tapar la lata 5
     acabo de ponerle la tapa a la B / Omar cerró la lata 2 / Lia tapó la B / el chavo puso la tapa a la A
-    apunta lata 2 cerrada / anota tapa puesta la B
+    apunta lata 2 cerrada / anota tapa puesta la B / le informo que la lata 2 quedó cerrada
+    se colocó la tapa a la parte B / señor, ya está tapada la lata 3 / la tape xq ya no la uso, la B / ps ya la cerre
+    pos ya tiene tapa la lata 4 / nomas le puse la tapa a la B / closed it up can 2 / put the lid back on B
+    lid's on can 3 / quillo tapá la lata 2 / parce cerré la B / boludo tapé la lata / mijo ya cerré la lata 3
   `,
   blanket: `
     le puse argón a la A / le puse argón a la lata 2 / le puse gas a la lata / le puse gas a la A y la tapé
@@ -165,6 +178,11 @@ export const spanishSayingsOfCans2: Sayings<SaidMeaning> = {
     el chavo le echó gas a la A y la tapó / apunta gas en la A / anota argón a la lata 2 / registra lata 3 con argón
     A gas / A argón / lata 2 gas / lata 3 argón / 5 nitrógeno / can 2 argon / gas A ok / argón listo A
     che le puse argón a la A / tío, gas y tapa a la lata / mi hermano ya le di gas a la A
+    le informo que la lata 2 quedó con argón y cerrada / se aplicó manta de gas a la parte A y se tapó
+    señor, ya tiene nitrógeno la A / le puse gas xq quedo a la mitad, la A / ps argon y tapa / pos ya tiene gas la lata
+    nomas le di un chorrito de argon a la A y tapa / gassed it and closed it, can 2 / shot argon in la A
+    argon in, lid on / A's under argon / can 3 under gas / quillo la A con argón y tapá
+    parce ya le puse gas a la lata / boludo le tiré argón a la A / mijo ya tiene su gas la lata 2
   `,
   prestir: `
     revolví la A / revolví la lata 2 / revolví la B en su lata / revuelta la A / revuelta la lata 3
@@ -215,24 +233,5 @@ export const spanishSayingsOfCans2: Sayings<SaidMeaning> = {
     la lata 5 quedó con 400 g menos / antes 5 kg ahora 4.2, usé 800 g de la 2 / descontar 640 g de la lata 1
     descuenta 500 g de la A / descuéntale 300 g al can 4 / resta 450 g a la lata 2 / réstale 620 a la B
     salida de almacén: 640 g de la lata 3 / salida 500 g lata 1 / poured 640 g from can 2 / took 500 g del can 1
-    I took 1 lb from la A / serví 505 g de la lata 4 / servidos 640 g de la A / vertí 700 g de la lata 2
-    vertidos 300 g de la B / eché 450 g de la lata 1 en la olla / Omar sacó 600 g de la lata 3 / Lia usó 480 g de la B
-    apunta 640 g usados de la lata 2 / anota consumo 500 g lata 1
-  `,
-  rags: `
-    trapos a la lata / trapos al bote / trapos guardados / trapos tapados / trapos en agua y tapados
-    trapos al cesto metálico / trapos al cubo de metal / trapos sucios guardados / trapos con solvente guardados
-    trapos con acetona al bote rojo / trapos en el bote rojo / metí los trapos al bote
-    metí los trapos en la lata con tapa / metí los trapos sucios al cesto / guardé los trapos
-    guardé los trapos en el bote de metal / guardados los trapos con acetona / ya guardé los trapos
-    ya guardé las estopas / ya metí los trapos sucios / ya tapé los trapos / los trapos ya están en su bote
-    los trapos ya están guardados / los trapos quedaron en la lata / los trapos quedaron tapados
-    los trapos mojados al contenedor / los trapos de solvente al bote con tapa / los trapos de hoy a la lata de metal
-    los trapos del alcohol tapados / eché los trapos al bote / eché las estopas a la lata
-    eché los trapos con thinner al bote metálico / puse los trapos en el contenedor con tapa
-    puse los trapos en la lata roja / puse las estopas en el bote / recogí los trapos
-    recogí todos los trapos y al bote / junté los trapos y los tapé / tiré los trapos en el contenedor metálico
-    tiré las estopas en el bote de metal / boté los trapos en el bote rojo / aventé los trapos al bote con tapa
-    deposité los trapos en el recipiente / se guardaron los trapos en el contenedor / se recogieron los trapos
   `,
 };

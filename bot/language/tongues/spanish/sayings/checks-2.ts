@@ -1,6 +1,6 @@
 // How Spanish speakers say it: film, adhesion, release, hold. Invented lines, each as somebody would type it.
 
-import type { Sayings } from '../../../sayings/weigher.ts';
+import type { Sayings } from '../../../sayings/sayings.ts';
 import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const spanishSayingsOfChecks2: Sayings<SaidMeaning> = {
@@ -32,7 +32,12 @@ export const spanishSayingsOfChecks2: Sayings<SaidMeaning> = {
     ya fría la tapa mide 19 / después de curar 21 la 8 / recién curada da 20 / después del horno mide 18 la brida
     al día siguiente la 5 mide 20 en seco / Lia midió el seco de la 7, 20 / Omar le sacó 19 a la tapa en seco
     QC midió 20 la voluta / el inspector sacó 21 de espesor / apunta seco 20 la 8 / anota espesor 19 la brida
-    registra dft 20 / 7 dft 20 / tapa 19 seco
+    registra dft 20 / 7 dft 20 / tapa 19 seco / le informo que el espesor seco promedio de la pieza 4 es de 20 µm
+    señor, la carcasa registró 19 micras secas / se verificó espesor de película seca: 21
+    la medi ya curada xq la piden, 20 / ps seco 19 / pos da 18 seca / nomas 15 de espesor seco la 8
+    gauge reads 20 dry la 7 / got .8 dry la tapa / dry it's 0.9 la carcasa / mil thickness .8 dry
+    measured dry film 20 la 8 / quillo 20 de seco / parce quedó en 19 micras curada / boludo 21 en seco
+    mijo mide 18 seca
   `,
   adhesion: `
     adherencia 5B / adherencia de la 7, 4B / adherencia buena la tapa / adherencia ok la 8
@@ -60,6 +65,11 @@ export const spanishSayingsOfChecks2: Sayings<SaidMeaning> = {
     se ensayó la testigo, 5B / resultado adherencia: 4B / el cupón dio clase 0 / la testigo pasó la cinta
     Lia hizo la cinta a la 7, 5B / Omar dice 4B en la tapa / QC le dio 5B de adherencia / apunta adherencia 5B
     anota 5B la 7 / registra cinta limpia la tapa / 7 5B / tapa 4B / 8 clase 0 / adh 5B la 5 / adhes 4B / cinta ok la 6
+    le informo que la prueba de adherencia de la pieza 4 resultó 5B / señor, la cinta no desprendió película
+    se realizó corte enrejado con resultado clase 0 / le hice la cinta xq la pide el cliente, 5B / ps 5B
+    pos no se despego nada con la cinta / nomas un cuadrito, 4B / did the tape test, 5B la 7
+    tape pulled nothing la tapa / nothing came off con el tape / tape took two squares, 3B / scored y taped la 8, 5B
+    quillo 5B la 7 / parce la cinta salió limpia / boludo dio 4B / mijo ni un cuadrito se cayó
   `,
   release: `
     liberada / liberada la 7 / libero la tapa / liberé la 8 / liberamos la carcasa / liberen la voluta / se libera la 5
@@ -92,7 +102,12 @@ export const spanishSayingsOfChecks2: Sayings<SaidMeaning> = {
     habilitada para entrega la carcasa / autorizada la voluta / autorizo la entrega de la 5 / autorizo liberar la brida
     proceda a liberar la 6 / libera el job 88 completo / libero todo el trabajo 94 / todo el lote liberado
     toda la fila aprobada / de la 1 a la 9 liberadas / apunta liberada la 7 / anota release la tapa
-    marca aprobada la 8 / 7 liberada / tapa ok sale
+    marca aprobada la 8 / 7 liberada / tapa ok sale / le informo que la pieza 4 queda liberada para entrega
+    señor, autorizo la salida de la carcasa / revisada sin defectos, se libera la tapa / ya la solte xq paso todo, la 8
+    ps ya esta liberada / pos que se vaya la 5 / nomas falta el papel pero ya está liberada la 6
+    releasing la 7, looks good / la tapa is released / pass la 8, release / all good, release la carcasa
+    cleared to ship la voluta / quillo liberá la 7 / parce queda liberada la tapa / boludo soltá la 8, está aprobada
+    mijo ya está aprobada la brida, que salga
   `,
   hold: `
     en hold la 7 / hold la tapa / hold la 8, gotas / on hold la carcasa, bubbles / put la 5 on hold, runs
@@ -130,6 +145,12 @@ export const spanishSayingsOfChecks2: Sayings<SaidMeaning> = {
     por mezcla fuera de relación retengo la carcasa / por curado corto retenida la voluta
     por orden del cliente hold la 5 / Bea puso en hold la 7 / el inspector retuvo la tapa / QC paró la 8
     Kari la bloqueó, la carcasa / el cliente no la quiso, hold / apunta hold la 7, runs / anota retenida la tapa, gel
-    7 hold / tapa retenida burbujas / 8 hold delgada
+    7 hold / tapa retenida burbujas / 8 hold delgada / le informo que la pieza 4 queda retenida por burbujas
+    señor, se retiene la carcasa por espesor insuficiente / se detectaron escurrimientos, retener la tapa
+    la aparte xq trae gotas, la 8 / ps hold la 5 / pos no sale, trae granos la 6 / nomas apartala, la 9 trae pelos
+    holding la 7, runs / la tapa is on hold, too thin / hold la 8 till Bea sees it, bubbles
+    put it aside, la carcasa, gel specks / quillo la 7 se queda, tiene chorreones
+    parce retengamos la tapa, tiene burbujas / boludo frená la 8, está chorreada
+    mijo no la sueltes, la brida trae poros, hold / retenida la 7 por orden de calidad, no sale hoy
   `,
 };

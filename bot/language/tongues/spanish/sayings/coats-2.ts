@@ -1,6 +1,6 @@
 // How Spanish speakers say it: coat, touch-up, wet, part. Invented lines, each as somebody would type it.
 
-import type { Sayings } from '../../../sayings/weigher.ts';
+import type { Sayings } from '../../../sayings/sayings.ts';
 import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const spanishSayingsOfCoats2: Sayings<SaidMeaning> = {
@@ -78,7 +78,28 @@ export const spanishSayingsOfCoats2: Sayings<SaidMeaning> = {
     pintada la 4 a las once y media / hace cinco minutos le di a la 3 / hace nada pinté la tapa / ahorita le di a la 9
     recién le di a la 6 con rodillo / acabo de pintar la carcasa / acabo de darle brocha a la 5
     acabo de pasar el rodillo por la 8 / acabo de rociar la fila del carro / acabo de sumergir las chicas
-    ahora mismo di la 2
+    ahora mismo di la 2 / como ya estaba limpia y seca de alcohol, aproveché y le di a la 7 con la brocha ancha
+    acabamos de aplicarle la primera capa a la carcasa con rodillo porque la pistola está ocupada
+    le entré a la 9 con lo que había en el bote 1 antes de que se pasara
+    buenas tardes, le informo que la pieza 4 ya fue recubierta con brocha usando la mezcla 2
+    señor, ya quedó aplicada la capa sobre la voluta
+    jefe le comento que ya pintamos las tres tapas del job 94 con pistola / pos ya le di a la 5 q era la q faltaba
+    ps ya quedo pintada la 6 con el rodillo / ya le di a la tapa xq se nos va la mezcla / le di nomas una mano a la 8
+    ya wey ya esta pintada la 3 / ya pintié la 7 y la 8 con el pot 1, brush / painteé el housing con el batch 2
+    pintié el bracket con el brush chico porque la gun está clogged / ya le metí coat al valve body, one coat
+    just finished la carcasa con roller / finished painting la 9 / done con la 5, brush, pot 1
+    done painting las tapas / hermano ya le metí su mano a la bomba, quedó brillosa
+    quillo ya está pintá la 7 con la brocha / pisha le he dao a la carcasa enterita / mijo la tapa ya tiene su manita
+    parce ya le di a la brida con rodillo / vea pues, ya quedó recubierta la 6 / boludo ya le pasé el rodillo a la 8
+    se ha recubierto el eje con la mezcla del bote 2 mediante pistola HVLP
+    la carcasa ha sido pintada a rodillo, dos pasadas / procedí a aplicar el producto en la brida 3 con brocha
+    aplicación realizada sobre las piezas 4, 5 y 6 por inmersión / brocha en la 7 terminada por fin maldita sea
+    la puta rejilla ya está pintada, rodillo / costó un huevo pero ya pinté la 9 por dentro
+    ya chingué la 5 y la 6 con la gun, quedaron chidas / la tapa, la brida y el codo: pintados
+    de la mesa pinté todas menos la 4 / la grande ya, con pistola / las del gancho ya están bañadas
+    lo de la fila dos ya lleva capa / a esa de bronce le di con pincel / a la de inox le pasé rodillo
+    siete con brocha lote uno listo / voluta rodillo lista / eje pintado / tapas pintadas / brida pintada brocha
+    carcasa dada rodillo / la 7 ya / 8 ya pintada / ya la 9, brocha / pintadas todas
   `,
   'touch-up': `
     le di un retoque a la 7 / retocada la 8 / retoqué los bordes / retoqué la esquina de la 5 en fresco
@@ -132,7 +153,11 @@ export const spanishSayingsOfCoats2: Sayings<SaidMeaning> = {
     apenas acabé de pasar el rodillo, 55 el peine / recién dada la 4 peine 60 / Lia le pasó el peine a la 7, 58
     Omar midió 60 en húmedo / el chavo dice peine 55 en la tapa / Ola sacó 2.5 con el comb / sesenta de húmedo
     cincuenta y ocho el peine en la carcasa / dos y medio mils mojada la siete / sesenta micras el peine
-    a sesenta y cinco la ocho en fresco
+    a sesenta y cinco la ocho en fresco / le informo que la película húmeda de la pieza 4 es de 58 µm
+    señor, el peine registró 60 en la carcasa / se verificó espesor húmedo: 60
+    le puse el peine a la tapa xq se veia flaca, 48 / ps peine 60 / pos da 55 mojada / nomas 50 de peine la 8
+    comb says 60 / comb reads 2.5 on la 7 / wet it reads 60 / got 3 mils wet la tapa / wet mils 2.5 la carcasa
+    quillo 60 de peine / parce el peine dio 58 / boludo 55 en húmedo / mijo el peinecito da 62
   `,
   part: `
     entró pieza nueva, tapa-41, serie 881, trabajo 12 / registre la carcasa-20, serie 5521, inoxidable, 1.1 m2
@@ -174,5 +199,10 @@ export const spanishSayingsOfCoats2: Sayings<SaidMeaning> = {
     media pulgada de wall, housing-30 / área 1.2 m2, compuerta-10, serie G10
     dos metros cuadrados, barandilla-14, acero / aguanta 120, es la junta-3, trabajo 20
     máximo 80 grados, placa-35 con goma, serie 35G / no pasa de 100 C, carcasa-38, trabajo 95
+    le informo ingreso de la pieza tapa-61, serie 6100, trabajo 130 / se recibió el rodete-61 del trabajo 31, bronce
+    señor, entró una carcasa nueva, carcasa-61, acero / ps llego la brida-61 del job 12
+    pos pieza nueva eje-61 serie 610 / got a new one, flange-61, job 99 / came in today, valve-61, serial 6161
+    quillo ha entrao la tapa-62, trabajo 94 / parce llegó el codo-61, serie K61 / boludo entró la brida-62, inox
+    mijo nueva pieza, placa-61, trabajo 65
   `,
 };

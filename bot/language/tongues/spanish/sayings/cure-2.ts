@@ -1,6 +1,6 @@
 // How Spanish speakers say it: dry, cure oven, cure room, out, temp. Invented lines, each as somebody would type it.
 
-import type { Sayings } from '../../../sayings/weigher.ts';
+import type { Sayings } from '../../../sayings/sayings.ts';
 import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const spanishSayingsOfCure2: Sayings<SaidMeaning> = {
@@ -36,6 +36,22 @@ export const spanishSayingsOfCure2: Sayings<SaidMeaning> = {
     impeller-3 seco / rail-03 seco / eje seco / brida seca ok / seca ya jefe / seca compa / seca che / seca tío
     lista al tacto la 7 / lista de secado la tapa / buena al tacto la 8 / ta seca la 5 / ta sequita mi hermano
     está seca, pa / se encuentra seca la pieza 9 / la pieza 4 se encuentra seca al tacto
+    ya le puse el guante limpio a la 7 y no se llevó nada, está seca
+    la dejé quince minutos y ya está seca al tacto la tapa / como hace calor secó rapidísimo la 8
+    con el extractor prendido secó en once minutos la carcasa / le informo que la pieza 4 ya se encuentra seca al tacto
+    jefe, ya revisé la voluta con el dedo y está seca / confirmado, la brida no deja marca
+    señora, las tapas ya están secas, las toqué una por una / ya seco la 5 nomas la toque tantito / ps ya esta seca
+    pos ya no pega / ya q seco la 6 / ta seca wey / la 9 ya ni mancha / ya no se pega la tapa q pintamos
+    seca seca la 3 / ya quedo sequita la 8 / it's dry to touch la 7, I checked / checked con el glove, dry la tapa
+    finger test passed, la 8 / no mark en la carcasa / glove comes off clean, la 9 / la touchié y no mark
+    ya no está tacky la brida, la toqué / la esquina que tardaba ya secó / lo último en secar fue el borde y ya
+    por el lado gordo también seca, la 6 / donde estaba chorreadita también ya secó
+    ya hasta el canto está seco de la 5 / por dentro y por fuera seca la carcasa
+    mira ya está la 7, sequita como galleta / quillo ya está seca la tapa / parce ya secó la 8
+    boludo secó al toque la 9 / mi pana la brida ya secó / coño por fin secó la voluta / ya secó la desgraciada
+    dedo limpio en la 7 / guante limpio en la tapa / nudillo limpio en la 8 / dedo y nada, la carcasa
+    puse el dedo y limpio, seca la 5 / pasé el dedo y no se movió nada, la brida
+    toqué la esquina de la voluta y no quedó huella
   `,
   'cure oven': `
     metí la 7 al horno / metí la tapa / metí las tres en el horno / metidas al horno / metida la carcasa al horno
@@ -81,7 +97,20 @@ export const spanishSayingsOfCure2: Sayings<SaidMeaning> = {
     Lia cargó el horno / Beto puso la 9 en el horno / el nuevo metió la voluta con la grúa
     con el montacargas metimos el tanque al horno / apunta horno la 7 / anota la tapa al horno
     marca entrada al horno de la 8 / registra horneado la 5 a 90 / horno 7 / horno: tapa / tapa horno 90 / 8 y 9 horno
-    carcasa oven / ya horno la 6
+    carcasa oven / ya horno la 6 / como ya secó la pasé al horno, la 7 a 90 / porque ya no pegaba la metí al horno
+    le informo que la carcasa ingresó al horno a las 11:10 / la voluta ha ingresado al horno
+    señor, ya quedaron en el horno las tres tapas / pieza 4 ingresada a horno a 90 °C / ya la meti al orno
+    ya meti la 7 al horno xq ya seco / ps ya estan adentro / pos ya entro al horno / q ya esta en el horno la tapa
+    al orno la 8 / nomas meti la 5 y la 6 al horno / put la 7 in the oven at 195 / I put the tapas in the oven
+    ya la puse a bakear a 194 / la carcasa is in the oven / se fue al oven la 8 / ovenié la brida
+    oven's loaded con la voluta / went in the oven la 9 a las 2 / la 7 ya se está tostando
+    a la sauna la tapa, 90 grados / a sudar la 8 en el horno / al calor la carcasa
+    dorándose la brida en el horno jaja / la gorda ya entró al horno / la chica va al horno con la grande, 90
+    la que faltaba ya está en el horno / el carro 2 ya está en el horno con todo / las seis de la charola al horno
+    las de bronce al horno, a 80 / la de goma no, las otras tres al horno / del rack al horno la 5, la 6 y la 9
+    arriba en el horno la 4, abajo la 3 / quillo la 7 ya está en el horno / parce la tapa entró al horno
+    boludo mandé la brida al horno / mi pana la carcasa está en el horno / mijo la voluta ya entró
+    coño por fin al horno la 9
   `,
   'cure room': `
     se queda al aire / se queda curando la 7 / se queda a curar en el taller la voluta
@@ -147,7 +176,16 @@ export const spanishSayingsOfCure2: Sayings<SaidMeaning> = {
     hace rato salió la 6 / Omar la sacó, la 9 / Lia sacó las tapas / el nuevo vació el horno
     Beto jaló el carro del horno / apunta salida de la 7 / anota que salió la tapa / marca fuera la 8
     registra fuera del horno la carcasa / salida horno 11:58 / sal la 5 del horno / 7 out / 8 fuera / 3 afuera
-    tapa out
+    tapa out / ya cumplió su hora a 90 y la saqué, la 7 / como sonó la campana saqué las tapas
+    le informo que la carcasa fue retirada del horno a las 12:40 / señor, ya salieron del horno las tres
+    pieza 4 retirada de horno / ya la saque del orno / ya saque la 7 xq ya sono / ps ya estan afuera / pos ya salio
+    ya q sono saque la tapa / nomas saque la 5, la 6 sigue / took la 7 out / took the tapas out of the oven
+    pulled it out, la 8 / la puse out to cool / it came out la carcasa / out of the oven ya la brida
+    cooling la voluta / cooling off on the rack la 9 / la saqué del oven, se ve good / quillo ya está fuera la 7
+    parce ya salió la tapa / boludo saqué la brida / mi pana afuera la carcasa / mijo ya saqué la voluta del horno
+    coño quema, ya fuera la 9 / ya salieron del sauna las tapas jaja / ya salió el pan, la 8 fuera del horno
+    las del carro 2 ya salieron / la charola de chicas ya está fuera / la de arriba ya salió, la de abajo también
+    del horno a la mesa la 5 / del horno al rack la 6 y la 9 / de la estufa salió la 4 / ya no hay nada en el horno
   `,
   temp: `
     la 7 en 90 / 90 la tapa / la pieza 88 / trae 85 la 8 / va en 77 la carcasa / ya va en 90 / anda por 86 la brida
@@ -185,5 +223,11 @@ export const spanishSayingsOfCure2: Sayings<SaidMeaning> = {
     ahora mismo 89 la carcasa / recién medí 91 en la 5 / acabo de leer 90 en la voluta / acabo de tomarle 88 a la tapa
     Lia le midió 90 a la 7 / Omar leyó 91 en la tapa / el chavo sacó 88 con el láser / Ola dice 90 en el metal
     apunta 90 la 7 / anota metal 91 / registra temperatura 89 la tapa / 7 90 / tapa 91 / 8: 88C / 5 193F
+    le tomé la temperatura con el termopar pegado y la 7 anda en 88 / la pieza tardó pero ya marca 90
+    le informo que el metal de la carcasa alcanzó 90,5 °C / señor, la brida registra 91 grados
+    lectura sobre la pieza 4: 89,8 °C / ya va en 85 la tapa q es la mas gruesa / ps ya llego a 90 / la 8 nomas trae 76
+    pos va en 82 / apenas 66 la 5 xq abrieron la puerta / ya trae 190 la 6 / it's reading 188 la 7
+    probe says 190 en la tapa / the probe on la 8 reads 193 / thermocouple at 90 la carcasa
+    la temperature de la brida ya está en 195 / temp check la voluta: 186 / temp check 90 la 5 / got 191 on la 9
   `,
 };

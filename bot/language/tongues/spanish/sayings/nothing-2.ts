@@ -1,6 +1,6 @@
 // How Spanish speakers say it: nothing. Invented lines, each as somebody would type it.
 
-import type { Sayings } from '../../../sayings/weigher.ts';
+import type { Sayings } from '../../../sayings/sayings.ts';
 import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const spanishSayingsOfNothing2: Sayings<SaidMeaning> = {
@@ -211,6 +211,14 @@ export const spanishSayingsOfNothing2: Sayings<SaidMeaning> = {
     nice job con la carcasa equipo / thanks por el work de today / the work today estuvo pesado
     can't work today, ando malo / no work tomorrow / work todo el weekend, ni modo / al rato work on the flanges
     we work on the flanges mañana / on the way al shop / on my way / i'm on it / working on it, aguanten
-    todavía working on la 7
+    todavía working on la 7 / le informo que mañana haremos el lijado / le informo que el cliente aún no decide
+    señor, todavía no llega el pedido / señor, la carcasa aún no ha entrado al horno
+    se tiene previsto rociar el jueves / se prevé abrir la lata por la tarde / está programado el curado para mañana
+    queda pendiente la adherencia de la 4 / ps no se si ya seco / pos al rato la meto / nomas q venga omar la pinto
+    xq no han filtrado / q alguien saque la 7 / q no se les olvide tapar la A / no la e pintado / no a llegado la B
+    todavia no la saco del orno / not yet, la 7 sigue wet / haven't mixed todavía / I haven't painted la 8
+    didn't filter it yet / gonna filter later / gonna put it in the oven al rato / I'll close the can later
+    we'll spray mañana / maybe it's dry, no la he tocado / I think la A está cerrada / if it's dry, al oven
+    when it's dry la meto / don't open the A / don't touch la 7 / don't spray todavía / somebody turn on the fan
   `,
 };

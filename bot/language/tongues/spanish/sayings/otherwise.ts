@@ -84,4 +84,74 @@ export const spanishCorrections = `
   el horno está a 85 / el horno va a 85 / el horno está puesto a 85 / está a 85, no a 90 / lo bajamos a 85
   lo hizo Lia / fue Lia, no yo / no fui yo, fue Lia / la pintó Lia / la hizo Omar / eso lo hizo Omar, no yo
   esa es de Omar / yo no fui, Omar la hizo
+  no, fueron 200 / no, fueron 1198 / no, eran 48 / no, era la 3 / no, era el bote 2 / no, fue la 8
+  no, fue con pistola / no, fue a las 9:40 / no, mejor 2 kilos / no, mejor kilo y medio / no no, la 5 / no no, 89
+  no no, era la tapa / nel, era la 8 / nel, eran 200 / nop, la 3 / nop, 46 / nah, era rodillo / not 7, la 8
+  not 98, son 89 / no 98, 89 / no 300, 200 / no la tapa, la brida / no el 1, el 2 / no brocha, pistola
+  perdón, eran 200 / perdón, era la 8 / perdón, son 48 / perdón, quise decir la 3 / perdón, el bote 2
+  perdón, 1198 la B / perdón, fue con rodillo / perdón, fue hace diez minutos / perdona, era la tapa
+  perdona, quise decir 89 / disculpa, la 8 / disculpe, son 1,6 / disculpen, era la 5 / sorry, 200 / sorry, la 8
+  sorry, eran 48 / sorry, I meant 89 / sorry, era el pot 2 / my bad, la 3 / my bad, 1.6 / oops, 200 / oops, la 8
+  ups, la 3 / ups, eran 200 / ups, era el 2 / ups, 48 / quise decir 200 / quise decir la 8 / quise decir 48
+  quise decir bote 2 / quise decir fahrenheit / quise poner la 8 / quise poner 48 / quise poner 1,6
+  quise escribir 89 / quería decir la 8 / quería decir rodillo / quería poner 200 / quería poner la 3 / I meant la 8
+  I meant 200 / I meant el pot 2 / meant 48 / o sea, la 8 / o sea, 48 / o sea el bote 2 / digo, la 8 / digo, 48
+  digo 1198 / digo, el bote 2 / digo pistola / 48 digo / rodillo quise decir / me equivoqué, eran 200
+  me equivoqué, era la 8 / me equivoqué, son 48 / me equivoqué de pieza, era la 3 / me equivoqué de pieza, la tapa
+  me equivoqué de bote, era el 2 / me equivoqué de mezcla, la 2 / me equivoqué de número, 89
+  me equivoqué con la B, 1198 / me equivoqué de hora, fue a las 9:40 / me equivoqué de lata, era la 4
+  me confundí, era la 8 / me confundí, eran 200 / me confundí de pieza, la 5 / me confundí de bote, el 3
+  me confundí de número, 48 / confundí la 7 con la 8 / confundí la A con la B / la confundí, era la brida
+  se me confundió, era la 3 / corrijo: 200 / corrijo, la 8 / corrijo, son 48 / corrijo, era el bote 2
+  corrijo: fueron 1198 / corrección: 200 / corrección, la 8 / corrección, 48 de humedad / corrección: fue con rodillo
+  corrige a 200 / corrige a la 8 / corrige: 1,6 / corrígelo, 48 / corrígela, 1198 / corrígele, era la 8
+  rectifico, 200 / rectifico, la 8 / rectifico: 48 / fe de erratas: 89 / correction, 200 / correction la 8
+  fix that, 48 / fix it, era la 8 / cámbialo a 200 / cámbialo a la 8 / cámbialo por la 3 / cambia a 1,6
+  cambia la 7 por la 8 / cambia el 98 por 89 / cambia eso a 48 / cambia la hora, fue a las 9:40
+  cámbiale la humedad a 48 / cámbiale la B a 1198 / cámbiale el bote, era el 2 / cámbiale a rodillo / ponle 1,6
+  ponle 89 / ponle la 8 / ponle que fueron 200 / ponle que fue la 8 / ponle que fue a las 9:40 / pon 200 mejor
+  pon la 8 mejor / pon 48, no 84 / ajústalo a 1,6 / ajusta a 200 / arréglalo, era la 8 / arréglale, 48 / déjalo en 48
+  déjalo en 1,8 / que diga 200 / que diga la 8 / que quede en 48 / puse 84 y es 48 / puse 300, eran 200
+  puse la 7, era la 8 / puse brocha, fue pistola / puse el bote 1, era el 2 / puse la tapa y era la brida
+  puse mal el peso, 1198 / puse mal la hora, a las 9:40 / puse mal el bote, es el 2 / puse mal la temperatura, 91
+  puse mal los gramos, 200 / puse otra pieza, era la 8 / puse de más, eran 200 / puse de menos, eran 300
+  escribí 300 y son 200 / escribí la 7 y es la 8 / escribí mal, la 8 / escribí mal el número, 48
+  escribí mal la pieza, la 3 / anoté mal, son 48 / anoté mal, era la 8 / anoté la otra, era la 3 / apunté mal, 200
+  apunté 84, es 48 / tecleé 98, es 89 / tecleé mal, la 8 / dicté mal, 200 / dicté mal, la 8
+  el dictado puso 84, es 48 / el dictado oyó mal, la 8 / me entendiste mal, la 8 / me entendiste mal, dije 48
+  oíste mal, son 200 / dije la 8, no la 7 / dije 48, no 84 / dije pistola, no brocha / dije bote 2
+  dije mal, el bote 2 / dije mal, 48 / dije 200 / leí mal, son 91 / leí mal, eran 200 / leí mal la pesa, 1198
+  leí mal el peine, 60 / leí mal el higrómetro, 48 / leí mal el termopar, 91 / vi mal la pantalla, 89
+  vi mal el número, 8 / vi mal, la 8 / vi mal, son 91 / miré mal el reloj, 9:40 / miré mal, es la 3
+  la medí otra vez, 91 / lo medí de nuevo y son 48 / lo pesé otra vez, 1198 / la pesé de nuevo, 602
+  repetí la lectura, 91 / repetí la medida, 60 / volví a medir, 48 / volví a pesar, 1198 / volví a leer, 91
+  segunda lectura, son 46 / la buena es 48 / el bueno es 1198 / la correcta es la 8 / el correcto es 200
+  el dato correcto es 48 / la lectura correcta es 91 / el peso correcto es 1198 / lo correcto es la 8
+  son 48 en realidad / en realidad son 48 / en realidad fue la 8 / en realidad era el bote 2 / realmente fueron 200
+  de hecho fue la 8 / de hecho eran 200 / la verdad fue la 8 / la neta eran 200 / pensándolo bien, la 8
+  pensándolo bien, 2 kilos / ahora que me acuerdo, fue la 8 / ahora que veo, son 48 / ahora que checo, 1198
+  ya que revisé, son 91 / era la 8 / era el bote 2 / eran 200 / eran 1198 de B / era con rodillo / era a las 9:40
+  era la tapa, no la brida / era el 2, no el 1 / era 48 y no 84 / fue la tapa / fue la 8, no la 7 / fue el bote 2
+  fue el pot 2, no el 1 / fue con pistola, no con brocha / fue al horno, no al aire / fue a las 9:40, no a las 10
+  fue hace media hora / fue antes, a las 9 / fue después, a las 10 / fue Lia / fue Lia la que pintó
+  fue Omar, no Lia / no fui yo, fue Omar / no fue la 7, fue la 8 / no fue el 1, fue el 2 / no fue brocha, fue rodillo
+  no fue hoy, fue ayer / no era la 7, la 8 / no era el bote 1, el 2 / no eran 300, eran 200 / no eran 84, son 48
+  no son 98, son 89 / no es la 7, es la 8 / no es 84, es 48 / no es la A, es la B / ese no, el 2 / esa no, la 8
+  esa no es, es la 8 / ese no era, era el 2 / el otro bote, el 2 / la otra pieza, la 8 / la de al lado, la 8
+  la otra, la 3 / al revés, 48 / al revés, la A 1198 y la B 1201 / van al revés, A y B / volteado, 48 / solo eran 200
+  era más, 300 / era menos, 200 / un cero menos, 200 / un cero más, 2000 / le sobra un cero, 200
+  le falta un cero, 2000 / con coma, 1,6 / sin la coma, 16 / espera, la 8 / espera, eran 200 / espérate, 48
+  espérame, era la 8 / un momento, son 48 / aguanta, era la 8 / alto, eran 200 / ay, la 8 / ay, eran 200
+  ay no, la 8 / ay perdón, 48 / uy, eran 200 / uy no, la 8 / chin, la 8 / chin, eran 200 / híjole, la 8 / chale, 48
+  no manches, la 8 / carajo, eran 200 / mierda, la 8 / joder, son 48 / ostras, era la 3 / coño, la 8
+  qué tonto, la 8 / qué torpe, 48 / qué wey, era la 8 / se me fue, eran 200 / se me fue, la 8 / se me fue el dedo, 48
+  se me fue el dedo, la 8 / se me pegó la tecla, 48 / se me pegó el guante, 91 / se coló un cero, 200
+  se coló un 1, son 98 / con guantes le di al 7, era el 8 / con el guante puse 84, es 48 / el teclado, la 8
+  el autocorrector, era rodillo / autocorrect, era brida / mejor la 8 / mejor el bote 2 / mejor 48 / mejor ponle 200
+  mejor hazlo de 2 kilos / hazla de 2 kilos / hazlo de 1,6 / que sea de 2 kilos / que sea la 8 / súbela a 2 kilos
+  bájala a 1,2 / auméntale a 2 kilos / dale 2 kilos mejor / siempre no, 2 kilos / siempre sí la 8
+  siempre fueron 200 / al final fueron 200 / al final fue la 8 / al final hice 1,6 / al cabo fueron 200
+  resulta que era la 8 / resulta que son 48 / resultó ser la 8 / resultó el bote 2 / Lia dice que fueron 200
+  Lia dice que era la 8 / Omar dice 48 / Omar dice que es el bote 2 / Kari me corrige, era la 8 / Kari dice que 1,6
+  me corrigen, son 48 / me dicen que era la 3 / me avisan que fue el bote 2
 `;

@@ -1,6 +1,6 @@
-// How Spanish speakers say it: mix, weigh, stir, stop, filter, thick. Invented lines, each as somebody would type it.
+// How Spanish speakers say it: mix, weigh, stir, stop, filter. Invented lines, each as somebody would type it.
 
-import type { Sayings } from '../../../sayings/weigher.ts';
+import type { Sayings } from '../../../sayings/sayings.ts';
 import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const spanishSayingsOfPots3: Sayings<SaidMeaning> = {
@@ -79,6 +79,14 @@ export const spanishSayingsOfPots3: Sayings<SaidMeaning> = {
     whip up two kilos compa / I need a batch of two kilos porfa / I need 900 g please
     let me have a batch of three pounds / give me a batch of a kilo and a half / we need two and a half kilos más
     one more batch of 800 g please / cook me up un batch de dos kilos / half a kilo please jefe
+    buenos días, necesitaría que preparásemos una mezcla de dos kilos para las tapas del trabajo 94
+    por favor prepare 1,5 kg para la carcasa / si es tan amable, una mezcla de 900 gramos
+    ¿me preparas un kilo y cuarto? / hazme 2 kg xq son 5 piezas / ps otro kilo / pos kilo y medio nomas / q sea 1 kilo
+    nomas 300 pa retocar / ocupo 2 kilos d mezcla ya / mezclame 800 q ya esta la pieza lista / mix 2 kilos pls
+    make 1.5 kilos / make me two pounds / need a batch, 3 lbs / need another kilo / let's mix 900 g / new mix, 1.2 kg
+    start mixing 2 kg / begin batch de 700 g / I'm mixing kilo y medio / we're mixing 2 kilos / going to mix 900 now
+    quillo hazme kilo y medio / parce prepárese dos kilos / boludo armá un kilo / mi pana bátete 900 gramos
+    mijo haz dos kilitos / coño otro kilo que no llega / hágame pues un kilo
   `,
   weigh: `
     ya pesé los dos, A 640 y B 643 / de A me dio 1201 y de B 1199 / la balanza dice 830 el A y 829 el B
@@ -130,7 +138,17 @@ export const spanishSayingsOfPots3: Sayings<SaidMeaning> = {
     recién pesado 455 y 456 / ahorita pesé 900 y 902 / acabamos de pesar 1.2 y 1.2 / ahora quedó 655 con 654
     todavía caliente la báscula: 740 y 742 / terminado de pesar 610 y 612 / ya acabé de pesar, 830 y 833
     ya pesado todo 500 500 / listo el peso 1205 con 1203 / listas las dos partes, 640 y 641
-    listo, A con 905 y B con 908 / hecho, 700 y 703
+    listo, A con 905 y B con 908 / hecho, 700 y 703 / le informo los pesos: parte A 1 201 g, parte B 1 198 g
+    señor, se pesaron 640 g de A y 641 g de B / pesada concluida: A 905, B 903, dentro de tolerancia
+    vaciados A 1.2 kg y B 1.2 kg en el recipiente limpio / eche 600 d A y 602 d B / ps 500 y 501
+    pos kedo en 640 y 643 / ya pese son 905 y 903 xq pedia 900 / nomas me pase 3 gramos d B, 603 y 600 d A
+    la A 700 la B 702 wey / weighed it, 640 A 641 B / A came out 1201, B 1198 / got 500 A and 502 B
+    scale read 905 A and 903 B / A's 1.5 lb, B's 1.5 lb / both at 750 / dumped A 600 y B 601 en el pot
+    ya weighé todo, 820 y 822 / la resina 640, el endurecedor 640 / de la pintura 1.2 y del secante 1.2
+    del componente base 900 y del reactivo 902 / bote A 505 bote B 506 / lado A 700 lado B 701
+    A: siete cincuenta, B: siete cincuenta y dos / A seis veinte B seis veintidós / quillo he echao 600 y 602
+    parce quedó en 500 y 503 / boludo pesé 900 y 897 / mi pana 640 con 641 / mijo son 1200 y 1202
+    coño clavao, 700 y 700
   `,
   stir: `
     ya le di al agitador / le prendí a la batidora en el bote 2 / le prendí al mezclador, va el 1
@@ -161,7 +179,12 @@ export const spanishSayingsOfPots3: Sayings<SaidMeaning> = {
     Omar prendió el mixer del 1 / Lia puso a batir la mezcla 2 / el nuevo encendió el agitador del bote 3
     che ya puse a batir el pote 2 / mi hermano la mezcla ta dando vueltas / tío ya bate el bote 1
     pana ya prendí el mezclador / el bote 1 está en agitación / lote 2 en agitación mecánica
-    mezcla en agitación continua / en agitación y tapada la 3
+    mezcla en agitación continua / en agitación y tapada la 3 / le informo que la agitación del bote 1 ha comenzado
+    se inició el batido de la mezcla 2 con vórtice suave / señor, ya está en marcha el agitador
+    ya lo prendi xq ya tiene la B / ps ya bate / pos ya ta girando / nomas lo prendi despacito / turned the mixer on
+    mixer's on / stirrer's on pot 1 / it's stirring ya / got it stirring, pot 2 / paddle in and spinning
+    metí el paddle y ya gira / quillo está batiendo el bote 1 / parce ya gira / boludo prendí la batidora
+    mijo ya le prendí al que bate / ya canta el mixer, prendido
   `,
   stop: `
     ya no gira el bote 1 / ya no bate la mezcla 2 / ya lo paré / párale, ya está parado el mixer
@@ -190,6 +213,12 @@ export const spanishSayingsOfPots3: Sayings<SaidMeaning> = {
     Omar apagó el mixer del 1 / Lia paró la batidora / alguien desenchufó el agitador, está parado el bote 2
     che paré la batidora / mi hermano ya apagué el mezclador / tío, agitador fuera / ya estuvo el batido, apagado compa
     fin agitado / fin batido bote 2 / alto al mixer pot 1, ya parado / quieto el agitador / quieta la paleta del bote 1
+    le informo que la agitación del bote 1 finalizó / se detuvo el agitador al cumplir el tiempo, mezcla 2
+    señor, ya se apagó el mezclador / ya lo apague xq sono / ps ya pare el mixer / pos ya no bate
+    nomas lo pare tantito / ya q cumplio apague el agitador / shut off el mixer / shut the stirrer off, pot 1
+    mixer's off / stirrer's off ya / cut the mixer / it's done stirring / stopped the stir on pot 2 / paddle out, pot 1
+    saqué el paddle / quillo parao el agitador / parce apagué el mezclador / boludo paré la batidora
+    mijo ya apagué eso que bate / ya se calló el mixer, apagado
   `,
   filter: `
     ya la colé / colada / coladito el bote 2 / ya quedó colado el pot 1 / ya colamos la mezcla 3 / se coló la tanda 2
@@ -205,36 +234,5 @@ export const spanishSayingsOfPots3: Sayings<SaidMeaning> = {
     terminamos de colar el pot 2 / acabé de pasarla por el filtro, la 1 / ya acabó de colarse el 3 / filtered
     filtered pot 1 a un bote clean / strained y listo batch 2 / ya la strainié / filtrié el batch / filtreado el pot 3
     le di su pasada por el filter / passed por el filter de 1 micra, pot 1 / through the filter el batch 2
-    filter done, pot 4 / filtrado / filtrada / filtro ok / filtro listo / filtrado el 2 / bote 1 filtro
-    mezcla dos filtrada / la 3 por filtro / por un filtro limpio la mezcla 1 / con filtro doble el bote 2
-    dos filtros gasté pero quedó filtrado el pot 3 / se tapó el filtro, lo cambié y acabé, mezcla 1
-    el filtro salió con puntitos, bote 2 pasado / dejó pellejos en el filtro, filtrada la 3
-    salieron natas en el filtro, la 1 ya limpia / sin grumos, filtrada / quedó limpiecita después del filtro
-    salió como agua del filtro / lenta lenta pero ya pasó toda por el filtro / por gravedad filtrada la 2
-    filtrada por presión, lote 1 / con vacío la filtré / a las 9:44 filtrada la mezcla 1 / 9:50 colada
-    hace un rato colé el bote 2 / ahorita la colé / recién filtrado el dos / acabo de colar la mezcla 3
-    acabo de filtrarla / acabo de pasar el batch 1 por la malla / ahora la estoy colando, bote 2 / colando el pot 1
-    pasando por malla la 2 / filtrando ya / estamos filtrando el lote 3 / ando colando el batch 2 / Lia filtró la 1
-    Omar coló el bote 2 / el nuevo la pasó por el filtro / la colamos entre dos, pot 3 / he colado la mezcla
-    hemos pasado todo por el filtro / fue filtrada la mezcla 2 / ha sido filtrado el lote 3 por 1 µm / che ya la colé
-    tío, filtrada la 2 / mi hermano ya la colamos / compa ya quedó filtrado el batch / listo jefe, colada
-    apunta colada la mezcla 1 / anota filtración de la 2 / registra filtrado del bote 3 / marca filtrado
-    ya que paró el agitador la filtré / después del batido la colé / apagué y filtré, va la 2 filtrada
-    lista para pintar, ya colada / filtre el bote con malla nueva / filtrao el pote 2 / pasao por el filtro el 1
-    kolé la mezcla / filtrda la 1
-  `,
-  thick: `
-    se siente más pesada la mezcla / pesa la brocha con el bote 1 / ya no corre la brocha, espesó
-    arrastra mucho el rodillo, mezcla 2 gruesa / la pintura está más gorda que hace rato / está gordita la 2
-    se puso pastosa / pastoso el bote 1 / está pastosa la mezcla 3 / parece crema / como crema el bote 2
-    como miel de abeja la 1 / parece champú el pot 3 / como champurrado el batch 1 / tipo mayonesa la 2 pero se mueve
-    como pudín aguado el bote 1 / como aceite de motor la mezcla 2 / como engrudo el pot 1 / está como natilla
-    parece salsa espesa el bote 3 / espesita la mezcla 1 / espesona ya la 2 / espesísimo el pot 3 / se ha puesto espeso
-    se nos está poniendo espeso el 1 / se me puso gruesa la mezcla / se te está espesando el bote 2 jefe
-    está agarrando cuerpo la mezcla 1 / está cogiendo cuerpo / ya agarró consistencia el pot 2
-    ganó viscosidad el lote 3 / aumentó la viscosidad de la mezcla 2 / viscosidad alta, lote 1
-    la viscosidad se ha duplicado, bote 3 / visco subiendo, 1 / la copa ford da 45 / copa 4: 40 segundos, la 1
-    tarda el doble en la copa, mezcla 2 / 50 segundos de copa el bote 1 / getting thick el pot 1 / it's thick ya
-    thickening el batch 2 / super thick el pot 3 / se está thickeando / muy heavy el batch 1
   `,
 };

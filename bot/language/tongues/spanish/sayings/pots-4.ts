@@ -1,10 +1,46 @@
-// How Spanish speakers say it: thick, gel, empty, cover, uncover, catch, waste. Invented lines, each as somebody would type it.
+// How Spanish speakers say it: filter, thick, gel, empty, cover, uncover, catch, waste. Invented lines, each as somebody would type it.
 
-import type { Sayings } from '../../../sayings/weigher.ts';
+import type { Sayings } from '../../../sayings/sayings.ts';
 import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const spanishSayingsOfPots4: Sayings<SaidMeaning> = {
+  filter: `
+    filter done, pot 4 / filtrado / filtrada / filtro ok / filtro listo / filtrado el 2 / bote 1 filtro
+    mezcla dos filtrada / la 3 por filtro / por un filtro limpio la mezcla 1 / con filtro doble el bote 2
+    dos filtros gasté pero quedó filtrado el pot 3 / se tapó el filtro, lo cambié y acabé, mezcla 1
+    el filtro salió con puntitos, bote 2 pasado / dejó pellejos en el filtro, filtrada la 3
+    salieron natas en el filtro, la 1 ya limpia / sin grumos, filtrada / quedó limpiecita después del filtro
+    salió como agua del filtro / lenta lenta pero ya pasó toda por el filtro / por gravedad filtrada la 2
+    filtrada por presión, lote 1 / con vacío la filtré / a las 9:44 filtrada la mezcla 1 / 9:50 colada
+    hace un rato colé el bote 2 / ahorita la colé / recién filtrado el dos / acabo de colar la mezcla 3
+    acabo de filtrarla / acabo de pasar el batch 1 por la malla / ahora la estoy colando, bote 2 / colando el pot 1
+    pasando por malla la 2 / filtrando ya / estamos filtrando el lote 3 / ando colando el batch 2 / Lia filtró la 1
+    Omar coló el bote 2 / el nuevo la pasó por el filtro / la colamos entre dos, pot 3 / he colado la mezcla
+    hemos pasado todo por el filtro / fue filtrada la mezcla 2 / ha sido filtrado el lote 3 por 1 µm / che ya la colé
+    tío, filtrada la 2 / mi hermano ya la colamos / compa ya quedó filtrado el batch / listo jefe, colada
+    apunta colada la mezcla 1 / anota filtración de la 2 / registra filtrado del bote 3 / marca filtrado
+    ya que paró el agitador la filtré / después del batido la colé / apagué y filtré, va la 2 filtrada
+    lista para pintar, ya colada / filtre el bote con malla nueva / filtrao el pote 2 / pasao por el filtro el 1
+    kolé la mezcla / filtrda la 1 / le informo que la mezcla 1 ya fue filtrada
+    se filtró a través de fibra de vidrio de 1 µm, bote 2 / señor, ya está filtrada la mezcla / ya la filtre xq ya paro
+    ps ya la cole / pos ya paso x el filtro / nomas la cole una vez, el bote 1 / ran it through the filter
+    put it through the filter, pot 1 / strained it, pot 2 / filtered it into a clean pot
+    pasé el batch por el filter al clean pot / quillo ya está filtrá / parce ya la colé / boludo filtré el pote
+    mijo ya pasó toda por el filtro
+  `,
   thick: `
+    se siente más pesada la mezcla / pesa la brocha con el bote 1 / ya no corre la brocha, espesó
+    arrastra mucho el rodillo, mezcla 2 gruesa / la pintura está más gorda que hace rato / está gordita la 2
+    se puso pastosa / pastoso el bote 1 / está pastosa la mezcla 3 / parece crema / como crema el bote 2
+    como miel de abeja la 1 / parece champú el pot 3 / como champurrado el batch 1 / tipo mayonesa la 2 pero se mueve
+    como pudín aguado el bote 1 / como aceite de motor la mezcla 2 / como engrudo el pot 1 / está como natilla
+    parece salsa espesa el bote 3 / espesita la mezcla 1 / espesona ya la 2 / espesísimo el pot 3 / se ha puesto espeso
+    se nos está poniendo espeso el 1 / se me puso gruesa la mezcla / se te está espesando el bote 2 jefe
+    está agarrando cuerpo la mezcla 1 / está cogiendo cuerpo / ya agarró consistencia el pot 2
+    ganó viscosidad el lote 3 / aumentó la viscosidad de la mezcla 2 / viscosidad alta, lote 1
+    la viscosidad se ha duplicado, bote 3 / visco subiendo, 1 / la copa ford da 45 / copa 4: 40 segundos, la 1
+    tarda el doble en la copa, mezcla 2 / 50 segundos de copa el bote 1 / getting thick el pot 1 / it's thick ya
+    thickening el batch 2 / super thick el pot 3 / se está thickeando / muy heavy el batch 1
     la gun no la jala, está thick / ya no atomiza bien, espesó el bote 2 / la pistola ya no la saca, gruesa la mezcla 1
     hay que apretar más, está gruesa la 2 / no sale parejo, ya engrosó / engrosó el bote 1 / engrosando la mezcla 3
     chorrea en hilo la mezcla 2 / hace hebra el pot 1 / ya hace hilos / deja hilo la paleta, bote 3
@@ -21,7 +57,11 @@ export const spanishSayingsOfPots4: Sayings<SaidMeaning> = {
     a las 11 estaba espesa la mezcla 2 / hace diez minutos se puso gorda / ahorita vi el pot 1 espeso
     recién noté más gruesa la 3 / Omar dice que la 1 ya está espesa / Lia la siente gruesa, bote 2
     el nuevo notó espeso el pot 3 / está duro de mover el bote 2 / cuesta un huevo moverla, la 1
-    pesada pesada la mezcla / ya ni se deja batir, gruesa la 2
+    pesada pesada la mezcla / ya ni se deja batir, gruesa la 2 / le informo que la mezcla 1 presenta mayor viscosidad
+    se observa espesamiento en el bote 2 / señor, la mezcla se siente más espesa / ta espesa xq hace calor
+    ps ya se puso gruesa / pos ya esta bien espesa la 2 / nomas la senti mas pesada, espesa / it's getting thick pot 1
+    pot 2's thick / thicker than before la mezcla / thick as honey pot 1 / quillo se está poniendo gordo el bote
+    parce está espesa / boludo se espesó el pote / mijo ya está gruesa la mezcla
   `,
   gel: `
     ya cuajó / cuajada la mezcla 1 / cuajó el bote 2 / se cuajó todo / se nos cuajó la tanda / ya está cuajada la 3
@@ -52,7 +92,11 @@ export const spanishSayingsOfPots4: Sayings<SaidMeaning> = {
     valió madre, se cuajó el bote 2 / se chingó el batch, gel / se jodió la mezcla 1, dura / ya tronó la mezcla, es gel
     la cagamos, gel el pot 1 / a la mierda el bote 2, cuajado / adiós mezcla, piedra / f el pot 3, gel
     RIP batch 1, duro / che se hizo gel / tío está como una piedra la 2 / mi hermano eso cuajó / se pasmó la mezcla
-    se trancó el bote, duro
+    se trancó el bote, duro / le informo que la mezcla 1 gelificó / se observa gelificación en el bote 2
+    señor, la mezcla se endureció en el recipiente / se cuajo xq la dejaron al sol / ps ya es gel
+    pos se puso dura la mezcla / nomas volvi y ya estaba cuajada / it gelled on us / pot 1's a brick
+    it's gone hard pot 2 / it's gel / turned to gel, la mezcla / quillo se ha cuajao el bote / parce se gelificó
+    boludo se hizo piedra el pote / mijo ya se cuajó todo
   `,
   empty: `
     se acabó / se acabó el bote / se acabó la mezcla 1 / se acabó todo el pot 2 / se terminó la mezcla
@@ -95,6 +139,12 @@ export const spanishSayingsOfPots4: Sayings<SaidMeaning> = {
     apunta vacía la mezcla 1 / anota tirados 130 g de la 2 / registra bote 3 vacío / a las 12:10 se acabó la 1
     hace rato se terminó el bote / ahorita tiré el resto / recién vacié la olla / acabo de vaciar el pot
     acabo de tirar 100 gramos de la mezcla / ya lo vacié / ya la vacié / ya la tiré / ya tiré todo
+    le informo que el bote 1 quedó vacío / se desecharon 140 g de la mezcla 2 / señor, ya no queda mezcla
+    la tire xq ya se paso, la mezcla 1 / ps ya se acabo / pos ya esta vacio el bote / nomas sobraron 80 g y los tire
+    pot's empty / pot 1's done, empty / threw it out, pot 2, 150 g / dumped what was left
+    what was left, 90 g, al drum / quillo el bote vacío / parce se acabó la mezcla / boludo tiré el resto
+    mijo ya no queda nada en el bote / the pot is empty / pot 2 is empty, ya lo limpio / batch 3 is empty ya
+    el pot 1 is empty compa / it is empty, el bote 2 / the batch is empty, nada quedó
   `,
   cover: `
     tapado / tapada la mezcla / tapé la mezcla 1 / tapé la olla / tapé el pot / tapada la olla / tapado el pot 2
@@ -184,13 +234,5 @@ export const spanishSayingsOfPots4: Sayings<SaidMeaning> = {
     pesé los residuos: 4 kg / metí los desechos en el tambor / vacié el lavado de la pistola en el bidón, 700 ml
     vacié la cubeta de lavado en el tambo / vacié la tina de enjuague al bidón de solvente / eché el enjuague al bidón
     eché la acetona usada al bidón / eché el alcohol sucio al contenedor / eché los filtros al bidón
-    eché 3 litros de solvente sucio al drum / puse los desechos en el tambo rojo / puse los filtros en residuos
-    deposité los residuos en el bidón / se depositaron 2 kg de residuos / se dispuso 1 litro de solvente usado
-    acetona usada 1 litro, al bidón / acetona de lavado 800 ml a residuos / solvente sucio 2 litros
-    solvente de limpieza al contenedor / thinner sucio un galón / alcohol usado medio litro a residuos
-    lodos de pintura 1 kg / polvo de granalla al contenedor de residuos / el bidón lleva 2 kg más
-    el tambo recibió 3 litros / sumar 1,5 kg al bidón de residuos / apunta residuos 2 kg
-    anota 1 litro de solvente al bidón / registra desecho 3 kg / Omar llevó los residuos
-    Lia tiró la acetona sucia al bidón
   `,
 };

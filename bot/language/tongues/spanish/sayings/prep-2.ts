@@ -1,6 +1,6 @@
 // How Spanish speakers say it: prep blasting, prep sanding, prep wiping, prep grease-off, surface. Invented lines, each as somebody would type it.
 
-import type { Sayings } from '../../../sayings/weigher.ts';
+import type { Sayings } from '../../../sayings/sayings.ts';
 import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const spanishSayingsOfPrep2: Sayings<SaidMeaning> = {
@@ -54,6 +54,10 @@ export const spanishSayingsOfPrep2: Sayings<SaidMeaning> = {
     limpieza mecánica St 2 la 9 / St 3 la 7 / Lia lijó la 7 / Omar le dio lija a la tapa / Beto lijó la carcasa entera
     acabo de lijar la voluta / acabo de pasarle lija a la brida / hace rato lijé la 5 / a las 9 lijada la 7
     apunta lijada la tapa / anota lija a la 8 / registra lijada la 6 / 7 lija / tapa lijada / 8 lijada 120
+    le informo que la pieza 4 fue lijada con grano 120 / se lijó y matizó la superficie de la tapa
+    señor, ya quedó lijada la carcasa / la lije xq brillaba, la 8 / ps ya la lije / pos ya tiene lija la 5
+    nomas le di una lijadita a la 6 / sanded it, la 7 / got the tapa sanded / sanded down la 8 / all sanded
+    quillo lijá la 7 / parce lijé la tapa / boludo le pasé lija a la 8 / mijo ya la lijé, la brida
   `,
   'prep wiping': `
     limpié la 7 con alcohol / limpié la tapa con acetona / limpié con solvente la 8 / limpié con isopropílico la voluta
@@ -84,6 +88,11 @@ export const spanishSayingsOfPrep2: Sayings<SaidMeaning> = {
     hace cinco minutos le pasé alcohol a la 7 / recién le pasé acetona a la tapa / ahorita limpié con solvente la 8
     limpiando con alcohol la voluta / apunta alcohol a la brida / anota wipe la carcasa
     registra limpieza con solvente la 5 / 7 alcohol / tapa acetona / 8 wipe / voluta IPA
+    le informo que la pieza 4 se limpió con isopropílico / se realizó limpieza con solvente en la carcasa
+    señor, ya pasé alcohol a las tapas / la limpie con alcohol xq tenia dedos, la 8 / ps ya le pase trapo con acetona
+    nomas le pase alcohol a la 6 / wiped it, la 7 / wiped with IPA la tapa / all wiped con alcohol
+    quillo limpia con alcohol la 7 / parce le pasé alcohol a la tapa / boludo le di trapo con acetona a la 8
+    mijo ya le pasé el trapo con alcohol
   `,
   'prep grease-off': `
     desengrasé la 7 / desengrasé la tapa / desengrasada / desengrasada la tapa / desengrasadas las tres
@@ -138,5 +147,10 @@ export const spanishSayingsOfPrep2: Sayings<SaidMeaning> = {
     Lia midió el metal, 19 / Omar tomó la superficie: 18 / apunta superficie 19 / anota metal 18
     registra chapa 20 la 7 / a las 8:30 superficie 18 / ahorita el metal 19 / hace rato el fierro estaba en 17
     acabo de medir la chapa, 20 / recién tomé superficie 19 la tapa
+    le informo que la superficie de la pieza 4 está a 19 °C / señor, el metal registra 18,5 grados antes de aplicar
+    se midió el sustrato en tres puntos: 18, 19, 19 / le tome al metal xq venia frio, 14 / ps el fierro en 18
+    pos la chapa 20 / nomas 12 el metal / steel's at 66 / metal's at 68 before coat / surface reads 67 la 7
+    bare metal reads 65 / quillo el hierro a 18 / parce el metal está en 19 / boludo la chapa a 17
+    mijo el fierro anda en 20
   `,
 };
