@@ -10,6 +10,7 @@ export interface LivePart {
   readonly phase: PartPhase['is'];
   readonly serial?: string;
   readonly job?: string;
+  readonly metal?: string;
 }
 
 export interface LiveNow {

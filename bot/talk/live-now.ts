@@ -11,8 +11,8 @@ import type { LiveNow } from '../language/live-now.ts';
 
 export const liveNow = (shop: Shop, now: EpochMs): LiveNow => ({
   parts: liveParts(shop).map((part) => {
-    const { serial, job } = part.details;
-    return { name: part.name, phase: phaseOfPart(part).is, ...known({ serial, job }) };
+    const { serial, job, metal } = part.details;
+    return { name: part.name, phase: phaseOfPart(part).is, ...known({ serial, job, metal }) };
   }),
   batches: liveBatches(shop).map((batch) => ({
     number: batch.number,

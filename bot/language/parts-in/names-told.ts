@@ -124,7 +124,11 @@ function isThing(token: Word, context: LineContext, counted?: string): boolean {
   if (!/^\p{L}{3,}$/u.test(word) || isMetalWord(token.word) || hearing.said.light.has(word)) return false;
   const one = oneOf(word, context);
   if (!mayNamePart(`${one}-1`, hearing) || isSaidOfComing(word, context)) return false;
-  return mayNamePart(word, hearing) || one === counted || hearing.said.lists.nouns.has(one);
+  return (
+    (mayNamePart(word, hearing) && !hearing.said.byFirst.has(word)) ||
+    one === counted ||
+    hearing.said.lists.nouns.has(one)
+  );
 }
 
 /** `came 2`, `numbered 1 to 8`. */

@@ -14,6 +14,8 @@ export interface ListTable {
   readonly articlesOfMany: ReadonlySet<string>;
   readonly of: Phrases;
   readonly beside: Phrases;
+  readonly ones: ReadonlySet<string>;
+  readonly except: Phrases;
   readonly serials: ReadonlySet<string>;
   readonly jobs: ReadonlySet<string>;
   /** A word to the others that mean the same thing. */
@@ -21,6 +23,7 @@ export interface ListTable {
   readonly sameFor: {
     readonly before: Phrases;
     readonly behind: Phrases;
+    readonly samePot: Phrases;
     /** First words of those before, last words of those behind. */
     readonly begins: ReadonlySet<string>;
     readonly ends: ReadonlySet<string>;
@@ -32,6 +35,7 @@ export function listTableOf(tongues: readonly ListWords[]): ListTable {
   const phrases = (each: readonly string[]): Phrases => each.map((phrase) => withoutAccents(phrase).split(' '));
   const listed = (words: string): readonly string[] => words.split(', ');
   const before = phrases(all(({ sameFor }) => listed(sameFor.before)));
+  const samePot = phrases(all(({ sameFor }) => listed(sameFor.samePot)));
   const behind = phrases(all(({ sameFor }) => listed(sameFor.behind)));
   return {
     plurals: all(({ plurals }) => plurals).toSorted((one, other) => other.length - one.length),
@@ -41,13 +45,15 @@ export function listTableOf(tongues: readonly ListWords[]): ListTable {
     articlesOfMany: new Set(all(({ articlesOfMany }) => articlesOfMany)),
     of: phrases(all(({ of }) => of)),
     beside: phrases(all(({ beside }) => beside)).toSorted((one, other) => other.length - one.length),
+    ones: new Set(all(({ ones }) => ones)),
+    except: phrases(all(({ except }) => except)),
     serials: new Set(all(({ serials }) => serials)),
     jobs: new Set(all(({ jobs }) => jobs)),
     nouns: nounsOf(tongues),
     sameFor: {
-      ...{ before, behind },
+      ...{ before, behind, samePot },
       begins: new Set(before.flatMap(([first]) => first ?? [])),
-      ends: new Set(behind.flatMap((phrase) => phrase.at(-1) ?? [])),
+      ends: new Set([...behind, ...samePot].flatMap((phrase) => phrase.at(-1) ?? [])),
     },
   };
 }

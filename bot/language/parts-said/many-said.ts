@@ -19,7 +19,7 @@ export function manyMeant(
   fitting: readonly PartName[],
   named: readonly PartName[],
 ): readonly (readonly PartName[])[] {
-  const left = many === 'rest' ? fitting.filter((name) => !named.includes(name)) : fitting;
+  const left = many === 'rest' || many === 'other' ? fitting.filter((name) => !named.includes(name)) : fitting;
   const rest = left.length === 0 ? fitting : left;
   if (rest.length === 0) return [];
   if (count === undefined || count >= rest.length) return count === undefined || count === rest.length ? [rest] : [];

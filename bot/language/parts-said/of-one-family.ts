@@ -17,8 +17,10 @@ export function numbersOfOneFamily(line: PartsInLine, token: number, at: number)
   const to = told && all[told.to - 1]?.ends;
   if (told === undefined || told.numbers.length < 2 || to === undefined) return inARow(line, from);
   const [first, ...behind] = told.numbers;
-  // `las 2, la 7 y la 8`: the first says how many.
-  const isCount = behind.length === first && all[from]?.gap.startsWith(',') === true && from > 0;
+  // `las 2, la 7 y la 8`: the first says how many; `2, 4 and 6` are three, and so are `la 2, la 7 y la 8`.
+  const isOfMany = lists.articlesOfMany.has(all[from - 1]?.text ?? '');
+  const isArticled = articlesFrom(all, from + 1, lists, false) > from + 1;
+  const isCount = behind.length === first && all[from]?.gap.startsWith(',') === true && isOfMany && isArticled;
   const numbers = isCount ? behind : told.numbers;
   const each = numbers.map((number) => line.known.numbers.get(number) ?? []);
   const isOnlyOne = each.every(({ length }) => length === 1);

@@ -5,7 +5,7 @@ import type { PartName } from '../../../core/ids.ts';
 import type { Hearing } from '../hearing.ts';
 import { nearest } from '../suggestions.ts';
 import type { Atom } from './atoms.ts';
-import { bookedUnder } from './booked-under.ts';
+import { bookedUnder, ofJobNumbered, ofMetal } from './booked-under.ts';
 import { articlesFrom, isOfParts, longestAt, numbersListed, wholeAt } from './numbers-listed.ts';
 import { numbersOfOneFamily } from './of-one-family.ts';
 import type { PartsAt, PartsInLine } from './parts-in-line.ts';
@@ -17,7 +17,9 @@ export function partsAt(line: PartsInLine, token: number): PartsAt | undefined {
   const at = line.atoms.firstOf[token];
   const atom = at === undefined ? undefined : line.atoms.all[at];
   if (at === undefined || atom === undefined) return undefined;
-  if (atom.is !== 'word') return numbersOfOneFamily(line, token, at);
+  if (atom.is !== 'word') return numbersOfOneFamily(line, token, at) ?? ofJobNumbered(line, token);
+  const made = ofMetal(line, token);
+  if (made !== undefined) return made;
   if (!mayBegin(atom.text, line)) {
     return (
       rootedAt(line, at, 1) ??

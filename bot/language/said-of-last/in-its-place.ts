@@ -77,6 +77,7 @@ function isThing(piece: Piece): boolean {
     case 'time':
       return true;
     case 'one-of':
+    case 'but':
     case 'can':
     case 'letter':
     case 'grade':

@@ -95,17 +95,22 @@ function othersIn(line: string, context: LineContext): Others | undefined {
 }
 
 /** `undefined` where the line does not say that it is the same. */
-function withoutSame(pieces: readonly Piece[], { hearing }: LineContext): readonly Piece[] | undefined {
-  const { before, behind } = hearing.said.lists.sameFor;
-  const words = pieces.map((piece) => ({ text: 'word' in piece ? piece.word : '' }));
+function withoutSame(said: readonly Piece[], { hearing }: LineContext): readonly Piece[] | undefined {
+  const { before, behind, samePot } = hearing.said.lists.sameFor;
+  const words = said.map((piece) => ({ text: 'word' in piece ? piece.word : '' }));
+  const endOf = (phrases: typeof behind, upTo: number): number | undefined => {
+    const from = words.findIndex((_, at) => at < upTo && longestAt(words.slice(at, upTo), 0, phrases) === upTo - at);
+    return from > 0 ? from : undefined;
+  };
+  // `the others too, same pot`
+  const ofPot = endOf(samePot, said.length);
+  const pieces = ofPot === undefined ? said : said.slice(0, ofPot);
   const start = hearing.said.joints.has(words[0]?.text ?? '') ? 1 : 0;
   const opened = longestAt(words, start, before);
   const from = start + (opened ?? 0);
-  for (let at = from; at < pieces.length; at++) {
-    const closed = longestAt(words, at, behind);
-    if (closed !== undefined && at + closed === pieces.length && at > from) return pieces.slice(from, at);
-  }
-  return opened === undefined ? undefined : pieces.slice(from);
+  const closed = endOf(behind, pieces.length);
+  if (closed !== undefined && closed > from) return pieces.slice(from, closed);
+  return opened === undefined && ofPot === undefined ? undefined : pieces.slice(from);
 }
 
 /** Those that the act was not about; by one word for many, those to which it can be done now. */
@@ -123,8 +128,14 @@ function otherParts(
     const each = named.map((names) => alikeOf(names, of));
     return each.every(({ length }) => length === 1) ? [[...new Set(each.flat())]] : [];
   }
-  const all = (among ?? live.map(({ name }) => name)).filter((name) => fits(name) && !of.includes(name));
-  return manyMeant(many ?? { many: 'rest' }, all.toSorted(inNaturalOrder), of);
+  const all = (among ?? live.map(({ name }) => name))
+    .filter((name) => fits(name) && !of.includes(name))
+    .toSorted(inNaturalOrder);
+  const families = new Set(of.map(familyOf));
+  const alike = all.filter((name) => families.has(familyOf(name)));
+  // Of all, or of those that are called as those of the act are: where these are not the same, either may be meant.
+  const ways = [alike, all].flatMap((fitting) => manyMeant(many ?? { many: 'rest' }, fitting, of));
+  return ways.filter((way, i) => ways.findIndex((each) => each.join() === way.join()) === i);
 }
 
 /** Of those that have a number the one of the act's own family. */

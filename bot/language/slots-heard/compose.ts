@@ -172,7 +172,7 @@ function isOfOtherGear(act: SaidAct, pieces: readonly Piece[]): boolean {
 function hasStranger(pieces: readonly Piece[], { on, takes = [] }: ActRow): boolean {
   return pieces.some(({ is }) => {
     if (takes.includes('reason')) return false;
-    if (is === 'parts' || is === 'one-of') return on !== 'parts';
+    if (is === 'parts' || is === 'one-of' || is === 'but') return on !== 'parts';
     if (is === 'batch') return on !== 'batch' && !takes.includes('batch');
     return is === 'can' && on !== 'can';
   });
@@ -229,6 +229,7 @@ function isAllTaken({ pieces, row, used }: Heard, claims: Clause['claims'], figu
         return figures.has(piece) || used.has(piece) || takes.includes('reason');
       case 'parts':
       case 'one-of':
+      case 'but':
         return row.on === 'parts';
       case 'batch':
         return row.on === 'batch' || takes.includes('batch');

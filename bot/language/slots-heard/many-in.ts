@@ -25,7 +25,7 @@ export function manyIn({ pieces, claims }: Pick<Clause, 'pieces' | 'claims'>, li
     const behind = claims[last + 1]?.is === 'light' || claims[last + 1]?.is === 'filler' ? last + 2 : last + 1;
     const counted = [pieces[last + 1], pieces[behind], pieces[at - 1]].find(counts);
     if (counted !== undefined && counted.value > 1) return { many, count: counted.value, piece: counted };
-    if (many !== 'first' && many !== 'last') return { many };
+    if (many !== 'other' && many !== 'first' && many !== 'last') return { many };
   }
   // `las 2`
   const at = pieces.findIndex((piece, i) => counts(piece) && lists.articlesOfMany.has(wordOf(pieces[i - 1]) ?? ''));

@@ -15,6 +15,8 @@ export type Slot =
   | { readonly is: 'parts'; readonly names: readonly PartName[]; readonly isSlip?: true; readonly isOfFamily?: true }
   /** Named by a word that several have; `isSome`: all of them are meant to which it can be done. */
   | { readonly is: 'one-of'; readonly names: readonly PartName[]; readonly isSome?: true }
+  /** All of them but these, each by what it may be: `all but 3`. */
+  | { readonly is: 'but'; readonly names: readonly (readonly PartName[])[] }
   | { readonly is: 'batch'; readonly number: BatchNumber }
   | { readonly is: 'can'; readonly number: CanNumber }
   | { readonly is: 'person'; readonly name: PersonName }

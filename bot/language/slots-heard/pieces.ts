@@ -17,6 +17,7 @@ import { speedFrom } from '../typed/rare-figures.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { tokenize } from '../typed/tokens.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
+import { leftOutIn } from './all-but.ts';
 import { withoutNeighbours } from './neighbours.ts';
 import type { Piece, Slot } from './piece.ts';
 
@@ -46,7 +47,7 @@ export function piecesOf(line: string, context: LineContext): readonly Piece[] |
     pieces.push({ ...found.piece, typed: line.slice(start, end), isBreak });
     at = found.to;
   }
-  return withoutNeighbours(pieces, context);
+  return leftOutIn(withoutNeighbours(pieces, context), context);
 }
 
 function partsPiece({ names, is, isSure, isOfFamily }: PartsAt): Slot {

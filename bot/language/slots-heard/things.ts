@@ -93,10 +93,13 @@ function partsOf(heard: Heard): Things | undefined {
     ...(batch?.number !== undefined && { batch: batch.number }),
     isAssumed: isAssumed || batch?.isAssumed === true,
   });
-  if (named.length > 0) return told([named]);
+  // `all but 3`: of named ones none is left out.
+  if (named.length > 0) return pieces.some(({ is }) => is === 'but') ? undefined : told([named]);
   const among = pieces.find((piece) => piece.is === 'one-of');
   if (many !== undefined || among?.isSome === true) {
-    const all = (among?.names ?? live.parts.map(({ name }) => name)).filter(fits).toSorted(inNaturalOrder);
+    const whole = (among?.names ?? live.parts.map(({ name }) => name)).filter(fits).toSorted(inNaturalOrder);
+    const all = withoutLeftOut(whole, pieces);
+    if (all === undefined) return undefined;
     const meant = manyMeant(many ?? { many: 'all' }, all, heard.namedLast());
     if (meant.length > 0) return told(meant.slice(0, 3), true);
     // `both`, where there are not two: it is none of them alone.
@@ -122,6 +125,14 @@ function partsOf(heard: Heard): Things | undefined {
     ),
     isUnnamed: true,
   };
+}
+
+/** Where it is plain which those are that are left out. */
+function withoutLeftOut(all: readonly PartName[], pieces: readonly Piece[]): readonly PartName[] | undefined {
+  const out = pieces
+    .flatMap((piece) => (piece.is === 'but' ? piece.names : []))
+    .map((names) => (names.length === 1 ? names : names.filter((name) => all.includes(name))));
+  return out.every(({ length }) => length === 1) ? all.filter((name) => !out.flat().includes(name)) : undefined;
 }
 
 /** Those that have this number, or this serial. */

@@ -1,7 +1,7 @@
 // How several parts are told by tongue, in lower case and without accents.
 
-/** Many parts by one word: all to which an act can be done, two of them, those that are left, the first or the last so many. */
-export const manies = ['all', 'both', 'rest', 'first', 'last'] as const;
+/** Many parts by one word: all to which an act can be done, two of them, those that are left, so many others, the first or the last so many. */
+export const manies = ['all', 'both', 'rest', 'other', 'first', 'last'] as const;
 export type Many = (typeof manies)[number];
 
 export interface ListWords {
@@ -21,9 +21,13 @@ export interface ListWords {
   /** Before the serial, and before the job, that a part is booked under. */
   readonly serials: readonly string[];
   readonly jobs: readonly string[];
+  /** Behind a metal: `the steel one`. */
+  readonly ones: readonly string[];
+  /** All of them but those that stand behind it. */
+  readonly except: readonly string[];
   readonly many: Readonly<Record<Many, string>>;
   /** What the things that crews coat are called, by the word that names may have for them: so a part is found in either tongue. */
   readonly nouns: Readonly<Record<string, string>>;
-  /** The latest act with its figures, of other parts: what stands before them, and what stands behind. */
-  readonly sameFor: { readonly before: string; readonly behind: string };
+  /** The latest act with its figures, of other parts: what stands before them, what stands behind, and that it was out of the same pot. */
+  readonly sameFor: { readonly before: string; readonly behind: string; readonly samePot: string };
 }

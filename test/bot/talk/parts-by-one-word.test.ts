@@ -58,6 +58,35 @@ describe('many parts by one word', () => {
     expect(card.actions.map(({ line }) => line)).toEqual(['coat impeller-3 impeller-4 1 brush']);
   });
 
+  it.each([
+    ['brushed all of 87 from batch 1 except 3', sprayCrew],
+    ['all but 3 of job 87 are brushed, batch 1', sprayCrew],
+    ['pintadas a brocha todas las del 87 menos la 3, mezcla 1', spanish],
+  ] as const)('given "%s", then the tap leaves that one out', async (said, crew) => {
+    const talk = await talkBehind(weighed, crew);
+    const { card, recorded } = await talk.say(said);
+    expect(recorded).toBe(false);
+    expect(card.actions.map(({ line }) => line)).toEqual(['coat impeller-1 impeller-2 impeller-4 1 brush']);
+  });
+
+  it.each(['all but 3 are not wiped', 'all but 3 still to be wiped'])(
+    'given "%s", then no tap does it',
+    async (said) => {
+      const { card } = await (await talkBehind(weighed)).say(said);
+      expect(card.actions.filter(({ line }) => /^(?:prep|coat)/.test(line))).toEqual([]);
+    },
+  );
+
+  it.each([
+    ['the steel one is 20 C', sprayCrew],
+    ['la de acero está a 20 grados', spanish],
+  ] as const)('given "%s", then it is read of the only part of that metal, and not of the room', async (said, crew) => {
+    const talk = await talkBehind([...weighed, 'part pump-housing-3 steel'], crew);
+    const { card, recorded } = await talk.say(said);
+    const told = recorded ? card.title : (card.actions[0]?.line ?? '');
+    expect(told).toContain('pump-housing-3');
+  });
+
   it('given a figure of several by one word, then one tap says it of each', async () => {
     const talk = await talkBehind(coated);
     const { card, recorded } = await talk.say('wet film on both is 60 um');
@@ -75,6 +104,8 @@ describe('the same for others', () => {
     ['2 and 4 too', sprayCrew],
     ['lo mismo con la 2 y la 4', spanish],
     ['la 2 y la 4 igual', spanish],
+    ['2 and 4, same pot', sprayCrew],
+    ['la 2 y la 4 también, misma mezcla', spanish],
   ] as const)('given "%s", then the latest act is recorded of them', async (said, crew) => {
     const talk = await talkBehind(first, crew);
     const { recorded, card } = await talk.say(said);
@@ -87,6 +118,21 @@ describe('the same for others', () => {
     const { recorded, card } = await talk.say('same for the rest of job 87');
     expect(recorded).toBe(false);
     expect(card.actions.map(({ line }) => line)).toEqual(['prep impeller-2 impeller-3 impeller-4 wiping']);
+  });
+
+  it.each([
+    ['the other three as well', sprayCrew, ['prep impeller-2 impeller-3 impeller-4 wiping']],
+    ['las otras tres igual', spanish, ['prep impeller-2 impeller-3 impeller-4 wiping']],
+    [
+      'the others too, same pot',
+      sprayCrew,
+      ['prep impeller-2 impeller-3 impeller-4 wiping', 'prep impeller-2 impeller-3 impeller-4 pump-housing-3 wiping'],
+    ],
+  ] as const)('given "%s", then a tap for each way that it may be meant', async (said, crew, taps) => {
+    const talk = await talkBehind(first, crew);
+    const { recorded, card } = await talk.say(said);
+    expect(recorded).toBe(false);
+    expect(card.actions.map(({ line }) => line)).toEqual(taps);
   });
 
   it('given it was long ago, then nothing is recorded at once', async () => {

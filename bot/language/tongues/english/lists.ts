@@ -12,10 +12,28 @@ export const englishLists: ListWords = {
   beside: ['next to', 'beside', 'alongside', 'right next to', 'in front of', 'behind'],
   serials: ['serial', 'sn', 's/n', 'ser'],
   jobs: ['order'],
+  ones: ['one', 'ones', 'part', 'parts', 'piece', 'pieces'],
+  except: [
+    'but',
+    'but for',
+    'except',
+    'except for',
+    'excepting',
+    'apart from',
+    'other than',
+    'bar',
+    'barring',
+    'minus',
+    'save',
+    'less',
+    'not counting',
+    'leaving out',
+  ],
   many: {
     all: 'all, all of them, all of those, all of these, all of the, every one, every one of them, every one of, every single one, every single one of, every last one, every last one of, every bare one, every bare one of, every bare part, each one of, each of, each and every one, each and every one of, everything, every part, every piece, the lot, the whole lot, lot of them, the whole set, them all',
     both: 'both, both of them, both of those, both of the, the pair, pair of them, the two of them, two of them',
     rest: 'rest, rest of them, rest of those, rest of the, others, other ones, the other ones, remaining, remaining ones, remainder',
+    other: 'other',
     first: 'first, first of them, first ones',
     last: 'last, last of them, last ones',
   },
@@ -46,6 +64,8 @@ export const englishLists: ListWords = {
   sameFor: {
     before:
       'same for, same with, same on, same to, same again for, same again on, same thing for, same thing on, same thing with, same goes for, same deal for, same deal with, same deal on, ditto, ditto for, ditto on, likewise, likewise for, as well as, also, do the same for, did the same for, did the same to, did the same with, the same for, so is, so are, so did, so have, and so is, and so are, repeat for, repeat that for',
+    samePot:
+      'same pot, same batch, same mix, from the same pot, from the same batch, out of the same pot, out of the same batch, off the same pot, of the same batch, with the same mix, with the same batch, the same pot, the same batch, the same mix',
     behind:
       'too, as well, also, likewise, same, the same, ditto, same thing, same way, same again, same deal, same as before, same story, as before, too the same, the same way, got the same, gets the same, got it too, are too, is too, are as well, is as well',
   },

@@ -40,10 +40,23 @@ export const spanishLists: ListWords = {
   ],
   serials: ['serie', 'de serie', 'numero de serie'],
   jobs: ['trabajo', 'obra', 'encargo', 'orden'],
+  ones: [],
+  except: [
+    'menos',
+    'salvo',
+    'excepto',
+    'quitando',
+    'a excepcion de',
+    'con excepcion de',
+    'fuera de',
+    'sin contar',
+    'exceptuando',
+  ],
   many: {
     all: 'todas, todos, todas ellas, todos ellos, todo, toditas, toditos, todo lo, todas las, todos los, todas las piezas, cada una, cada uno, cada una de las, cada uno de los, todas y cada una, todos y cada uno',
     both: 'ambas, ambos, las dos, los dos, el par, ambas dos',
     rest: 'resto, demas, otras, otros, restantes, que faltan, que faltaban, que quedan, que quedaban, que falta, faltantes, sobrantes',
+    other: 'otras tantas, otros tantos',
     first: 'primeras, primeros, primera, primero',
     last: 'ultimas, ultimos, ultima, ultimo',
   },
@@ -74,6 +87,8 @@ export const spanishLists: ListWords = {
   sameFor: {
     before:
       'lo mismo con, lo mismo para, lo mismo en, lo mismo a, lo mismo al, lo mismo que, lo mismo, lo mismo de, lo mismito con, lo mismito para, igual con, igual para, igual en, igual, igual a, igual que, igualmente, tambien, idem, idem con, idem para, idem en, tambien con, tambien para, hice lo mismo con, hice lo mismo a, le hice lo mismo a, le hice lo mismo al, les hice lo mismo a, hago lo mismo con, haz lo mismo con, y lo mismo con, repite con, repite para',
+    samePot:
+      'misma mezcla, mismo bote, mismo batch, misma olla, mismo lote, la misma mezcla, el mismo bote, de la misma mezcla, del mismo bote, del mismo batch, del mismo lote, con la misma mezcla, con el mismo bote, con el mismo batch',
     behind:
       'tambien, igual, igualito, igualita, igualitas, igualitos, lo mismo, idem, asimismo, igualmente, iguales, tambien igual, igual tambien, de la misma manera, de igual manera, lo mismito, tambien lo mismo, otro tanto',
   },

@@ -12,7 +12,13 @@ const booked = (context: LineContext): LineContext => ({
   ...context,
   parts,
   live: () => ({
-    parts: parts.map((name, i) => ({ name, phase: 'bare', serial: `440${i}`, job: i < 2 ? '87' : '88' })),
+    parts: parts.map((name, i) => ({
+      name,
+      phase: 'bare',
+      serial: `440${i}`,
+      job: i < 2 ? '87' : '88',
+      metal: name === 'pump-housing-3' ? 'steel' : 'aluminium',
+    })),
     ...{ batches: [], cans: [] },
   }),
 });
@@ -37,6 +43,8 @@ describe('parts that a line names', () => {
     ['impellers 1 to 3', ['impeller-1', 'impeller-2', 'impeller-3']],
     ['impeller-1, -2 and -3', ['impeller-1', 'impeller-2', 'impeller-3']],
     ['impellers 1,2 and 7', ['impeller-1', 'impeller-2', 'impeller-7']],
+    ['2, 7 and 8', ['impeller-2', 'impeller-7', 'impeller-08']],
+    ['the steel one', ['pump-housing-3']],
     ['1 to 3', ['impeller-1', 'impeller-2', 'impeller-3']],
     ['the 7 and the 8', ['impeller-7', 'impeller-08']],
     ['7/8', ['impeller-7', 'impeller-08']],
@@ -67,6 +75,20 @@ describe('parts that a line names', () => {
     expect(foundIn(line, context)).toMatchObject({ isSure: false });
   });
 
+  it.each([
+    ['la 2, la 7 y la 8', ['impeller-2', 'impeller-7', 'impeller-08']],
+    ['la de acero', ['pump-housing-3']],
+  ])('given "%s" in Spanish, then none is left out', (line, names) => {
+    expect(foundIn(line, spanish)).toMatchObject({ names, is: 'named' });
+  });
+
+  it.each([
+    ['the brass one', english],
+    ['la de bronce', spanish],
+  ] as const)('given "%s", which is of a metal that no part has, then none is meant', (line, context) => {
+    expect(foundIn(line, context)).toMatchObject({ names: [], is: 'one-of' });
+  });
+
   it('given how many before their numbers, then that is no number of a part', () => {
     expect(foundIn('las 2, la 7 y la 8', spanish)?.names).toEqual(['impeller-7', 'impeller-08']);
   });
@@ -74,6 +96,8 @@ describe('parts that a line names', () => {
   it.each([
     ['impellers', 'fitting', 5],
     ['job 87', 'fitting', 2],
+    ['all of 87', 'fitting', 2],
+    ['the aluminium ones', 'fitting', 5],
     ['the impeller', 'one-of', 5],
   ] as const)('given "%s", then it is %s of %i', (line, is, many) => {
     const found = foundIn(line, english);

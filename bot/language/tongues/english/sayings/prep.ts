@@ -77,6 +77,9 @@ export const englishSayingsOfPrep: Sayings<SaidMeaning> = {
     stripped the oil from the plates / alkaline clean on 14 / water break test passed, 7's degreased
     water sheets right off, degreased ok / prep: degreased 8 / prep on 3, degrease / part nine degreased at eight thirty
     these two got degreased / degreasing the elbow now / de-greased 15 / ok finally the greasy one is degreased, yuck
+    levers 1 to 4 are wiped, there's no grease left on them / hubs wiped over, not a trace of oil left
+    no more oil on 3, I went over it with a rag / 9 is clean of grease now
+    posts 1 thru 6 cleaned up, all the oil is gone / wiped the lot, grease is off
   `,
   surface: `
     steel's at 19 / steel is 18 c / surface 20 / surface temp 21.5 / surface temp on 7 is 19

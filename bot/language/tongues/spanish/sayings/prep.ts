@@ -86,6 +86,9 @@ export const spanishSayingsOfPrep: Sayings<SaidMeaning> = {
     ando quitándole la grasa a la 4 / acabo de desengrasar la voluta / he desengrasado 1, 2 y 3 a las ocho
     por fin salió la grasa de la barandilla / che ya desengrasé la brida / mi hermano ya le saqué la grasa al bracket
     apunta desengrasada la 21 / Toño le dio desengrase a la 22
+    palancas 1 a 4 limpias, ya no tienen grasa / bujes 1 al 6 sin nada de aceite, ya limpios
+    limpios de grasa los postes 1 a 3 / la 9 quedó limpia, sin rastro de aceite
+    ya no queda grasa en la 2 y la 3 / limpiadas las tapas 1 a 4, sin grasa ninguna
   `,
   surface: `
     metal desnudo a 19 / el acero está a 17 grados / superficie 18 la 7 / la 8 sin pintar está a 66 F / sup 21
