@@ -77,6 +77,8 @@ export function numberedAt(line: Line, at: number, counted: Counted | undefined)
   const isName = isNoun && countedAt(line, start)?.one === undefined;
   if (told.numbers.length < 2 && !isName) return undefined;
   const typed = /\d+/.exec(line.text.slice(tokens[start]?.start))?.[0] ?? '';
+  // `the shares of the plough, 1 to 14`: which of the words is their name is not said.
+  const isBehind = /^[^\d,;:]*\d/.test(line.text.slice(token?.end));
   const name = (number: number): string => `${one}-${String(number).padStart(typed.length, '0')}`;
   const [first = 0] = told.numbers;
   const last = told.numbers.at(-1) ?? first;
@@ -85,7 +87,7 @@ export function numberedAt(line: Line, at: number, counted: Counted | undefined)
     ...{ one, to },
     count: told.numbers.length,
     first: told.isStretch ? typed : undefined,
-    isSure: isNoun && told.isSure && one === token.text.toLowerCase(),
+    isSure: isNoun && isBehind && told.isSure && one === token.text.toLowerCase(),
   };
 }
 

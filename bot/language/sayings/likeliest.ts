@@ -2,11 +2,11 @@
 // figures that it names, as taps. Taken without one is only what its words, and how things stand, leave no doubt of.
 
 import { actsJoint, linesApart } from '../lines-apart.ts';
-import type { LiveNow } from '../live-now.ts';
 import type { LineContext } from '../reading.ts';
 import { actRows } from '../slots-heard/act-rows.ts';
 import type { Clause } from '../slots-heard/clause.ts';
 import { type Composed, composed } from '../slots-heard/compose.ts';
+import { fits } from '../slots-heard/fits.ts';
 import { holdsLost } from '../slots-heard/lost.ts';
 import { mayBeOtherwise } from '../slots-heard/may-be-otherwise.ts';
 import { type Claimed, claimed } from '../slots-heard/phrases.ts';
@@ -159,7 +159,7 @@ function actFrom(
   if (saysNot(toldBy(act, pieces, claims, context))) return undefined;
   const one = composed(act, clauseFor(act, pieces, claims, context), before, context);
   if (one === undefined || (one.isUnnamed && share < leastUnnamed)) return undefined;
-  return { act, one, isFit: fits(act, one, context), share };
+  return { act, one, isFit: fits(act, one, context.live?.()), share };
 }
 
 /** A decision, what somebody's life may hang on, what is told in the speaker's own words, and the two that are easily taken for each other. */
@@ -186,19 +186,6 @@ function isTold(act: SaidAct, pieces: readonly Piece[], { hearing: { weighed } }
   // Of two numbers one at least was read.
   const figures = [...pieces.filter(({ is }) => is === 'figure'), ...numbers.slice(1)];
   return speaks.length + figures.length >= fewestSigns;
-}
-
-/** Whether it can be done to these now. */
-function fits(act: SaidAct, { parts, batch }: Composed, { live }: LineContext): boolean {
-  const now: LiveNow | undefined = live?.();
-  const { parts: phases, batches } = actRows[act];
-  if (now === undefined) return true;
-  const isPart = parts.every(
-    (name) => phases?.some((phase) => now.parts.some((part) => part.name === name && part.phase === phase)) !== false,
-  );
-  const pot =
-    batch === undefined || actRows[act].on !== 'batch' ? undefined : now.batches.find(({ number }) => number === batch);
-  return isPart && (pot === undefined || batches?.includes(pot.phase) !== false);
 }
 
 /** How much a line speaks for what it was read as; of several acts in one for all together. What no saying is known of is as sure as can be. */

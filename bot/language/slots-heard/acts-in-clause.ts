@@ -35,7 +35,9 @@ export function partedIn(clause: Whole, speaks: Speaks): readonly [Part, Part] |
   const things = pieces.flatMap((piece, at) => (at > ends && at < behind && isThing(piece) ? [at] : []));
   const isOwn = pieces.slice(0, ends).some(isThing);
   const last = things.length > 1 || isOwn ? things.at(-1) : undefined;
-  const at = last ?? (things[0] === undefined ? ends + 1 : things[0] + 1);
+  // `argon over can 3 and can 4, lids on`: where a mark parts them, all that is listed before it is of the first.
+  const mark = pieces.findLastIndex(({ isBreak }, i) => isBreak && i >= ends && i < behind) + 1;
+  const at = mark > 0 ? mark : (last ?? (things[0] === undefined ? ends + 1 : things[0] + 1));
   const parts = [
     { pieces: pieces.slice(0, at), claims: claims.slice(0, at) },
     { pieces: pieces.slice(at), claims: claims.slice(at) },

@@ -12,6 +12,7 @@ import { type ActRow, actRows } from './act-rows.ts';
 import type { Clause } from './clause.ts';
 import { eachItsOwn } from './each-its-own.ts';
 import { figuresFor } from './figures-for.ts';
+import { fits } from './fits.ts';
 import { manyIn } from './many-in.ts';
 import { type Piece, wordOf } from './piece.ts';
 import { reasonIn } from './reason-in.ts';
@@ -99,7 +100,7 @@ function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context
     figures.isWhole && isAllTaken(heard, clause.claims, figures.used) && !things.isAssumed && !method.isAssumed;
   return {
     ways: things.choices.map((each) => each.map(lineOf)),
-    isSure: isWhole && isTaken && mayBeSure(act, clause, things),
+    isSure: isWhole && isTaken && mayBeSure(act, clause, things) && !isStrange(act, things, context),
     parts: things.parts,
     ...(things.batch !== undefined && { batch: things.batch }),
     ...(things.isUnnamed && figures.texts.length === 0 && { isUnnamed: true }),
@@ -124,6 +125,10 @@ function joinedTo(pieces: readonly Piece[], live: LiveNow, { hearing: { said } }
 /** A release is a decision: in other words than its own it is a tap. */
 const mayBeSure = (act: SaidAct, { isParted }: Clause, { choices }: Things): boolean =>
   choices.length === 1 && isParted !== true && act !== 'release';
+
+/** `metal temp on 2 is 19 C`, of a part that is not in its cure: rather its surface. */
+const isStrange = (act: SaidAct, things: Things, { live }: LineContext): boolean =>
+  act === 'temp' && !fits(act, things, live?.());
 
 /** `from the pot` is the one that there is. */
 function isPotUnnumbered({ pieces, claims }: Clause, { hearing: { said } }: LineContext): boolean {

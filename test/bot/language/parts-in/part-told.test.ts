@@ -30,6 +30,11 @@ describe('a part that came in, told in a sentence', () => {
     expect(heard(line)).toBe(part);
   });
 
+  it('given two words that may be their name, then none is booked without a tap', () => {
+    const line = 'han traído las rejas del arado, de la 1 a la 14, trabajo 112, de acero';
+    expect(readLine(line, taller).kind).toBe('misread');
+  });
+
   it('given it in Spanish, then it is taken with all its details', () => {
     const line = 'me han traído la tapa-4, nº de serie 5077, pedido 95, fierro colado';
     expect(heard(line, taller)).toBe('part tapa-4 serial 5077 job 95 cast-iron');

@@ -42,6 +42,10 @@ describe('several acts in one line', () => {
     expect(readLine(said, inUse)).toMatchObject({ kind: 'command', takenAs: line });
   });
 
+  it('given the metal’s heat of parts that are in no cure, then no act is taken for it without a tap', () => {
+    expect(readLine('metal temp on 4, 5 and 6 is 19 C', inUse).kind).toBe('misread');
+  });
+
   it('given a room’s heat and its humidity in two clauses, then it is one reading of the air', () => {
     const us = { ...inUse, units: 'us' as const, country: shipped.profileOf('en', 'us') };
     expect(linesOf(readLine('the gadget says 76 and 45 percent', us))).toEqual(['air 76F 45 percent']);

@@ -5,6 +5,9 @@ import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const englishSayingsOfNothing2: Sayings<SaidMeaning> = {
   nothing: `
+    was sent back to the customer / we sent it back to them / it went back to the supplier / returned to the customer unpainted
+    31 outside today, we melt / minus 2 outside this morning / 18 degrees out in the yard / outside it's 25 in the shade
+    warm outside, 27 degrees / it was 12 degrees out on the road / the forecast says 21 degrees / it's cold outside, 3 degrees
     the base is still tacky, leave it / casing hasn't been touched / nobody has coated base so far
     I have not mixed anything yet / I did not flush the gun yet / I've yet to coat the base
     we've yet to start the mix / we didn't get round to the gates / we did not finish the base

@@ -5,6 +5,8 @@ import type { SaidMeaning } from '../../sayings-typed.ts';
 
 export const spanishSayingsOfNothing2: Sayings<SaidMeaning> = {
   nothing: `
+    se devolvió al cliente / la devolvimos al proveedor / la regresaron al cliente sin pintar
+    hace 30 grados en la calle / fuera hay 12 grados / afuera está a 35 a la sombra / en la calle hacen 28 grados / el pronóstico da 31 grados
     todavía no le damos al batch / aún no arranca el agitador, falta la B / no he pesado nada
     no se ha pesado la B todavía / no he filtrado, no hay filtros / la mezcla no está lista / no está espesa, tranquilo
     no está gelada, sigue líquida / no la tires todavía / no he tirado nada / no tapé el bote, se me pasó

@@ -1,6 +1,7 @@
 // How Spanish speakers put right what they have just said. Invented lines, each as somebody would type it.
 
 export const spanishCorrections = `
+  81 compa, los guantes / son 79, con los guantes no acierto / 45 jefe, traigo guantes / 62, se me fue el dedo con el guante / 91 compadre, ando con guantes
   mejor 1,8 / mejor que sean 2 kilos / mejor pon 1,5 / mejor hazla de 1,2 / pensándolo bien, 1,6
   cambié de idea, 2 kilos / que sean 1,8 / que sean mejor 200 / bájale a 1,2 / súbele a 3 / déjalo en 1,5
   déjalo en 200 / ponle 200 / ponle 48 de humedad / ponle 1198 a la B / quita esos 300, que eran 200
