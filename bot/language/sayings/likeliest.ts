@@ -54,9 +54,7 @@ const likeliest =
   (line, context, strictly) => {
     const strict = strictly(line);
     if (line.endsWith('?') || strict.kind !== 'unread') return undefined;
-    // `mix me up three pounds`: no name of a product, where every word is met with in such lines.
-    const isSheet = strict.read.failed.failed === 'unknown-sheet';
-    if (!isSheet && !mayBeOtherwise(strict.read)) return undefined;
+    if (!mayBeOtherwise(strict.read)) return undefined;
     const pieces = piecesOf(line, context);
     if (pieces === undefined || pieces.length > mostPieces) return undefined;
     const all = claimed(pieces, context.hearing.said);
@@ -64,7 +62,7 @@ const likeliest =
     if (holdsLost(pieces, all.claims, context.hearing)) return undefined;
     const made = likeliestIn({ pieces, claims: all.claims }, undefined, context);
     const [first] = made;
-    if (first === undefined || (isSheet && !first.one.isSure)) return undefined;
+    if (first === undefined) return undefined;
     return (isCertain(first, pieces, all) && first.share >= certain ? taken(first) : undefined) ?? asOffered(made);
   };
 

@@ -65,7 +65,6 @@ describe('a line that no phrase accounts for', () => {
 
 describe('an act whose words are its own all through', () => {
   it.each([
-    ['mix me up three pounds', 'mix 3 pounds'],
     ['echados 1203 de A y 1199 de B en la mezcla 2', 'weigh 2 1203g 1199g'],
     ['4 has fisheyes all over the hub, park it', 'hold flange-4 "fisheyes all over the hub"'],
     ['2 is bone dry 👍 cheers', 'dry flange-2'],

@@ -61,7 +61,7 @@ export const englishSayingsOfBooth2: Sayings<SaidMeaning> = {
     before the mix air is 22 50 / start of shift, 19 58 / end of shift air 22 50 / hourly air, 22 51
     four o'clock air 23 47 / second reading 23 48 / second air reading 23, 47 / same as before, 22 and 50
     new reading 22 52 / that's the air at 22 an 50 / that's 22 and 50 in the booth / kindly record air 22 50
-    please note 22 and 50 percent / please log the room at 22 and 50 / airr 22 50 / ari 22 50 / huimdity 50
+    please note 22 and 50 percent / please log the room at 22 and 50 50 / huimdity 50
     heir 22 fifty / hair 22 50 percent / temp 22 hummidity 50
   `,
   'fan on': `
