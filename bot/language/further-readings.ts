@@ -135,17 +135,16 @@ const mayBeAsked = (line: string, { hearing }: LineContext): boolean =>
 /** Without what is said beside it; else as it stands. */
 export function understood(line: string, context: LineContext, strictly: Strictly): Understood | undefined {
   const plainly = plainlySaid(line, context);
+  return toldWithoutAsides(line, context, strictly, plainly) ?? readFurther(line, context, strictly, plainly);
+}
+
+function toldWithoutAsides(...[line, context, strictly, plainly]: Parameters<InFigures>): Understood | undefined {
   const [plain, otherwise] = plainly();
+  const told = plain === undefined || otherwise !== undefined ? undefined : withoutAsides(plain.line, context);
   // `81, los guantes`: what is said beside it may tell that it puts something right.
-  const isWhole =
-    plain === undefined || otherwise !== undefined || corrected(line, context, strictly, plainly) !== undefined;
-  const told = isWhole ? undefined : withoutAsides(plain.line, context);
-  const found =
-    told === undefined
-      ? undefined
-      : (strictlyTold(told, strictly) ?? readFurther(told, context, strictly, plainlySaid(told, context)));
-  if (found !== undefined) return plain?.isSure === true ? found : asTaps(found);
-  return readFurther(line, context, strictly, plainly);
+  if (told === undefined || corrected(line, context, strictly, plainly) !== undefined) return undefined;
+  const found = strictlyTold(told, strictly) ?? readFurther(told, context, strictly, plainlySaid(told, context));
+  return found === undefined || plain?.isSure === true ? found : asTaps(found);
 }
 
 function strictlyTold(told: string, strictly: Strictly): Understood | undefined {

@@ -60,13 +60,10 @@ function rangeAt(tokens: readonly Token[], at: number, { hearing, parts }: LineC
   const next = tokens[at + 1];
   if (first?.kind !== 'word' || next === undefined) return undefined;
   const ends = numbersAt(tokens, at + 1);
+  const one = oneOf(first.word, { hearing, parts });
   // Of a word that the shop has parts of, which of them are meant is not for the spelling to say.
-  if (
-    ends !== undefined &&
-    isStem(first.word, hearing) &&
-    !parts.some((part) => isOf(part, first.word) || isOf(part, oneOf(first.word, { hearing, parts })))
-  ) {
-    const one = oneOf(first.word, { hearing, parts });
+  const isKnown = parts.some((part) => isOf(part, first.word) || isOf(part, one));
+  if (ends !== undefined && isStem(first.word, hearing) && !isKnown) {
     return joinedAs(`${one}-${ends.from}..${ends.until}`, first, tokens[ends.to - 1], ends.to, hearing);
   }
   const last = tokens[at + 2];

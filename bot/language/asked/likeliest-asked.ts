@@ -56,7 +56,7 @@ export function likeliestAsked(
 
 /** How likely it is that a line asks. */
 export const shareOfAsking = (line: string, { hearing }: LineContext): number =>
-  hearing.weighed.weigh(line).find(({ meaning }) => meaning === 'asking')?.share ?? 0;
+  hearing.weighed.shareOf(line, 'asking');
 
 /** The same with each question by itself: where its words are of one, hardly a line that tells an act has as much. */
 export const shareOfQuestions = (line: string, { hearing }: LineContext): number =>

@@ -41,7 +41,7 @@ export function saidIn(asked: string, typed: QuestionsTyped, context: LineContex
     ...all,
     act,
     named: all.things.map((thing) => kindOf(thing, context)),
-    endsPart: all.things.some((thing) => context.parts.some((part) => /\d+$/.exec(part)?.[0] === thing)),
+    endsPart: all.things.some((thing) => context.parts.some((part) => endsIn(part, thing))),
     curing: curingNow(context),
     stirring: stirringNow(context),
     traced: onlyEnding(first, context.parts) ?? first,

@@ -9,7 +9,6 @@ import { type Claim, claimed } from '../slots-heard/phrases.ts';
 import { type Piece, wordOf } from '../slots-heard/piece.ts';
 import { piecesOf } from '../slots-heard/pieces.ts';
 import { isUnsaid, unsaid } from '../slots-heard/unsaid.ts';
-import type { SaidMeaning } from '../tongues/sayings-typed.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import type { Strictly, Understands } from '../understood.ts';
 import { type Told, toldIn } from './told-details.ts';
@@ -48,12 +47,9 @@ export const partTold: Understands = (typed, context, strictly) => {
 
 /** Of what is received besides, cans, no part is named. */
 const shareOfPart = (line: string, context: LineContext): number =>
-  idleIn(line, context) > mostIdle ? 0 : shareOf(['part', 'received'], line, context);
+  idleIn(line, context) > mostIdle ? 0 : context.hearing.weighed.shareOf(line, 'part', 'received');
 
-const idleIn = (line: string, context: LineContext): number => shareOf(['nothing', 'asking'], line, context);
-
-const shareOf = (meanings: readonly SaidMeaning[], line: string, { hearing: { weighed } }: LineContext): number =>
-  weighed.weigh(line).reduce((sum, { meaning, share }) => (meanings.includes(meaning) ? sum + share : sum), 0);
+const idleIn = (line: string, { hearing }: LineContext): number => hearing.weighed.shareOf(line, 'nothing', 'asking');
 
 /** Somebody has booked none of them yet. */
 function areNew(line: string, { parts }: LineContext, strictly: Strictly): boolean {

@@ -26,7 +26,7 @@ export const surelyOtherwise = 0.9;
 
 /** How likely the line puts something right, by its words. */
 export const shareOtherwise = (line: string, { hearing }: LineContext): number =>
-  hearing.otherwiseWeighed.weigh(line).find(({ meaning }) => meaning === 'otherwise')?.share ?? 0;
+  hearing.otherwiseWeighed.shareOf(line, 'otherwise');
 
 interface Said {
   /** In figures. */

@@ -13,10 +13,10 @@ import { piecesOf } from '../slots-heard/pieces.ts';
 import { isUnsaid } from '../slots-heard/unsaid.ts';
 import { isSaidAct, type SaidAct } from '../tongues/said-words.ts';
 import type { Strictly } from '../understood.ts';
+import { mostIdle } from './likeliest.ts';
 
 /** More likely than all else that its words speak for. */
 const leastShare = 0.4;
-const mostIdle = 0.25;
 /** What its phrase says, the rest of its words must speak for as well: `closed the door` shuts no can. */
 const leastPhrased = 0.08;
 const leastBeside = 0.25;
@@ -64,12 +64,11 @@ const isNamed = ({ is }: Piece): boolean =>
 /** Its phrase, or what its words speak for. */
 function actTold(line: string, claims: readonly (Claim | undefined)[], { hearing }: LineContext): SaidAct | undefined {
   const phrased = new Set(claims.flatMap((claim) => (claim?.is === 'act' ? [claim.act] : [])));
-  const weighed = hearing.weighed.weigh(line);
-  const idle = weighed.filter(({ meaning }) => meaning === 'nothing' || meaning === 'asking');
-  if (idle.reduce((sum, { share }) => sum + share, 0) > mostIdle) return undefined;
-  const [first] = weighed;
+  const { weigh, shareOf } = hearing.weighed;
+  if (shareOf(line, 'nothing', 'asking') > mostIdle) return undefined;
+  const [first] = weigh(line);
   const [only] = phrased;
-  const share = weighed.find(({ meaning }) => meaning === only)?.share ?? 0;
+  const share = only === undefined ? 0 : shareOf(line, only);
   if (phrased.size === 1 && share >= Math.max(leastPhrased, (first?.share ?? 0) * leastBeside)) return only;
   return first !== undefined && first.share >= leastShare && isSaidAct(first.meaning) ? first.meaning : undefined;
 }

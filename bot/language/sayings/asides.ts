@@ -52,5 +52,5 @@ function asideShare(words: string, { hearing, parts, people }: LineContext): num
   if (/[\d?¿]/.test(words) || many < fewestWords || many > mostWords) return 0;
   const said = words.toLowerCase();
   if ([...parts, ...(people ?? [])].some((name) => said.includes(name.toLowerCase()))) return 0;
-  return hearing.asideWeighed.weigh(words).find(({ meaning }) => meaning === 'aside')?.share ?? 0;
+  return hearing.asideWeighed.shareOf(words, 'aside');
 }

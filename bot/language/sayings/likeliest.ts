@@ -32,7 +32,7 @@ const leastBeside = 0.4;
 /** Of a line that names nothing: as soon is it about something else. */
 const leastUnnamed = 0.9;
 /** As likely as this to tell nothing, or to ask, it is left alone. */
-const mostIdle = 0.25;
+export const mostIdle = 0.25;
 /** Where its first word may ask. */
 const hardlyAsks = 0.02;
 /** Hardly anything else can be meant: by what its words speak for alone, and where another reading makes the same of it. */
@@ -53,8 +53,7 @@ const likeliest =
   (certain: number): Understands =>
   (line, context, strictly) => {
     const strict = strictly(line);
-    if (line.endsWith('?') || strict.kind !== 'unread') return undefined;
-    if (!mayBeOtherwise(strict.read)) return undefined;
+    if (line.endsWith('?') || strict.kind !== 'unread' || !mayBeOtherwise(strict.read)) return undefined;
     const pieces = piecesOf(line, context);
     if (pieces === undefined || pieces.length > mostPieces) return undefined;
     const all = claimed(pieces, context.hearing.said);
@@ -89,7 +88,7 @@ export function clearlyTold(pieces: readonly Piece[], context: LineContext): Sai
 
 /** How likely the words of a clause tell this act. */
 export const shareOfAct = (pieces: readonly Piece[], act: SaidAct, { hearing }: LineContext): number =>
-  hearing.weighed.weigh(typedIn(pieces)).find(({ meaning }) => meaning === act)?.share ?? 0;
+  hearing.weighed.shareOf(typedIn(pieces), act);
 
 /** More likely than all else together. */
 const leastClear = 0.5;
@@ -107,14 +106,14 @@ export interface Made {
 
 /** Each act that a line, or a clause of one, may tell, the likeliest first. */
 export function likeliestIn(said: Said, before: Before | undefined, context: LineContext): readonly Made[] {
-  const weighed = context.hearing.weighed.weigh(typedIn(said.pieces));
-  const idle = weighed.filter(({ meaning }) => meaning === 'nothing' || meaning === 'asking');
-  if (idle.reduce((sum, { share }) => sum + share, 0) > mostIdle) return [];
-  const asking = idle.find(({ meaning }) => meaning === 'asking')?.share ?? 0;
+  const typed = typedIn(said.pieces);
+  const { weigh, shareOf: shareIn } = context.hearing.weighed;
+  const weighed = weigh(typed);
+  if (shareIn(typed, 'nothing', 'asking') > mostIdle) return [];
   // `had 90 on number 8`: a question may begin so, and nothing else in it asks.
   const mayAsk = asksFirst(said.pieces, said.claims, context.hearing.said);
   const isFirst = said.claims[0]?.is !== 'filler';
-  if (mayAsk && (!isFirst || asking > hardlyAsks)) return [];
+  if (mayAsk && (!isFirst || shareIn(typed, 'asking') > hardlyAsks)) return [];
   const likely = weighed.flatMap(({ meaning, share }) =>
     share < leastWeighed || !isSaidAct(meaning)
       ? []

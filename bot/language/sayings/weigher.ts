@@ -13,6 +13,8 @@ export interface Weighed<Meaning extends string> {
 export interface Weigher<Meaning extends string> {
   /** The likeliest first. */
   readonly weigh: (line: string) => readonly Weighed<Meaning>[];
+  /** How likely it is one of these. */
+  readonly shareOf: (line: string, ...meanings: readonly Meaning[]) => number;
   /** How much one sign speaks for one meaning: above nought for it. */
   readonly speaksFor: (sign: string, meaning: Meaning) => number;
   /** Whether a word is so much of one meaning that hardly another has it. */
@@ -57,31 +59,45 @@ export function weigherOf<Kind extends string, Meaning extends string>(
 ): Weigher<Meaning> {
   const told = toldApart(tongues, meaningOf);
   const { meanings } = told;
-  const speaks = (sign: string): readonly Speaks[] =>
-    speaksOf(
-      sign,
-      tongues.map(({ of }) => of(sign)),
-      told,
-    );
+  // Of what people say, a few signs come again and again.
+  const met = new Map<string, readonly Speaks[]>();
+  const speaks = (sign: string): readonly Speaks[] => {
+    const known = met.get(sign);
+    if (known !== undefined) return known;
+    const inSayings = tongues.map(({ of }) => of(sign));
+    if (inSayings.every(({ length }) => length === 0)) return [];
+    const made = speaksOf(sign, inSayings, told);
+    met.set(sign, made);
+    return made;
+  };
   const speaksFor = (sign: string, meaning: Meaning): number => {
     const of = speaks(sign);
     return of.find(({ at }) => meanings[at] === meaning)?.much ?? (of.length > 0 ? leastOf(sign) : 0);
   };
+  const weighAnew = (line: string): readonly Weighed<Meaning>[] => {
+    // What speaks against all alike decides nothing.
+    const weights = meanings.map(() => 0);
+    for (const sign of signsOf(line, passedOver)) {
+      const least = leastOf(sign);
+      for (const { at, much } of speaks(sign)) weights[at] = (weights[at] ?? 0) + much - least;
+    }
+    const most = Math.max(...weights);
+    const odds = weights.map((weight) => Math.exp((weight - most) * apart));
+    const total = odds.reduce((sum, each) => sum + each, 0);
+    return meanings
+      .map((meaning, at) => ({ meaning, share: (odds[at] ?? 0) / total }))
+      .toSorted((one, other) => other.share - one.share);
+  };
+  // One reading after the other weighs the same line.
+  let last: { readonly line: string; readonly weighed: readonly Weighed<Meaning>[] } | undefined;
+  const weigh = (line: string): readonly Weighed<Meaning>[] => {
+    if (last?.line !== line) last = { line, weighed: weighAnew(line) };
+    return last.weighed;
+  };
   return {
-    weigh: (line) => {
-      // What speaks against all alike decides nothing.
-      const weights = meanings.map(() => 0);
-      for (const sign of signsOf(line, passedOver)) {
-        const least = leastOf(sign);
-        for (const { at, much } of speaks(sign)) weights[at] = (weights[at] ?? 0) + much - least;
-      }
-      const most = Math.max(...weights);
-      const odds = weights.map((weight) => Math.exp((weight - most) * apart));
-      const total = odds.reduce((sum, each) => sum + each, 0);
-      return meanings
-        .map((meaning, at) => ({ meaning, share: (odds[at] ?? 0) / total }))
-        .toSorted((one, other) => other.share - one.share);
-    },
+    weigh,
+    shareOf: (line, ...meant) =>
+      weigh(line).reduce((sum, { meaning, share }) => (meant.includes(meaning) ? sum + share : sum), 0),
     knows: (sign) => speaks(sign).length > 0,
     isPlain: (word) => word.length <= rootLetters && speaks(word).length >= fewestOfPlain,
     speaksFor,
