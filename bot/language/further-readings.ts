@@ -17,9 +17,11 @@ import { offeredAct } from './said-of-last/offered-act.ts';
 import { ownWordsAnswer, reasonAnswer } from './said-of-last/reason-answer.ts';
 import { sameFor } from './said-of-last/same-for.ts';
 import { withoutAsides } from './sayings/asides.ts';
-import { likeliestActs, likeliestBeside, shareOf } from './sayings/likeliest.ts';
+import { actOfLine, likeliestActs, likeliestBeside, shareOf } from './sayings/likeliest.ts';
 import { mixOrdered } from './sayings/mix-ordered.ts';
+import { actRows } from './slots-heard/act-rows.ts';
 import { onlyAsksOrDenies, slotsHeard } from './slots-heard/slots-heard.ts';
+import { isSaidAct } from './tongues/said-words.ts';
 import { withoutAccents } from './typed/without-accents.ts';
 import { asTaps, type Strictly, type Understands, type Understood } from './understood.ts';
 
@@ -191,9 +193,15 @@ function bothLikely(found: Likely, other: Understood, context: LineContext, line
   const most = Math.max(...found.lines.map((each) => shareOf(each, weighed)));
   // One of several acts that were found together stands behind them.
   const ofSeveral = new Set(found.lines.map(linesApart).flatMap((acts) => (acts.length > 1 ? acts : [])));
-  const likelier = more.lines.filter((each) => shareOf(each, weighed) > most);
+  const likelier = more.lines.filter((each) => shareOf(each, weighed) > most || isInstead(each, told));
   const alone = likelier.filter((each) => !ofSeveral.has(each));
   return { ...found, lines: [...new Set([...(isMore ? [whole] : []), ...alone, ...found.lines, ...likelier])] };
+}
+
+/** `surface flange-2 19C` for `temp flange-2 19C`. */
+function isInstead(line: string, other: string): boolean {
+  const act = actOfLine(other);
+  return isSaidAct(act) && actRows[act].instead === actOfLine(line);
 }
 
 /** `weigh 1 1203g 1199g` and `weigh 1 b 1199g`: of one act, all the figures of the other and more. */

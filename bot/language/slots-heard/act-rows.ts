@@ -22,6 +22,8 @@ export interface ActRow {
   readonly figures?: readonly FigureRow[];
   /** Without a thing it is still an act: `out`, of the only load; `surface`, of the room. */
   readonly thingMayLack?: true;
+  /** What the same words rather tell of what it cannot be done to now. */
+  readonly instead?: SaidAct;
   /** Its strict line takes one part: of several, each has a line of its own. */
   readonly isOfOne?: true;
   readonly takes?: readonly (
@@ -100,7 +102,11 @@ export const actRows: Readonly<Record<SaidAct, ActRow>> = {
   'cure room': onParts(['dry']),
   cure: oven,
   out: onParts(['curing'], { thingMayLack: true }),
-  temp: onParts(['curing'], { figures: [one('temperature', ovenTemperature)], thingMayLack: true, isOfOne: true }),
+  // `metal temp on 2 is 19 C`
+  temp: onParts(['curing'], {
+    ...{ figures: [one('temperature', ovenTemperature)], thingMayLack: true, isOfOne: true },
+    instead: 'surface',
+  }),
   wet: onParts(['flashing'], { figures: [many('film', film)], isOfOne: true }),
   film: onParts(['cured'], { figures: [many('film', film)], isOfOne: true }),
   adhesion: onParts(['cured'], { figures: [one('rating', rating)], isOfOne: true }),

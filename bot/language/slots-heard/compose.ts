@@ -126,9 +126,8 @@ function joinedTo(pieces: readonly Piece[], live: LiveNow, { hearing: { said } }
 const mayBeSure = (act: SaidAct, { isParted }: Clause, { choices }: Things): boolean =>
   choices.length === 1 && isParted !== true && act !== 'release';
 
-/** `metal temp on 2 is 19 C`, of a part that is not in its cure: rather its surface. */
 const isStrange = (act: SaidAct, things: Things, { live }: LineContext): boolean =>
-  act === 'temp' && !fits(act, things, live?.());
+  actRows[act].instead !== undefined && !fits(act, things, live?.());
 
 /** `from the pot` is the one that there is. */
 function isPotUnnumbered({ pieces, claims }: Clause, { hearing: { said } }: LineContext): boolean {

@@ -43,7 +43,9 @@ describe('several acts in one line', () => {
   });
 
   it('given the metal’s heat of parts that are in no cure, then no act is taken for it without a tap', () => {
-    expect(readLine('metal temp on 4, 5 and 6 is 19 C', inUse).kind).toBe('misread');
+    const read = readLine('metal temp on 4, 5 and 6 is 19 C', inUse);
+    expect(read.kind).toBe('misread');
+    expect(linesOf(read)).toContain('surface flange-4 19 C; surface flange-5 19 C; surface flange-6 19 C');
   });
 
   it('given a room’s heat and its humidity in two clauses, then it is one reading of the air', () => {
