@@ -9,6 +9,7 @@ import type { Alarm } from '../../core/session/session-commands.ts';
 import type { SettingName } from '../../core/settings.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { Limits } from '../../core/verbs/slot-row.ts';
+import type { PartsGone } from './asked/parts-gone.ts';
 import type { Hearing } from './hearing.ts';
 import type { LiveNow } from './live-now.ts';
 import type { Last } from './said-of-last/last.ts';
@@ -32,8 +33,8 @@ export interface LineContext {
   /** The live batches. Helps to tell a batch from a weight; whether a batch exists is not checked here. */
   readonly batches: readonly BatchNumber[];
   readonly parts: readonly PartName[];
-  /** Parts that have gone out: what went on them is asked for long after. */
-  readonly released?: readonly PartName[];
+  /** Looked up in the record where a question names what is not here. */
+  readonly gone?: PartsGone;
   readonly places: readonly PlaceName[];
   /** The crew: `kari is down` calls people, `the printer is down` does not. */
   readonly people?: readonly PersonName[];

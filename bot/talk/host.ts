@@ -5,7 +5,7 @@ import { randomUUID } from 'node:crypto';
 import type { Command } from '../../core/commands.ts';
 import { type Crew, type CrewFile, personIn } from '../../core/crew/crew.ts';
 import type { Request } from '../../core/execute.ts';
-import { type PersonName, partStream, type StreamId } from '../../core/ids.ts';
+import { type PartName, type PersonName, partStream, type StreamId } from '../../core/ids.ts';
 import { known } from '../../core/known.ts';
 import type { Log, Store } from '../../core/ports.ts';
 import type { Shop } from '../../core/shop.ts';
@@ -81,7 +81,7 @@ export function createHost(deps: HostDeps): Host {
     reading: async (delivery) => {
       const cards = await lastCards.of(delivery.as).catch(() => []);
       const at = delivery.saidAt ?? clock.now();
-      return readIn(tongues, await deps.executor.look(), delivery.text, { ...delivery, at, cards });
+      return readIn(tongues, await deps.executor.look(), delivery.text, { ...delivery, at, cards, ...recordOf(deps) });
     },
     telling: (shop, name) => tellingOf({ tongues, now: clock.now() }, shop, name),
     isAct: (shop, text, at, about) => {
@@ -154,7 +154,7 @@ function meaningOf(
 ): Meant {
   const { now } = told;
   const at = delivery.saidAt ?? now;
-  const reading = readIn(deps.tongues, shop, delivery.text, { ...delivery, at });
+  const reading = readIn(deps.tongues, shop, delivery.text, { ...delivery, at, ...recordOf(deps) });
   if (reading.kind !== 'command') return { is: 'words', answer: () => offered(deps, told, delivery, reading, shop) };
   const { stance } = reading;
   const command = withSessionOf(delivery.about, withBatchOf(delivery.about, reading.command));
@@ -241,11 +241,15 @@ interface Speaking {
   readonly about?: StreamId | undefined;
   /** Told to whoever says it, newest first. */
   readonly cards?: readonly Answer[];
+  readonly partsEver?: () => readonly PartName[];
 }
 
-function readIn(tongues: Tongues, shop: Shop, text: string, { as, at, about, cards = [] }: Speaking): Reading {
+const recordOf = ({ store, crew }: HostDeps) => ({ partsEver: () => store.archive.partsEver(crew) });
+
+function readIn(tongues: Tongues, shop: Shop, text: string, { as, at, about, cards = [], ...more }: Speaking): Reading {
   return oursAlone('reading', () => {
-    const context = lineContext(tongues, shop, as, at, () => lastSaid(cards, { shop, as, at, about }));
+    const last = () => lastSaid(cards, { shop, as, at, about });
+    const context = lineContext(tongues, shop, as, at, { last, ...more });
     const named = about === undefined ? undefined : lineWithPart(text, readStrictly(text, context), about, shop);
     return readLine(named ?? text, context);
   });

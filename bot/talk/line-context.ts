@@ -4,12 +4,12 @@ import { type CrewFile, personIn } from '../../core/crew/crew.ts';
 import { countdowns } from '../../core/crew/open-alarms.ts';
 import { roleShort } from '../../core/crew/who-may.ts';
 import { figuresFit } from '../../core/figures-fit.ts';
-import type { PersonName } from '../../core/ids.ts';
+import type { PartName, PersonName } from '../../core/ids.ts';
 import { known } from '../../core/known.ts';
-import { isPartLive } from '../../core/part/part.ts';
 import { sheetNames } from '../../core/products/shelf.ts';
 import { liveBatches, liveParts, openSessions, type Shop } from '../../core/shop.ts';
 import type { EpochMs } from '../../core/units.ts';
+import { partsGone } from '../language/asked/parts-gone.ts';
 import type { Hearing } from '../language/hearing.ts';
 import type { LineContext } from '../language/reading.ts';
 import type { Tongues } from '../language/tongues/tongues.ts';
@@ -20,15 +20,22 @@ export function hearingOf(tongues: Tongues, crew: CrewFile, as: PersonName): Hea
   return tongues.hearingIn(personIn(crew, as).language, personIn(crew, '').language);
 }
 
-/** `last`: looked up where a line alone says too little. */
+interface LookedUp {
+  /** Where a line alone says too little. */
+  readonly last?: LineContext['last'];
+  /** Of every part that the record has. */
+  readonly partsEver?: () => readonly PartName[];
+}
+
 export function lineContext(
   tongues: Tongues,
   shop: Shop,
   as: PersonName,
   now: EpochMs,
-  last?: LineContext['last'],
+  { last, partsEver }: LookedUp = {},
 ): LineContext {
   const { language, units } = personIn(shop.crew, as);
+  const parts = liveParts(shop).map((part) => part.name);
   return {
     hearing: hearingOf(tongues, shop.crew, as),
     units,
@@ -37,8 +44,8 @@ export function lineContext(
     zone: shop.crew.zone,
     ...sheetNames(shop.shelf),
     batches: liveBatches(shop).map((batch) => batch.number),
-    parts: liveParts(shop).map((part) => part.name),
-    released: [...shop.parts.values()].filter((part) => !isPartLive(part)).map((part) => part.name),
+    parts,
+    ...known({ gone: partsEver && partsGone(partsEver, parts) }),
     places: [...new Set([...shop.places.keys(), ...openSessions(shop).map(({ place }) => place)])],
     people: shop.crew.people.map(({ name }) => name),
     mayCallOff: countdowns(shop.crew.alarms, now).length > 0,

@@ -79,9 +79,12 @@ function openings(of: CanI['of']): readonly Command[] {
 }
 
 function cures({ shop }: Moment, parts: readonly Part[]): readonly Command[] {
-  return parts.flatMap((part) => {
-    const { oven, room } = batchOf(shop, part)?.sheet.cure ?? {};
+  return parts.flatMap((part): readonly Command[] => {
     const named = [part.name];
+    const sheet = batchOf(shop, part)?.sheet;
+    // No sheet says how a part without a coat cures: what stands against it does so in every way.
+    if (sheet === undefined) return [{ verb: 'cure', parts: named, way: { kind: 'oven' } }];
+    const { oven, room } = sheet.cure;
     return [
       ...(oven === undefined
         ? []

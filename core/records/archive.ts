@@ -1,6 +1,6 @@
 // What questions about the past ask of the store beyond streams: the rows as they lie there, an index of names, a copy.
 
-import type { CrewId, StreamId } from '../ids.ts';
+import type { CrewId, PartName, StreamId } from '../ids.ts';
 
 /** A row of the record, unparsed: what is proved must be what lies there. */
 export interface RecordRow {
@@ -33,6 +33,8 @@ export interface Archive {
   readonly filedEnd: (crew: CrewId) => number;
   /** Streams of parts and cans booked in under a name, whatever its capitals, newest first. A beginning serves too. */
   readonly bookedUnder: (crew: CrewId, key: BookedUnder, value: string) => readonly StreamId[];
+  /** Of every part that something is filed under. */
+  readonly partsEver: (crew: CrewId) => readonly PartName[];
   /** Streams with something that happened from `from` on and before `to`, as their home or as one that it concerns. */
   readonly filedBetween: (crew: CrewId, from: number, to: number) => readonly StreamId[];
   /** Copies the record to a new file while it is in use. Throws where that cannot be written. */

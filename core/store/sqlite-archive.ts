@@ -2,7 +2,7 @@
 
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
-import type { StreamId } from '../ids.ts';
+import { nameIn, partStream, type StreamId } from '../ids.ts';
 import type { Archive, BookedUnder, RecordRow } from '../records/archive.ts';
 
 /** Which event carries the name, and each has a partial index on it (see the migrations): `reindex` makes them again. */
@@ -33,6 +33,11 @@ export function sqliteArchive(database: Database): Archive {
       )
       .pluck();
   };
+  const partsEver = database
+    .prepare<[string, string, string], string>(
+      'select distinct stream from filed where crew = ? and stream >= ? and stream < ? order by stream',
+    )
+    .pluck();
   const bookedBy = { serial: booked('serial'), job: booked('job'), customer: booked('customer'), lot: booked('lot') };
 
   return {
@@ -47,6 +52,10 @@ export function sqliteArchive(database: Database): Archive {
       const from = asciiLower(value);
       const streams = bookedBy[key].all(crew, from, `${from}\u{10ffff}`);
       return [...new Set(streams)].map((stream) => stream as StreamId);
+    },
+    partsEver: (crew) => {
+      const from = partStream('');
+      return partsEver.all(crew, from, `${from}\u{10ffff}`).map((stream) => nameIn(stream as StreamId));
     },
     backup: async (file) => {
       await database.backup(file);

@@ -5,6 +5,7 @@ import { methodRows } from '../../../core/methods.ts';
 import type { LineContext } from '../reading.ts';
 import type { QuestionsTyped } from '../tongues/questions-typed.ts';
 import { tokenize } from '../typed/tokens.ts';
+import { endsIn } from './parts-gone.ts';
 import { type ThingsSaid, thingsSaid } from './things-said.ts';
 
 export interface Said extends ThingsSaid {
@@ -30,7 +31,7 @@ export function saidIn(asked: string, typed: QuestionsTyped, context: LineContex
     typed,
     context,
   );
-  const all = { ...heard, things: heard.things.map((thing) => releasedBy(thing, context)) };
+  const all = { ...heard, things: heard.things.map((thing) => goneBy(thing, context)) };
   const spray: Verb = all.things.some((thing) => /[a-z]-?\d|^\d+$/.test(thing)) ? 'coat' : 'spray-on';
   const isSprayed =
     typed.spray.test(asked) || (all.acts.length === 0 && all.method !== undefined && methodRows[all.method].atomised);
@@ -50,18 +51,17 @@ export function saidIn(asked: string, typed: QuestionsTyped, context: LineContex
   };
 }
 
-const endsIn = (part: string, number: string | undefined): boolean => /\d+$/.exec(part)?.[0] === number;
-
 /** The only part that ends in this number. */
 function onlyEnding(number: string | undefined, parts: readonly string[]): string | undefined {
-  const [only, other] = parts.filter((part) => endsIn(part, number));
-  return other === undefined ? only : undefined;
+  return onlyOne(parts.filter((part) => endsIn(part, number)));
 }
 
+const onlyOne = ([only, other]: readonly string[]): string | undefined => (other === undefined ? only : undefined);
+
 /** `what went on 7`, where nothing that is here has this number: of those that went out. */
-function releasedBy(thing: string, { parts, batches, released = [] }: LineContext): string {
+function goneBy(thing: string, { parts, batches, gone }: LineContext): string {
   const isHere = parts.some((part) => endsIn(part, thing)) || batches.some((number) => String(number) === thing);
-  return isHere || !/^\d+$/.test(thing) ? thing : (onlyEnding(thing, released) ?? thing);
+  return isHere || !/^\d+$/.test(thing) ? thing : (onlyOne(gone?.ending(thing) ?? []) ?? thing);
 }
 
 /** More are asked which. */

@@ -12,6 +12,7 @@ import { methodsByWord } from '../trade-words.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import { verbAt } from '../verbs-typed.ts';
+import { bareName } from './parts-gone.ts';
 
 export interface ThingsSaid {
   /** As a strict line names them, in the order in which they stand. */
@@ -71,19 +72,28 @@ const numberAt = (token: Token | undefined): number | undefined =>
   token?.kind === 'number' && token.number.whole && token.number.value > 0 ? token.number.value : undefined;
 
 /** `impeller-7`, `impeller 7`, `gear cover 12`, `impeller7`; the only valve that there is. */
-function partAt(tokens: readonly Token[], i: number, { parts, released = [] }: LineContext): Found | undefined {
+function partAt(tokens: readonly Token[], i: number, { parts, gone }: LineContext): Found | undefined {
   for (let to = Math.min(tokens.length, i + 3); to > i; to--) {
     const joined = tokens
       .slice(i, to)
       .map((token) => plain(token.text))
       .join('-');
     if (!/\p{L}/u.test(joined)) continue;
-    for (const known of [parts, released]) {
-      const [only, second] = known.filter((part) => bare(part) === bare(joined));
-      if (only !== undefined && second === undefined) return { thing: only, to };
-    }
+    const [only, second] = parts.filter((part) => bareName(part) === bareName(joined));
+    if (only !== undefined && second === undefined) return { thing: only, to };
   }
-  return rootAt(tokens, i, parts);
+  return goneAt(tokens, i, gone) ?? rootAt(tokens, i, parts);
+}
+
+/** A word with its number: of a word alone the record is not searched. */
+function goneAt(tokens: readonly Token[], i: number, gone: LineContext['gone']): Found | undefined {
+  for (const to of [i + 3, i + 2, i + 1]) {
+    const joined = tokens.slice(i, to).map((token) => plain(token.text));
+    if (to > tokens.length || !/^\p{L}.*\d$/u.test(joined.join('-'))) continue;
+    const [only, second] = gone?.called(joined.join('-')) ?? [];
+    if (only !== undefined && second === undefined) return { thing: only, to };
+  }
+  return undefined;
 }
 
 /** Its name without the number: of several that have it the answer asks which. */
@@ -116,10 +126,6 @@ const longEnough = 5;
 const mostAtOnce = 8;
 
 const plain = (text: string): string => withoutAccents(text.toLowerCase());
-const bare = (name: string): string =>
-  plain(name)
-    .replace(/[^a-z0-9]/g, '')
-    .replace(/(?<=\D)0+(?=\d)/, '');
 const rootOf = (part: string): string => part.replace(/[-_. ]?\d+$/, '');
 
 const marks = [

@@ -7,8 +7,7 @@ import type { SaidAct } from '../tongues/said-words.ts';
 import type { FigureOf } from './piece.ts';
 
 export interface FigureRow {
-  /** `rating`: a number without a unit. */
-  readonly of: FigureOf | 'rating';
+  readonly of: FigureOf;
   /** What a bare number is read in; none: it stays bare, and the strict reader asks. */
   readonly bare?: Readonly<Record<UnitSystem, { readonly unit: string; readonly from: number; readonly to: number }>>;
   readonly most: number;

@@ -6,8 +6,8 @@ import type { Method } from '../../../core/methods.ts';
 import type { EpochMs } from '../../../core/units.ts';
 import type { Quantity } from '../typed/units-typed.ts';
 
-/** A speed has units that are no words of their own. */
-export type FigureOf = Quantity['is'] | 'speed';
+/** A speed has units that are no words of their own; `rating`: how a film sticks, `5B`. */
+export type FigureOf = Quantity['is'] | 'speed' | 'rating';
 
 export type Slot =
   /** `isSlip`: spelt a letter or two off, or by a number that may be of something else;

@@ -2,7 +2,7 @@
 
 import { solventIds } from '../../../core/calc/solvents.ts';
 import { isFailed } from '../../../core/failed.ts';
-import { type SurfaceGrade, surfaceGrades } from '../../../core/grades.ts';
+import { adhesionRatings, type SurfaceGrade, surfaceGrades } from '../../../core/grades.ts';
 import type { CanNumber, PartName } from '../../../core/ids.ts';
 import type { LiveNow } from '../live-now.ts';
 import { partsAt } from '../parts-said/parts-at.ts';
@@ -108,8 +108,10 @@ function numberedAt(tokens: readonly Token[], at: number, { hearing, batches, li
   // `mix 2`: of a pot that there is; else it may be an amount. `b 1197`: an amount of B.
   const isNoCan = !isPot && batches.includes(value) && live?.().cans.every((can) => can.number !== value) === true;
   // `del bote 2`: a pot, where no can has this number.
+  // A pot that there is none of is told all the same: which there are is answered. `mix 9` is an amount.
+  const isOnlyPot = isPot && typed !== 'b' && !hearing.verbs.has(typed);
   if (isPot || isNoCan)
-    return batches.includes(value) ? { piece: { is: 'batch', number: value }, to: to + 1 } : undefined;
+    return batches.includes(value) || isOnlyPot ? { piece: { is: 'batch', number: value }, to: to + 1 } : undefined;
   return { piece: { is: 'can', number: value }, to: to + 1 };
 }
 
@@ -161,6 +163,9 @@ function singleAt(tokens: readonly Token[], at: number, context: LineContext): F
     case 'word': {
       const speed = speedFrom(tokens, at);
       if (speed !== undefined) return speedPiece(tokens, at, speed.to);
+      const rating = adhesionRatings.find((each) => each === token.text.toUpperCase());
+      if (rating !== undefined)
+        return { piece: { is: 'figure', of: 'rating', text: rating, value: Number.parseInt(rating, 10) }, to };
       const typed = spelt(withoutAccents(token.text.toLowerCase())).replace(/n't$/, 'nt');
       const word = withoutIs(typed, context);
       const many = /^(\d{1,4})'?s$/.exec(typed)?.[1];

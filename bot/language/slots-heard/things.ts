@@ -112,6 +112,9 @@ function partsOf(heard: Heard): Things | undefined {
     return told(chosen.slice(0, 3).map((name) => [name]));
   }
   if (before !== undefined && before.parts.length > 0) return { ...told([before.parts]), isBefore: true };
+  // `wiped it down`: what the speaker's last act was done to.
+  const last = heard.isNamedBefore ? heard.namedLast() : [];
+  if (last.length > 0 && last.every(fits)) return { ...told([last], true), isBefore: true };
   const only = live.parts.filter(({ name }) => row.parts !== undefined && fits(name));
   if (row.thingMayLack === true && !only.some(({ phase }) => phase === 'curing'))
     return { ...told([[]]), isUnnamed: true };

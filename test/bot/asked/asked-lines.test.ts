@@ -1,7 +1,12 @@
 // The lines that questions come to, as taps say them: each is answered from the record, and none of them records.
 
-import { describe, expect, it } from 'vitest';
-import { talkAfter } from '../cards/session-talk.ts';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { describe, expect, it, onTestFinished } from 'vitest';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
+import { epochMs } from '../../../core/units.ts';
+import { sessionTalk, sprayCrew, talkAfter } from '../cards/session-talk.ts';
 
 const pot = ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1200g 1200g'];
 
@@ -13,6 +18,11 @@ describe('what stands against an act', () => {
     expect(card.title).toBe('coat impeller-7: not as things stand');
     expect(card.lines.join('\n')).toMatch(/stirring.*By its clock until \d\d:\d\d/i);
     expect(card.actions.filter(({ line }) => line.startsWith('coat'))).toEqual([]);
+  });
+
+  it('given a part without a coat, then its cure is asked for by its number too', async () => {
+    const { card } = await talkAfter('part impeller-7');
+    expect((await card('can-i cure 7 oven')).lines.join('\n')).toMatch(/No coat is recorded/);
   });
 
   it('given nothing stands against it, then it says so and on what it rests, and neither yes nor safe', async () => {
@@ -50,33 +60,29 @@ describe('who did it', () => {
 });
 
 describe('a part that has gone out', () => {
-  it.each(['what went on impeller 7', 'what went on 7', 'who coated impeller 7'])(
-    'given it was released, then `%s` is answered of it',
-    async (asked) => {
-      const { card } = await talkAfter(
-        ...pot,
-        'wait 105m',
-        'air 24C 48%',
-        'stirred 1',
-        'filter 1 1um',
-        'part impeller-7',
-        'surface impeller-7 22C',
-        'coat impeller-7 1 brush',
-        'wait 15m',
-        'dry impeller-7',
-        'cure impeller-7 oven 90C',
-        'wait 20m',
-        'temp impeller-7 91C',
-        'wait 65m',
-        'temp impeller-7 91C',
-        'out impeller-7',
-        'film impeller-7 17um 18um 18um',
-        'release impeller-7',
-      );
-      expect((await card('where-is impeller-7')).title).toMatch(/released/i);
-      expect((await card(asked)).title).toMatch(/^impeller-7/i);
-    },
-  );
+  const shift = [
+    ...pot,
+    ...['wait 105m', 'air 24C 48%', 'stirred 1', 'filter 1 1um'],
+    ...['part impeller-7', 'surface impeller-7 22C', 'coat impeller-7 1 brush', 'wait 15m', 'dry impeller-7'],
+    ...['cure impeller-7 oven 90C', 'wait 20m', 'temp impeller-7 91C', 'wait 65m', 'temp impeller-7 91C'],
+    ...['out impeller-7', 'film impeller-7 17um 18um 18um', 'release impeller-7', 'empty 1'],
+  ];
+
+  it('given the program was started again months later, then it is asked for by its name and its number', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'gone-'));
+    onTestFinished(() => rmSync(folder, { recursive: true }));
+    const record = join(folder, 'record.sqlite');
+    const released = sessionTalk(record);
+    for (const line of shift) await released.say(line);
+    expect((await released.say('where is 7')).card.title).toBe('impeller-7: released');
+    released.close();
+    const later = sessionTalk(record, sprayCrew, shipped, epochMs(Date.UTC(2026, 5, 2, 8)));
+    onTestFinished(later.close);
+    await later.say('part impeller-8');
+    for (const asked of ['what went on impeller 7', 'what went on 7', 'who coated Impeller 07', '¿qué lleva la 7?'])
+      expect((await later.say(asked)).card.title, asked).toMatch(/impeller-7/);
+    expect((await later.say('where is 9')).card.title).toBe('Nothing here is called 9');
+  });
 });
 
 describe('what nobody has named', () => {

@@ -25,6 +25,15 @@ const mixed = ['air 24C 48%', 'mix 2.4kg'];
 const inUse = [...mixed, 'weigh 1 1201g 1198g already', 'part pump-1', 'part pump-2', 'coat pump-1 1 brush already'];
 const opened = ['air 24C 48%', 'open A lot A42 2.5kg'];
 
+describe('a thing that is not named again', () => {
+  it('given it, then the part of the speaker’s last act is the only one that is offered', async () => {
+    const parts = ['part pump-1', 'part pump-2', 'part pump-3', 'prep pump-2 sa2.5'];
+    const answer = await answerTo(...parts, 'wiped it down with acetone, no grease left');
+    expect(answer.recorded).toBe(false);
+    expect(Object.values(taps(answer))).toEqual(['prep pump-2 wiping acetone grease-off']);
+  });
+});
+
 describe('an answer that says no more than what was asked', () => {
   it.each<[string, readonly string[], string]>([
     ['two weights after a mix', [...mixed, '1201 1198'], 'weigh 1 1201g 1198g'],

@@ -111,6 +111,18 @@ describe('an act by what is done and to what', () => {
     expect(linesOf(readLine('stirred can A for 5 minutes, sediment all up', two))).toEqual(['prestir 3']);
   });
 
+  it('given a pot that there is none of, then it is told all the same, so that the answer says which there are', () => {
+    expect(linesOf(readLine('painted flange-2 with the brush from pot 9', inUse))).toEqual(['coat flange-2 9 brush']);
+  });
+
+  it('given how a film sticks by its class, then it is no part’s number', () => {
+    const cured = {
+      ...inUse,
+      live: () => ({ ...inUse.live(), parts: [{ name: 'flange-2', phase: 'cured' as const }] }),
+    };
+    expect(linesOf(readLine('tape test on 2 was 5b', cured))).toEqual(['adhesion flange-2 5B']);
+  });
+
   it('given a number word, then it is nothing’s name', () => {
     expect(readLine('wet seven 55um', inUse)).not.toMatchObject({ command: { part: 'seven' } });
   });
