@@ -16,6 +16,8 @@ interface Numbers {
   readonly numbers: ReadonlyMap<string, number>;
   /** Words that are numbers, and name nothing: `seven`. */
   readonly numberWords: ReadonlySet<string>;
+  /** `second` */
+  readonly ordinals: ReadonlyMap<string, number>;
   readonly andHalf: ReadonlySet<string>;
   readonly pastHour: ReadonlyMap<string, number>;
   /** What is said in words, `half an hour`. */
@@ -63,6 +65,7 @@ const numbersOf = (tongues: readonly Typed[]): Numbers => ({
       [spoken.small, spoken.tens].flatMap((table) => Object.keys(table).filter((word) => word.length > 2)),
     ),
   ),
+  ordinals: new Map(tongues.flatMap(({ questions }) => Object.entries(questions.ordinals))),
   andHalf: new Set(tongues.flatMap(({ numbers }) => numbers.andHalf)),
   pastHour: new Map(tongues.flatMap(({ numbers }) => Object.entries(numbers.pastHour))),
   minutes: new Map(tongues.flatMap(({ times }) => Object.entries(times.minutes))),

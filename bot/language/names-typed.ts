@@ -22,10 +22,13 @@ export function partNamed(word: string, hearing: Hearing): PartName | undefined 
   return mayNamePart(word, hearing) ? word : undefined;
 }
 
-/** No place to cure in, no metal, no solvent, no figure whose unit slipped, no range of several. */
+/** `Part B` is of the product, whatever else it says. */
+const component = /^[ab]$/;
+
+/** No place to cure in, no metal, no solvent, no part of the product, no figure whose unit slipped, no range of several. */
 export function mayNamePart(word: string, { every }: Hearing): boolean {
   const isThing = word === 'oven' || word === 'room' || isMetalWord(word) || every.cries.liquids.has(word);
-  return !isThing && !slippedUnit.test(word) && !word.includes('..') && isName(word, every);
+  return !isThing && !component.test(word) && !slippedUnit.test(word) && !word.includes('..') && isName(word, every);
 }
 
 export function placeNamed(word: string, { every }: Hearing): PlaceName | undefined {

@@ -1,6 +1,7 @@
 // A figure whose unit was left out: the units that would do are those whose figure is met with here. One that alone would do was meant;
 // several are asked about, Celsius and Fahrenheit whatever the crew reads in.
 
+import { meaningOf } from '../hearing.ts';
 import { likelyLines } from '../misread-line.ts';
 import { isForeign } from '../own-units.ts';
 import type { LineContext } from '../reading.ts';
@@ -26,7 +27,9 @@ export function unitsLeftOut(line: string, context: LineContext, strictly: Stric
   if (isNumbered) return [];
   const reads = (each: string): boolean => strictly(each).kind === 'command';
   const suggestions = thoseThatRead(likelyLines(unread.read, context), reads);
+  const isHumid = isHumidity(line, fault.token?.text ?? '', context);
   const would = suggestions.filter((each) => {
+    if (isHumid && !/\d ?%/.test(each)) return false;
     // No scale of a metric crew shows pounds.
     if (isForeign(each, context.units) && !/\d[CF]\b/.test(each)) return false;
     const act = strictly(each);
@@ -34,6 +37,16 @@ export function unitsLeftOut(line: string, context: LineContext, strictly: Stric
   });
   return would.map((each) => ({ line: each, isSure: would.length === 1 && each === suggestions[0] }));
 }
+
+/** `humidity is at 58`: close before it, and no other figure between. */
+function isHumidity(line: string, figure: string, { hearing }: LineContext): boolean {
+  const said = wordsOf(line).map(({ word }) => word);
+  const before = said.slice(0, said.indexOf(figure)).slice(-mostBetween);
+  const at = before.findLastIndex((word) => meaningOf(word, hearing) === 'humidity');
+  return at >= 0 && !before.slice(at + 1).some((word) => /\d/.test(word) || meaningOf(word, hearing) === 'air');
+}
+
+const mostBetween = 4;
 
 /** `24 grados`: a temperature without its scale, which the figure alone tells as well. */
 export function withoutDegrees(line: string, { hearing }: LineContext): string {

@@ -2,6 +2,7 @@
 
 import type { Verb } from '../../../core/commands.ts';
 import { methodRows } from '../../../core/methods.ts';
+import type { PartPhase } from '../../../core/part/part.ts';
 import type { LineContext } from '../reading.ts';
 import type { QuestionsTyped } from '../tongues/questions-typed.ts';
 import { tokenize } from '../typed/tokens.ts';
@@ -18,6 +19,8 @@ export interface Said extends ThingsSaid {
   readonly endsPart: boolean;
   /** Pots that are stirred now. */
   readonly stirring: readonly string[];
+  /** A pot is there to coat from. */
+  readonly isPotReady: boolean;
   /** What is in cure now. */
   readonly curing: readonly string[];
   /** `a` or `b`. */
@@ -27,7 +30,10 @@ export interface Said extends ThingsSaid {
 /** An act that is said in other words than its own counts before those that only look like one. */
 export function saidIn(asked: string, typed: QuestionsTyped, context: LineContext): Said {
   const heard = thingsSaid(
-    tokenize(asked.replace(typed.modal, '').replace(typed.usesPot.said, typed.usesPot.as), context.hearing),
+    tokenize(
+      partsByPlace(asked, typed, context).replace(typed.modal, '').replace(typed.usesPot.said, typed.usesPot.as),
+      context.hearing,
+    ),
     typed,
     context,
   );
@@ -43,6 +49,7 @@ export function saidIn(asked: string, typed: QuestionsTyped, context: LineContex
     act,
     named: all.things.map((thing) => kindOf(thing, context)),
     endsPart: all.things.some((thing) => context.parts.some((part) => endsIn(part, thing))),
+    isPotReady: context.live?.().batches.some(({ phase }) => phase === 'filtered') === true,
     curing: curingNow(context),
     stirring: stirringNow(context),
     traced: onlyEnding(first, context.parts) ?? first,
@@ -65,12 +72,23 @@ function goneBy(thing: string, { parts, batches, gone }: LineContext): string {
 }
 
 /** More are asked which. */
-const mostCuring = 8;
+const mostAtOnce = 8;
 
-function curingNow({ live }: LineContext): readonly string[] {
-  const parts = live?.().parts.filter(({ phase }) => phase === 'curing') ?? [];
-  return parts.length > mostCuring ? [] : parts.map(({ name }) => name);
+const curingNow = (context: LineContext): readonly string[] => partsThatAre('curing', context);
+
+function partsThatAre(phase: PartPhase['is'], { live }: LineContext): readonly string[] {
+  const parts = live?.().parts.filter((part) => part.phase === phase) ?? [];
+  return parts.length > mostAtOnce ? [] : parts.map(({ name }) => name);
 }
+
+/** `when do the two in the oven come out`, by their names; `the 8 in the oven` is that part. */
+const partsByPlace = (asked: string, { whereParts }: QuestionsTyped, context: LineContext): string =>
+  whereParts.reduce((text, { are, said }) => {
+    const [found, ...counted] = said.exec(text) ?? [];
+    const names = found === undefined ? [] : partsThatAre(are, context);
+    const isNamed = counted.some((count) => count !== undefined && Number(count) !== names.length);
+    return found === undefined || names.length === 0 || isNamed ? text : text.replace(found, names.join(', '));
+  }, asked);
 
 const stirringNow = ({ live }: LineContext): readonly string[] =>
   (live?.().batches ?? []).filter(({ phase }) => phase === 'blending').map(({ number }) => `batch ${number}`);

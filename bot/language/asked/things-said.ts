@@ -139,7 +139,7 @@ function markedAt(
   tokens: readonly Token[],
   i: number,
   { ordinals }: QuestionsTyped,
-  { batches, hearing }: LineContext,
+  { batches, hearing, live }: LineContext,
 ): Found | undefined {
   const token = tokens[i];
   const word = wordIn(token);
@@ -166,6 +166,9 @@ function markedAt(
   if (batch !== undefined) return { thing: `batch ${batch}`, to: i + 2 };
   const [only, other] = ranked;
   if (isPot(token) && only !== undefined && other === undefined) return { thing: `batch ${only}`, to: i + 1 };
+  // `how long has that can been open`: the one whose lid is off.
+  const [off, second] = noun === 'can' ? (live?.().cans.filter(({ isLidOff }) => isLidOff) ?? []) : [];
+  if (off !== undefined && second === undefined) return { thing: `can ${off.number}`, to: i + 1 };
   return undefined;
 }
 

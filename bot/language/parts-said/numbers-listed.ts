@@ -39,6 +39,9 @@ export function numbersListed(
     // `impeller-1, -2 and -3`
     const from = joint !== undefined && joint.is !== 'to' && atoms[article]?.text === '-' ? article + 1 : article;
     const number = wholeAt(atoms, from);
+    // `5 y 6, de la 1`: whence, where the first was told without it and no stretch begins.
+    const isWhence = joint?.is === 'comma' && isOf(atoms, joint.to, table) && !isOf(atoms, at, table);
+    if (isWhence && jointAt(atoms, from + 1, table)?.is !== 'to') break;
     const isOpen = !told.isClosed && (isPlural || joinsLater(atoms, from + 1, table));
     if (number === undefined || (joint === undefined && !isOpen)) break;
     const start = numbers.at(-1);
@@ -58,6 +61,8 @@ export function numbersListed(
   if (numbers.length === 0) return undefined;
   return { numbers: [...new Set(numbers)], to: told.to, isSure: told.isSure, isStretch: told.isStretch };
 }
+
+const isOf = (atoms: readonly Atom[], at: number, { of }: ListTable): boolean => longestAt(atoms, at, of) !== undefined;
 
 /** `1, 2 and 3`, `-2`; in `impeller 7, 1` the second may be the pot. */
 function isInList(

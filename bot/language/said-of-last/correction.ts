@@ -106,7 +106,9 @@ function linesInPlace(heard: Heard, wrong: Wrong, context: LineContext, strictly
   const { line: was = '' } = wrong;
   const [said = line] = saidPlainly(line, context).map((plain) => plain.line);
   const isOpened = otherwise !== undefined;
-  const ways = isOpened || share > leastOpened ? retold(said, was, context) : [];
+  // `forget that, it's still on the rack`: it was not done in another way, but not at all.
+  const isUndone = otherwise?.takenBack === 'plainly' && !namesPlace(said, context);
+  const ways = !isUndone && (isOpened || share > leastOpened) ? retold(said, was, context) : [];
   if (ways.length > 0) return ways.flatMap((each) => takenBackAnd(each, wrong, context, strictly));
   const named = inItsPlace({ said: behindOpening(said, otherwise), was, share, isOpened }, context);
   if (named === undefined) return [];
@@ -122,6 +124,9 @@ function linesInPlace(heard: Heard, wrong: Wrong, context: LineContext, strictly
   }
   return anew === was ? [] : takenBackAnd(anew, wrong, context, strictly);
 }
+
+const namesPlace = (said: string, context: LineContext): boolean =>
+  (piecesOf(said, context) ?? []).some(({ is }) => is === 'place');
 
 /** `wait, no, 26 in here`: what opens it denies and puts off nothing. */
 const behindOpening = (said: string, otherwise: Otherwise | undefined): string =>

@@ -107,7 +107,8 @@ function saidAt(pieces: readonly Piece[], at: number, { hearing }: LineContext):
       const letter = pieces.slice(Math.max(0, at - 2), at).find(({ is }) => is === 'letter');
       const isHumid =
         piece?.is === 'number' && pieces.some((each) => meaningOf(wordOf(each) ?? '', hearing) === 'humidity');
-      const typed = isHumid ? `${piece.text}%` : (piece?.typed ?? '');
+      const isPercent = piece?.is === 'figure' && piece.of === 'percent';
+      const typed = isHumid ? `${piece.text}%` : isPercent ? piece.text : (piece?.typed ?? '');
       return letter?.is === 'letter' ? `${letter.letter} ${typed}` : typed;
     }
   }

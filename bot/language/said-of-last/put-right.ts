@@ -27,9 +27,11 @@ export function linesForPiece(
   context: LineContext,
   strictly: Strictly,
 ): readonly string[] {
-  const each = [to, ...figureIn(to, context), ...saidPlainly(to, context).map(({ line }) => line)].map((said) =>
-    inDegrees(said, context),
-  );
+  const told = figureIn(to, context);
+  const each =
+    told.length > 0
+      ? told
+      : [to, ...saidPlainly(to, context).map(({ line }) => line)].map((said) => inDegrees(said, context));
   const { recorded, line = '' } = wrong;
   const time = each.map((said) => timeIn(said, context)).find((at) => at !== undefined);
   if (time !== undefined) return recorded === undefined ? [] : at(time, { ...wrong, recorded }, context, strictly);

@@ -31,6 +31,8 @@ const leastShare = 0.08;
 const leastBeside = 0.4;
 /** Of a line that names nothing: as soon is it about something else. */
 const leastUnnamed = 0.9;
+/** `argon's on`, where one lid is off. */
+const leastOfOnlyCan = 0.5;
 /** As likely as this to tell nothing, or to ask, it is left alone. */
 export const mostIdle = 0.25;
 /** Where its first word may ask. */
@@ -155,7 +157,8 @@ function actFrom(
   if (!isTold(act, pieces, context)) return undefined;
   if (saysNot(toldBy(act, pieces, claims, context))) return undefined;
   const one = composed(act, clauseFor(act, pieces, claims, context), before, context);
-  if (one === undefined || (one.isUnnamed && share < leastUnnamed)) return undefined;
+  const least = actRows[act].on === 'can' ? leastOfOnlyCan : leastUnnamed;
+  if (one === undefined || (one.isUnnamed && share < least)) return undefined;
   return { act, one, isFit: fits(act, one, context.live?.()), share };
 }
 

@@ -78,7 +78,7 @@ function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context
   if (isStray && figures.texts.length === 0 && row.figures !== undefined && row.isOfOne === true) return undefined;
   const method = methodOf(act, heard);
   const manner = mannerOf(clause.pieces, row, context);
-  if (hasStranger(clause.pieces, row)) return undefined;
+  if (hasStranger(clause.pieces, row) || isFigureLost(heard, figures.used)) return undefined;
   const isUnknown = clause.isWeighed !== true && clause.claims.some((claim) => claim === undefined);
   // Words that nobody knows, and nothing named: it speaks of something else.
   if (isUnknown && things.isUnnamed && figures.texts.length === 0 && !saysWhat(act, clause)) return undefined;
@@ -106,6 +106,14 @@ function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context
     ...(things.isUnnamed && figures.texts.length === 0 && { isUnnamed: true }),
   };
 }
+
+/** `shot 8 and it was 191`: of an act that reads nothing it is no number of a thing. */
+const isFigureLost = ({ pieces, row, used }: Heard, figures: ReadonlySet<Piece>): boolean =>
+  row.figures === undefined &&
+  row.takes?.includes('reason') !== true &&
+  pieces.some(
+    (piece) => piece.is === 'number' && /\d{3}|\d[.,]\d/.test(piece.text) && !figures.has(piece) && !used.has(piece),
+  );
 
 function joinedTo(pieces: readonly Piece[], live: LiveNow, { hearing: { said } }: LineContext): readonly Piece[] {
   const isJoint = (at: number): boolean => said.joints.has(wordOf(pieces[at]) ?? '');

@@ -39,6 +39,7 @@ export function piecesOf(line: string, context: LineContext): readonly Piece[] |
       time ??
       (parts && { piece: partsPiece(parts), to: parts.to }) ??
       numberedAt(tokens, at, context) ??
+      rankedAt(tokens, at, context) ??
       gradeAt(tokens, at) ??
       singleAt(tokens, at, context);
     if (found === undefined) return undefined;
@@ -108,11 +109,24 @@ function numberedAt(tokens: readonly Token[], at: number, { hearing, batches, li
   // `mix 2`: of a pot that there is; else it may be an amount. `b 1197`: an amount of B.
   const isNoCan = !isPot && batches.includes(value) && live?.().cans.every((can) => can.number !== value) === true;
   // `del bote 2`: a pot, where no can has this number.
-  // A pot that there is none of is told all the same: which there are is answered. `mix 9` is an amount.
-  const isOnlyPot = isPot && typed !== 'b' && !hearing.verbs.has(typed);
+  // A pot that there is none of is told all the same: which there are is answered. `mix 9` is an amount,
+  // `lote 7745` what a can says.
+  const isOnlyPot = isPot && typed !== 'b' && !hearing.verbs.has(typed) && wordIn(token) !== 'lot';
   if (isPot || isNoCan)
     return batches.includes(value) || isOnlyPot ? { piece: { is: 'batch', number: value }, to: to + 1 } : undefined;
   return { piece: { is: 'can', number: value }, to: to + 1 };
+}
+
+/** `second pot`, where all that there are live: else which is the first is not plain. */
+function rankedAt(tokens: readonly Token[], at: number, { hearing, live }: LineContext): Found | undefined {
+  const word = withoutAccents(tokens[at]?.text.toLowerCase() ?? '');
+  const pot = withoutAccents(tokens[at + 1]?.text.toLowerCase() ?? '');
+  const nth = hearing.ordinals.get(word);
+  if (nth === undefined || !hearing.said.pots.has(pot)) return undefined;
+  const pots = live?.().batches ?? [];
+  const number = pots.map((each) => each.number).toSorted((one, other) => one - other)[nth - 1];
+  const isPlain = number !== undefined && pots.every(({ phase }) => phase !== 'over');
+  return isPlain ? { piece: { is: 'batch', number }, to: at + 2 } : undefined;
 }
 
 /** `can A`, where one such stands open. */

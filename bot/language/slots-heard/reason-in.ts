@@ -13,7 +13,10 @@ export function reasonIn(clause: Clause, used: ReadonlySet<Piece>): string {
     .flatMap((piece, i) =>
       i < reasonFrom(clause, isThing) || isThing(piece) ? [] : [{ typed: piece.typed, is: claims[i]?.is }],
     );
-  const from = said.findIndex(({ is }) => is !== 'act' && !saysNothing.has(is));
+  // `que tiene un descuelgue`: what it has is the reason.
+  const has = said.findIndex(({ is }, i) => is === 'reading' && said[i + 1]?.is === 'light');
+  const first = said.findIndex(({ is }) => is !== 'act' && !saysNothing.has(is));
+  const from = has >= 0 && first === has ? said.findIndex(({ is }, i) => i > has && !saysNothing.has(is)) : first;
   // `a run down the side`: where it is stays with it.
   const to = clause.isWeighed === true ? said.length : said.findLastIndex(({ is }) => !saysNothing.has(is));
   const reason = from === -1 ? [] : said.slice(from, to + 1).map(({ typed }) => typed);

@@ -41,6 +41,8 @@ export interface SaidTable {
   readonly marks: ReadonlyMap<string, string>;
   readonly asksFirst: readonly (readonly string[])[];
   readonly tellers: ReadonlySet<string>;
+  readonly tellsFirst: ReadonlySet<string>;
+  readonly byWhat: ReadonlySet<string>;
   readonly requests: readonly RequestSaid[];
   readonly articles: ReadonlySet<string>;
   readonly lists: ListTable;
@@ -111,6 +113,8 @@ export function saidTableOf(tongues: readonly Typed[]): SaidTable {
     greetings: all(({ said }) => listed(said.greetings)),
     asksFirst: tongues.flatMap(({ said }) => listed(said.asksFirst).map((phrase) => phrase.split(' '))),
     tellers: all(({ said }) => listed(said.tellers)),
+    tellsFirst: all(({ said }) => listed(said.tellsFirst)),
+    byWhat: all(({ said }) => listed(said.byWhat)),
     requests: tongues.flatMap(({ said }) => said.requests),
     articles: all(({ said }) => listed(said.articles)),
     fromPot: all(({ said }) => listed(said.fromPot)),

@@ -17,11 +17,18 @@ export const saysNot = (claims: Claimed['claims']): boolean =>
 export function asksFirst(
   pieces: readonly Piece[],
   claims: Claimed['claims'],
-  { asksFirst: asks, tellers }: SaidTable,
+  { asksFirst: asks, tellers, tellsFirst, byWhat }: SaidTable,
 ): boolean {
   const words = pieces.map((piece) => wordOf(piece) ?? '');
   let at = 0;
   while (claims[at]?.is === 'filler') at += 1;
   if (tellers.has(words[at - 1] ?? '')) return false;
+  if (tellsFirst.has(words[at] ?? '') && byWhat.has(words[behindThings(pieces, at + 1)] ?? '')) return false;
   return asks.some((phrase) => phrase.every((word, i) => words[at + i] === word)) && claims[at]?.is !== 'act';
+}
+
+function behindThings(pieces: readonly Piece[], from: number): number {
+  let at = from;
+  while (pieces[at]?.is === 'parts' || pieces[at]?.is === 'number') at += 1;
+  return at === from ? pieces.length : at;
 }

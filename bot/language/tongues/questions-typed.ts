@@ -1,6 +1,7 @@
 // How the speakers of a tongue ask how things stand, by the keys that the readers know.
 
 import type { StateQuestion, Verb } from '../../../core/commands.ts';
+import type { PartPhase } from '../../../core/part/part.ts';
 import type { Topic } from '../../../core/verbs/topics.ts';
 import type { WhyTyped } from './why-typed.ts';
 
@@ -91,4 +92,8 @@ export interface QuestionsTyped {
   /** Said as it is asked, where no mark tells. */
   readonly mayAsk?: RegExp;
   readonly ordinals: Readonly<Record<string, number>>;
+  /** What may be wrong with the air: `too damp to start`. */
+  readonly unfitAir: RegExp;
+  /** `the two in the oven`: parts by where they are, not by name. A figure in it (the first group) says how many they are. */
+  readonly whereParts: readonly { readonly are: PartPhase['is']; readonly said: RegExp }[];
 }

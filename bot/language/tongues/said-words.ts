@@ -81,6 +81,9 @@ export interface SaidWords {
   readonly asks: string;
   /** Words that ask where they come first. */
   readonly asksFirst: string;
+  /** Of these a line tells where a thing follows and by what it was done: `did 1 to 3 with the brush`. */
+  readonly tellsFirst: string;
+  readonly byWhat: string;
   /** Who tells: behind them no word asks, `I have weighed`. */
   readonly tellers: string;
   /** A figure that nobody read to the digit. */

@@ -2,6 +2,11 @@
 
 export const englishQuestions: readonly (readonly [line: string, tells: RegExp])[] = [
   ['how muggy is it in here', /Humidity/],
+  ['when does the one in the oven come out', /flange-9[\s\S]*\d\d:\d\d/],
+  ['how hot are the oven parts at the moment', /flange-9: 91 °C/],
+  ['is the wet one dry yet', /flange-8[\s\S]*Flash-off/],
+  ['is it too humid in here to begin', /coat: nothing here stands against it|coat: not as things stand/],
+  ['who goes in the booth and who keeps out', /outside the booth/],
   ['when did someone last look at the hygrometer', /\d\d:\d\d \w+: air/],
   ['if I make 3 kilos how much A goes in', /Part A: 1500 g, Part B: 1500 g/],
   ['at this temperature how long is the stir time', /Mixing time/],

@@ -1,6 +1,9 @@
 // Questions as Spanish speakers ask them in a shop, in Spain and in the Americas, with what the answer must tell. Invented.
 
 export const spanishQuestions: readonly (readonly [line: string, tells: RegExp])[] = [
+  ['a qué hora salen las que están en el horno', /flange-9[\s\S]*\d\d?:\d\d/],
+  ['hay demasiada humedad para empezar?', /aplicar|capa/],
+  ['ya secó la que está fresca?', /flange-8/],
   ['¿qué hago ahora?', /^Qué toca ahora/],
   ['para 2 kilos cuánto lleva de A', /Parte A: 1000 g/],
   ['cuánto tiempo cura a 90', /90/],

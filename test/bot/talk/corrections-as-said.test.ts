@@ -38,6 +38,7 @@ describe('what can be corrected in place', () => {
       'actually make that one and a half kilos only',
       [expect.stringMatching(/^Change: batch 2 opened, 1500 g .* instead of batch 1 opened, 2400 g/)],
     ],
+    [['air 24C 48%'], 'Read it wrong. Humidity is at 58.', ['Change: air 24 °C 58 % instead of air 24 °C 48 %']],
     [['air 24C 48%'], 'no, 50%', ['Change: air 24 °C 50 % instead of air 24 °C 48 %']],
     [weighed, 'not 1198, 1189', ['Change: weighed A 1201 g, B 1189 g instead of weighed A 1201 g, B 1198 g']],
     [
@@ -254,6 +255,12 @@ describe('what is taken back', () => {
     ...['Please take that back, I have not looked at it yet.', 'nvm scratch that, had the probe on the rack'],
   ])('given an act, when %s is said, then it is undone', async (said) => {
     const { answer } = await offered(sprayCrew, ...coated, said);
+    expect(answer).toMatchObject({ recorded: true, card: { title: 'Undone' } });
+  });
+
+  it('given a cure, when it never began, then it is undone and no other way of it is told', async () => {
+    const dried = [...coated, 'wait 20m', 'dry impeller-7 already', 'cure impeller-7 oven 90C already'];
+    const { answer } = await offered(sprayCrew, ...dried, "forget that, she's still hanging on the rack");
     expect(answer).toMatchObject({ recorded: true, card: { title: 'Undone' } });
   });
 

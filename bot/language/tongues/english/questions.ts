@@ -101,7 +101,7 @@ export const englishQuestions: QuestionsTyped = {
     { asks: 'can-i', said: /how long (?:until|till|before) (?:i|we|it|they|\S+|the \S+) can\b/, anywhere: true },
     {
       asks: 'can-i',
-      said: /(?:(?:is|are|am|would|will)(?: it| this| that| we| i| they| the [a-z]+| [a-z]+[- ]?\d+| \d+)?(?: all)?(?: be)? )?(?:ok|okay|fine|alright|all right|good|clear|safe|ready|time|possible|allowed|too (?:late|early|soon|hot|cold|warm|humid|damp|wet|dry|windy)) (?:for|to|if)\b/,
+      said: /(?:(?:is|are|am|would|will)(?: it| this| that| we| i| they| the [a-z]+| [a-z]+[- ]?\d+| \d+)?(?: all)?(?: be)? )?(?:ok|okay|fine|alright|all right|good|clear|safe|ready|time|possible|allowed|too (?:late|early|soon|hot|cold|warm|humid|damp|wet|dry|windy)(?: (?:in|out) here| (?:in|out) there| today| (?:in|out)side)?) (?:for|to|if)\b/,
     },
     {
       asks: 'went-wrong',
@@ -213,6 +213,17 @@ export const englishQuestions: QuestionsTyped = {
   isDone: /(?:ed|dry|empty|out|thick|shut|held|wet)$/,
   usesPot: { said: /\b(use|used|using) (?:up )?(?:number )?(?=\d+\b)/, as: '$1 batch ' },
   stated:
-    /^(?!.*\b(?:what|whats|how|hows|when|whens|why|who|where|which|if|whether|ok|enough|too)\b)(?!(?:is|are|am|was|were|does|do|can|could|should|shall|will|would|may|must|isnt|arent|next|max\w*|min\w*|any)\b).*\d ?(?:°|º|degrees|deg\b|percent\b|%|[cf]\b|grams?\b|g\b|kg\b|kilos?\b|pounds?\b|lbs?\b|oz\b|microns\b|mils\b|um\b)|^(?:did|done|finished|got|had) (?:number )?\d|^haven'?t (?!(?:i|we|you|they)\b)/,
+    /^(?!.*\b(?:what|whats|how|hows|when|whens|why|who|where|which|if|whether|ok|enough|too)\b)(?!(?:is|are|am|was|were|does|do|can|could|should|shall|will|would|may|must|isnt|arent|next|max\w*|min\w*|any)\b).*\d ?(?:°|º|degrees|deg\b|percent\b|%|[cf]\b|grams?\b|g\b|kg\b|kilos?\b|pounds?\b|lbs?\b|oz\b|microns\b|mils\b|um\b)|^(?:did|done|finished|got|had) (?:number )?\d|^did (?:[a-z-]*\d+[ ,]*(?:(?:and|thru|to) )?)+(?:with|by|from|out|off|using)\b|^haven'?t (?!(?:i|we|you|they)\b)/,
+  unfitAir: /\btoo (?:damp|humid|muggy|wet|dry|cold|hot|warm|windy|sticky|steamy)\b/,
+  whereParts: [
+    {
+      are: 'curing',
+      said: /\b(?:the|those|these|both|all)(?: of)?(?: the| those| these)? (?:(?:one|ones|parts?|pieces?|load|lot|two|three|four|five|six|(\d+)) (?:(?:that|which)(?:'?s| is| are)? |still |now |currently )*(?:in|inside) (?:the |our |that )?oven|(?:(?:two|three|four|five|six|(\d+)) )?oven (?:ones?|parts?|pieces?|load))\b/,
+    },
+    {
+      are: 'flashing',
+      said: /\b(?:the|that|those|these) (?:wet|fresh|tacky|flashing) (?:ones?|parts?|pieces?)\b|\b(?:the|that|those|these) (?:ones?|parts?|pieces?) (?:(?:that|which)(?:'?s| is| are)? |still |now )*(?:drying|flashing(?: off)?|in flash(?:-| )?off)\b/,
+    },
+  ],
   ordinals: { first: 1, second: 2, third: 3, fourth: 4, '1st': 1, '2nd': 2, '3rd': 3, '4th': 4 },
 };

@@ -91,7 +91,7 @@ export const englishSaidOtherwise: SaidOtherwise = {
   ),
   instead: listed('it was, that was, i used, we used, but, but rather, its, it is, i meant, should be'),
   explains: listed(
-    'its, it is, it was, i, had, because, cause, coz, since, still, was, we, he, she, they, wrong, the, my, nothing, that was',
+    'its, shes, hes, theyre, it is, it was, i, had, because, cause, coz, since, still, was, we, he, she, they, wrong, the, my, nothing, that was',
   ),
   beforeLetter: listed('of, part, of part, for, for part, and, component'),
   rounds: listed(

@@ -14,7 +14,7 @@ export const englishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'watch',
-    said: /\bwho\b.{0,30}\b(?:outside|watch(?:es|ing)?|standing? (?:by|guard)|stands? (?:by|guard)|attend(?:ant|s|ing)?|spott?er|minding|on the door)\b|\bwho (?:gets|has|holds) the timers?\b|^am i\b.{0,25}\b(?:outside|inside|in the booth|out of the booth)\b|^(?:is|are) (?:somebody|someone|anyone|anybody|there (?:someone|somebody|anyone)) (?:outside|watching|standing by)\b/,
+    said: /\bwho\b.{0,30}\b(?:outside|watch(?:es|ing)?|standing? (?:by|guard)|stands? (?:by|guard)|attend(?:ant|s|ing)?|spott?er|minding|on the door|(?:stays?|staying|waits?|waiting|keeps?) (?:out|clear|back))\b|\bwho (?:gets|has|holds) the timers?\b|^am i\b.{0,25}\b(?:outside|inside|in the booth|out of the booth)\b|^(?:is|are) (?:somebody|someone|anyone|anybody|there (?:someone|somebody|anyone)) (?:outside|watching|standing by)\b/,
   },
   {
     asks: 'in-charge',

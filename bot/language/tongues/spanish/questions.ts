@@ -84,7 +84,7 @@ export const spanishQuestions: QuestionsTyped = {
     },
     {
       asks: 'can-i',
-      said: /(?:esta|estan|estamos|vamos|es|seria)?(?: ya)? ?(?:bien|listos?|listas?|buena?|seguro|posible|(?:muy|demasiado) [a-z]+|pronto|tarde|tiempo|hora|momento) (?:para|de|si|pa|entrar|pasar)\b|(?:da|hay|me da|nos da) tiempo\b|(?:le )?toca ya\b/,
+      said: /(?:(?:no )?(?:esta|estan|estamos|vamos|es|seria|hay|hace))?(?: ya)? ?(?:bien|listos?|listas?|buena?|seguro|posible|(?:muy|demasiad[oa]|much[oa]|tant[oa]) [a-z]+|pronto|tarde|tiempo|hora|momento) (?:para|de|si|pa|entrar|pasar)\b|(?:da|hay|me da|nos da) tiempo\b|(?:le )?toca ya\b/,
     },
     { asks: 'mask', said: /que (?:mascara|mascarilla|respirador|filtros?)/ },
     { asks: 'traveller', said: /\b(?:travell?er|hoja de ruta|hoja viajera|ficha de ruta)\b/, anywhere: true },
@@ -138,7 +138,7 @@ export const spanishQuestions: QuestionsTyped = {
     },
     {
       asks: 'where-is',
-      said: /(?:que|cual(?:es)?|cuant[oa]s) (?:piezas? |mezclas? |botes? )?(?:me |nos )?(?:estan?|siguen?|faltan?|quedan?|hay) ?(?:todavia |aun |ya |algo )?(?:sec[oa]s?|mojad[oa]s?|list[oa]s?|pintad[oa]s?|curad[oa]s?|retenid[oa]s?|detenid[oa]s?|abiert[oa]s?|por pintar)\b|que piezas (?:faltan|quedan|hay)|hay algo (?:detenido|retenido)|(?:a ?)?donde\b|(?:que|cuant[oa]s|cual(?:es)?|algo|q)(?: piezas?)?(?: hay| esta| estan| tenemos| sigue| quedan)?(?: todavia| aun)? (?:en|dentro de)(?:l| el| la| los) (?:horno|cabina|taller|curado|cuarto|sala)|(?:que|cuales) (?:se )?estan? (?:curando|horneando)|(?:esta|estan)\b.{0,30}\b(?:en|dentro d)el horno/,
+      said: /(?:que|cual(?:es)?|cuant[oa]s) (?:piezas? |mezclas? |botes? )?(?:me |nos )?(?:estan?|siguen?|faltan?|quedan?|hay) ?(?:todavia |aun |ya |algo )?(?:sec[oa]s?|mojad[oa]s?|list[oa]s?|pintad[oa]s?|curad[oa]s?|retenid[oa]s?|detenid[oa]s?|abiert[oa]s?|por pintar)\b|que piezas (?:faltan|quedan|hay)|hay algo (?:detenido|retenido)|(?:a ?)?donde\b|(?:que|cuant[oa]s|cual(?:es)?|algo|q)(?: piezas?)?(?: hay| esta| estan| tenemos| tengo| tienen| traemos| traen| traes| llevamos| llevan| metimos| metieron| sigue| siguen| quedan)?(?: todavia| aun| ahorita)? (?:metid[oa]s? )?(?:en|dentro de)(?:l| el| la| los) (?:horno|cabina|taller|curado|cuarto|sala)|(?:que|cuales) (?:se )?estan? (?:curando|horneando)|(?:esta|estan)\b.{0,30}\b(?:en|dentro d)el horno/,
     },
     {
       asks: 'what-now',
@@ -219,5 +219,17 @@ export const spanishQuestions: QuestionsTyped = {
   stated:
     /^(?!.*\b(?:que|quien|cual|cuales|cuant[oa]s?|cuando|donde|como|puedo|podemos|se puede|alcanza|hay que)\b).*\d ?(?:°|º|grados|por ciento|%|[cf]\b|gramos?\b|g\b|kg\b|kilos?\b|libras?\b|oz\b|micras\b|mils\b|um\b)|^(?:el |la )?[a-z]* ?(?:esta|anda|estamos|andamos) (?:como )?(?:a|en) \d|^(?:todavia |aun )?no (?:le |la |lo |se )?(?:he|ha|hemos|esta|estan)\b/,
   mayAsk: /^(?:le|les|lo|la|los|las|se lo|se la) (?!ya\b)[a-z]+(?:aron|ieron)\b/,
+  unfitAir:
+    /\b(?:demasiad[oa]|muy|mucha|mucho|tanta|tanto) (?:humedad|humed[oa]|fri[oa]|calor|calid[oa]|caliente|sec[oa]|viento|bochorno)\b/,
+  whereParts: [
+    {
+      are: 'curing',
+      said: /\b(?:el|la|los|las|ambos|ambas|esos|esas|todos|todas)(?: los| las)? (?:(?:que (?:esta|estan|sigue|siguen|hay|tengo|tenemos)|piezas?|de|dos|tres|cuatro|cinco|seis|(\d+)) )*(?:en el|del|dentro del|metid[oa]s? en el) horno\b/,
+    },
+    {
+      are: 'flashing',
+      said: /\b(?:el|la|los|las|ese|esa|esos|esas) (?:que (?:esta|estan|sigue|siguen) )?(?:fresc[oa]s?|mojad[oa]s?|secandose|secando|oreando(?:se)?)\b/,
+    },
+  ],
   ordinals: { primer: 1, primera: 1, primero: 1, segunda: 2, segundo: 2, tercera: 3, tercero: 3, cuarta: 4 },
 };

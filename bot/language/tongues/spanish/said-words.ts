@@ -23,6 +23,8 @@ export const spanishSaid: SaidWords = {
   asks: 'sabes, saben, alguien sabe, dime, digame, a que hora, por que, cuanto falta, cuanto, cuanta, cuantos, cuantas, quien, quienes, cual, cuales, que tal, se puede, puedo, podemos, podria, bien para, bien pa, vale para, vale pa, valen para, apta para, apto para, buena para, bueno para',
   asksFirst:
     'que, como, cuando, donde, a cuanto, de quien, en que, con que, sera, alguien, alguno, puedes, pueden, puede',
+  tellsFirst: '',
+  byWhat: '',
   tellers: 'yo, nosotros, nosotras',
   roughly: 'como, unos, unas, alrededor de, cerca de, aproximadamente, aprox, casi, mas o menos, como unos, por ahi de',
   requests: [

@@ -90,6 +90,45 @@ describe('an act by what is done and to what', () => {
     expect(linesOf(readLine("park flange-1, it's got fisheyes", inUse))).toEqual(['hold flange-1 "fisheyes"']);
   });
 
+  it('given what a part has, in Spanish, then that alone is the reason', () => {
+    const said = readLine('la flange-1 apartada, que tiene una burbuja', { ...inUse, hearing: tallerALasDiez.hearing });
+    expect(linesOf(said)).toEqual(['hold flange-1 "burbuja"']);
+  });
+
+  it('given a coat’s word and a figure that no coat has, then it is no coat', () => {
+    const oven = { ...inUse, live: () => ({ ...inUse.live(), parts: inCure }) };
+    expect(linesOf(readLine('shot flange-1 with the gauge, 191', oven)).join()).not.toContain('coat');
+  });
+
+  it('given gas and one lid that is off, then a tap names that can', () => {
+    const open = { ...inUse, live: () => ({ ...inUse.live(), cans: twoCans.slice(0, 1) }) };
+    expect(linesOf(readLine("argon's on", open))).toEqual(['blanket 3']);
+  });
+
+  it('given parts that came in from a pot, in Spanish, then the pot’s number is none of them', () => {
+    const said = readLine('le di brocha a la flange-1 y la flange-2, de la 1', {
+      ...inUse,
+      hearing: tallerALasDiez.hearing,
+      live: () => ({
+        ...inUse.live(),
+        parts: inUse.parts.map((name) => ({ name, phase: 'bare' as const })),
+      }),
+    });
+    expect(linesOf(said)).toEqual(['coat flange-1 flange-2 1 brush']);
+  });
+
+  it('given pots by their order, then each is meant where none of them is over', () => {
+    const raw = {
+      ...inUse,
+      batches: [1, 2],
+      live: () => ({
+        ...inUse.live(),
+        batches: [1, 2].map((number) => ({ number, phase: 'to-weigh' as const })),
+      }),
+    };
+    expect(linesOf(readLine('first pot 1200 A 1203 B', raw))).toEqual(['weigh 1 1200g 1203g']);
+  });
+
   it('given several parts with a figure each, then none is given another’s', () => {
     expect(linesOf(readLine('flange-1 is at 21, flange-2 23 and that is the steel', inUse))).not.toContain(
       'surface flange-1 flange-2 21C',

@@ -38,6 +38,7 @@ describe('several acts in one line', () => {
   it.each([
     ['flange-5 just got its coat, brush, out of pot 1', 'coat flange-5 1 brush'],
     ['painted 5 with the roller, out of pot 1', 'coat flange-5 1 roller'],
+    ['did 4 thru 6 with the roller out of pot 1', 'coat flange-4 flange-5 flange-6 1 roller'],
   ])('given %s, then whence it came is no act of its own', (said, line) => {
     expect(readLine(said, inUse)).toMatchObject({ kind: 'command', takenAs: line });
   });

@@ -98,6 +98,8 @@ export const englishSayingsOfAsking1: Sayings<AskedMeaning> = {
     how far are we off the dew point / what's the spread / surface temp on bracket 5 / what's the steel at
     what's the RH / how damp is it in the shop / how humid was it when I coated 3 / how dry is the air
     what temperature did pot 2 have / is the mix getting warm, what did you last read
+    what's in the oven at by now / what are the two in the oven at / where's the oven load at, temperature wise
+    what's the housing at currently / whats the steel at now / what is the room at
     what did the gun thermometer say on 8 / what was the air when we mixed batch 1 / degrees in the booth?
     humidity pls / need the room figures / air figures for the last batch? / last known temp of the flange
     did 4 ever reach ninety / has the housing got up to temperature yet / is 6 up to heat / what was part 9 showing

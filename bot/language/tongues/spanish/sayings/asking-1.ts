@@ -98,6 +98,8 @@ export const spanishSayingsOfAsking1: Sayings<AskedMeaning> = {
     cual fue la ultima lectura de la sala / humedad de la mañana? / cuantos grados hacia cuando pintamos la 8
     ¿A qué temperatura llegó la pieza? / que calor hacia en la nave a las 10 / a cuanto anda el dew point
     punto de rocío ahora mismo / cuánto dio el higrómetro / temp del horno / que trae el horno ahorita, 90?
+    a cuánto están las del horno ahora / a cuánto va lo que está en el horno / a cuánto ronda el acero
+    a cómo están los del horno / en cuánto anda la sala / y la carcasa, a cuánto está ya
     el cliente quiere saber con qué humedad se pintó la 9 / qué condiciones había al aplicar el flange
     con cuanta humedad se mezclo el batch 1 / dime la temperatura del cuarto / cual es la temp de la superficie de la 3
     la 4 a cuánto está de superficie / ya se leyo el aire hoy? cuanto salio / ¿Cuánto hay de humedad en la cabina?
