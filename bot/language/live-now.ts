@@ -4,6 +4,7 @@ import type { BatchPhase } from '../../core/batch/batch.ts';
 import type { BatchNumber, CanNumber, PartName } from '../../core/ids.ts';
 import type { Method } from '../../core/methods.ts';
 import type { PartPhase } from '../../core/part/part.ts';
+import type { Grams } from '../../core/units.ts';
 
 export interface LivePart {
   readonly name: PartName;
@@ -18,6 +19,8 @@ export interface LiveNow {
   readonly batches: readonly {
     readonly number: BatchNumber;
     readonly phase: BatchPhase['is'] | 'over';
+    /** As it was asked for. */
+    readonly grams?: Grams;
     /** By which its parts were coated so far. */
     readonly method?: Method;
   }[];

@@ -17,6 +17,7 @@ export const liveNow = (shop: Shop, now: EpochMs): LiveNow => ({
   batches: liveBatches(shop).map((batch) => ({
     number: batch.number,
     phase: phaseOf(batch).is,
+    grams: batch.plannedGrams,
     ...known({ method: methodLikely(shop, batch) }),
   })),
   cans: liveCans(shop).map((can) => ({

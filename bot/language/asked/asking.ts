@@ -13,6 +13,8 @@ export interface Asking {
   /** It ends or begins in its mark, or asks what may be done to what it names first. */
   readonly isMarked: boolean;
   readonly isAsked: boolean;
+  /** What is said before it asks nothing: `customer on the phone, what went on 7`. */
+  readonly isBehindAside: boolean;
   /** It only tells what was read or done. */
   readonly isStated: boolean;
 }
@@ -22,7 +24,8 @@ export function askingIn(line: string, typed: QuestionsTyped, { people = [] }: L
   const plain = withoutAccents(lower).trim();
   const whole = typed.shortened === undefined ? plain : plain.replace(typed.shortened, '$1 is');
   const text = mended(whole, typed.slips);
-  const led = afterAside(text, typed).replace(typed.leadIns, '');
+  const behind = afterAside(text, typed);
+  const led = behind.replace(typed.leadIns, '');
   const asked = led.replace(typed.whether, '').replace(/[ ?!.,]+$/, '');
   const lead = text.slice(0, text.length - led.length);
   const isLedIn = lead !== '' && (typed.whether.test(led) || typed.tells.test(lead));
@@ -36,7 +39,7 @@ export function askingIn(line: string, typed: QuestionsTyped, { people = [] }: L
     typed.thingFirst.test(pattern) ||
     typed.thingFirst.test(led) ||
     typed.accented?.test(lower) === true;
-  return { asked, pattern, isMarked, isAsked, isStated: isStated && !isAsked };
+  return { asked, pattern, isMarked, isAsked, isBehindAside: behind !== text, isStated: isStated && !isAsked };
 }
 
 /** A name in front asks nothing, where the word that stands for it does. */

@@ -92,7 +92,7 @@ function heardIn(read: readonly AskedIn[], context: LineContext): Heard | undefi
 
 function lineFor(
   weighed: Weighed<AskedMeaning> | undefined,
-  { questions, asking: { asked }, said }: Heard,
+  { questions, asking: { asked, isBehindAside }, said }: Heard,
   { hearing }: LineContext,
 ): string | undefined {
   const meaning = weighed?.meaning;
@@ -104,7 +104,8 @@ function lineFor(
     case 'stock':
       return meaning;
     case 'why':
-      return `${meaning} ${asked}`;
+      // `quiero practicar, que estoy oxidado`: what it says of itself is no why.
+      return isBehindAside ? undefined : `${meaning} ${asked}`;
     case 'what-is': {
       const term = termIn(asked, hearing.every);
       return term && `${meaning} ${term}`;

@@ -5,6 +5,7 @@ import { isVerb, type Verb } from '../../../core/commands.ts';
 import type { Method } from '../../../core/methods.ts';
 import { alarmNamed } from '../../../core/session/session-commands.ts';
 import { looksLikePart } from '../names-typed.ts';
+import { potRanked } from '../pots-ranked.ts';
 import type { LineContext } from '../reading.ts';
 import { batchMarks, canMarks, fillers, notNames, places, sessionMarks } from '../tongues/english/line-words.ts';
 import type { QuestionsTyped } from '../tongues/questions-typed.ts';
@@ -139,8 +140,11 @@ function markedAt(
   tokens: readonly Token[],
   i: number,
   { ordinals }: QuestionsTyped,
-  { batches, hearing, live }: LineContext,
+  context: LineContext,
 ): Found | undefined {
+  const ranked = potRanked(tokens, i, context);
+  if (ranked !== undefined) return { thing: `batch ${ranked.number}`, to: ranked.to };
+  const { batches, hearing, live } = context;
   const token = tokens[i];
   const word = wordIn(token);
   const text = plain(token?.text ?? '');
@@ -159,12 +163,12 @@ function markedAt(
   const noun = word === 'number' ? undefined : isPot(token) ? 'batch' : marks.find(({ said }) => said.has(word))?.noun;
   if (noun !== undefined && number !== undefined) return { thing: `${noun} ${number}`, to: i + 2 };
   const nth = Object.hasOwn(ordinals, text) ? ordinals[text] : undefined;
-  const ranked = [...batches].sort((one, other) => one - other);
+  const inOrder = [...batches].sort((one, other) => one - other);
   // `how much hardener for the first`: it ends in what it asks of.
   const isLast = tokens[i + 1] === undefined && hearing.said.articles.has(wordIn(tokens[i - 1]));
-  const batch = nth === undefined || !(isPot(tokens[i + 1]) || isLast) ? undefined : ranked[nth - 1];
+  const batch = nth === undefined || !(isPot(tokens[i + 1]) || isLast) ? undefined : inOrder[nth - 1];
   if (batch !== undefined) return { thing: `batch ${batch}`, to: i + 2 };
-  const [only, other] = ranked;
+  const [only, other] = inOrder;
   if (isPot(token) && only !== undefined && other === undefined) return { thing: `batch ${only}`, to: i + 1 };
   // `how long has that can been open`: the one whose lid is off.
   const [off, second] = noun === 'can' ? (live?.().cans.filter(({ isLidOff }) => isLidOff) ?? []) : [];

@@ -78,8 +78,10 @@ function lettered(pieces: readonly Piece[], used: ReadonlyMap<Piece, string>, is
   });
   const letters = new Set(texts.flatMap(({ letter }) => letter ?? []));
   const isClear = letters.size === 0 ? texts.length === 2 : letters.size === texts.length;
-  const sorted = texts.toSorted((one, other) => (one.letter ?? '').localeCompare(other.letter ?? ''));
   const isPair = texts.length === 2;
+  // `1201 and B 1199`: of which of the two the letter is, nothing tells.
+  if (isPair && letters.size === 1) return { texts: [], used: new Set(), isWhole: false };
+  const sorted = texts.toSorted((one, other) => (one.letter ?? '').localeCompare(other.letter ?? ''));
   return {
     texts: sorted.map(({ text, letter }) => (isPair ? text : `${letter ?? ''} ${text}`.trim())),
     used: new Set(used.keys()),

@@ -8,6 +8,7 @@ import type { LiveNow } from '../live-now.ts';
 import { partsAt } from '../parts-said/parts-at.ts';
 import { type PartsAt, partsInLine } from '../parts-said/parts-in-line.ts';
 import { partsKnown } from '../parts-said/parts-known.ts';
+import { potRanked } from '../pots-ranked.ts';
 import type { LineContext } from '../reading.ts';
 import { nearest } from '../suggestions.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
@@ -117,16 +118,9 @@ function numberedAt(tokens: readonly Token[], at: number, { hearing, batches, li
   return { piece: { is: 'can', number: value }, to: to + 1 };
 }
 
-/** `second pot`, where all that there are live: else which is the first is not plain. */
-function rankedAt(tokens: readonly Token[], at: number, { hearing, live }: LineContext): Found | undefined {
-  const word = withoutAccents(tokens[at]?.text.toLowerCase() ?? '');
-  const pot = withoutAccents(tokens[at + 1]?.text.toLowerCase() ?? '');
-  const nth = hearing.ordinals.get(word);
-  if (nth === undefined || !hearing.said.pots.has(pot)) return undefined;
-  const pots = live?.().batches ?? [];
-  const number = pots.map((each) => each.number).toSorted((one, other) => one - other)[nth - 1];
-  const isPlain = number !== undefined && pots.every(({ phase }) => phase !== 'over');
-  return isPlain ? { piece: { is: 'batch', number }, to: at + 2 } : undefined;
+function rankedAt(tokens: readonly Token[], at: number, context: LineContext): Found | undefined {
+  const pot = potRanked(tokens, at, context);
+  return pot && { piece: { is: 'batch', number: pot.number }, to: pot.to };
 }
 
 /** `can A`, where one such stands open. */
@@ -233,7 +227,7 @@ function speedPiece(tokens: readonly Token[], at: number, to: number): Found {
 }
 
 function wordPiece(tokens: readonly Token[], at: number, meaning: string, word: string, context: LineContext): Slot {
-  if (isLetter(tokens, at, word)) return { is: 'letter', letter: word === 'a' ? 'a' : 'b' };
+  if (isLetter(tokens, at, word, context)) return { is: 'letter', letter: word === 'a' ? 'a' : 'b' };
   const method = methodsByWord.get(meaning);
   if (method !== undefined) return { is: 'method', method, word };
   if (inert.has(meaning)) return { is: 'gas', word };
@@ -255,16 +249,18 @@ function alike(word: string, parts: readonly PartName[]): readonly PartName[] {
 }
 
 /** `901 of A`, `A 901g`: it stands beside a figure. A small `a` is a preposition as well, where no B is told. */
-function isLetter(tokens: readonly Token[], at: number, word: string): boolean {
+function isLetter(tokens: readonly Token[], at: number, word: string, context: LineContext): boolean {
   if (word !== 'a' && word !== 'b') return false;
   const isAlone = word === 'a' && tokens[at]?.text === 'a';
-  if (isAlone && !tokens.some((token, i) => token.text.toLowerCase() === 'b' && isByFigure(tokens, i))) return false;
-  return isByFigure(tokens, at);
+  const isB = (token: Token, i: number): boolean => token.text.toLowerCase() === 'b' && isByFigure(tokens, i, context);
+  return (!isAlone || tokens.some(isB)) && isByFigure(tokens, at, context);
 }
 
-function isByFigure(tokens: readonly Token[], at: number): boolean {
+/** `A is 1201`, too. */
+function isByFigure(tokens: readonly Token[], at: number, { hearing }: LineContext): boolean {
   const isFigure = (token: Token | undefined) =>
     token?.kind === 'number' || (token?.kind === 'quantity' && token.quantity.is === 'mass');
   const isOf = wordIn(tokens[at - 1]) !== '';
-  return isFigure(tokens[at + 1]) || isFigure(isOf ? tokens[at - 2] : tokens[at - 1]);
+  const isLight = hearing.said.light.has(withoutAccents(tokens[at + 1]?.text.toLowerCase() ?? ''));
+  return isFigure(tokens[isLight ? at + 2 : at + 1]) || isFigure(isOf ? tokens[at - 2] : tokens[at - 1]);
 }

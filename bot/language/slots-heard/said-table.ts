@@ -41,6 +41,8 @@ export interface SaidTable {
   readonly marks: ReadonlyMap<string, string>;
   readonly asksFirst: readonly (readonly string[])[];
   readonly tellers: ReadonlySet<string>;
+  readonly largest: ReadonlySet<string>;
+  readonly smallest: ReadonlySet<string>;
   readonly tellsFirst: ReadonlySet<string>;
   readonly byWhat: ReadonlySet<string>;
   readonly requests: readonly RequestSaid[];
@@ -108,25 +110,35 @@ export function saidTableOf(tongues: readonly Typed[]): SaidTable {
         ),
       ),
     ),
-    light: all(({ said }) => listed(said.light)),
-    lasting: all(({ said }) => listed(said.lasting)),
-    greetings: all(({ said }) => listed(said.greetings)),
+    ...wordsSaid(tongues),
     asksFirst: tongues.flatMap(({ said }) => listed(said.asksFirst).map((phrase) => phrase.split(' '))),
-    tellers: all(({ said }) => listed(said.tellers)),
-    tellsFirst: all(({ said }) => listed(said.tellsFirst)),
-    byWhat: all(({ said }) => listed(said.byWhat)),
     requests: tongues.flatMap(({ said }) => said.requests),
-    articles: all(({ said }) => listed(said.articles)),
-    fromPot: all(({ said }) => listed(said.fromPot)),
-    beforeThing: all(({ said }) => listed(said.beforeThing)),
     marks: new Map(tongues.flatMap(({ said }) => Object.entries(said.marks))),
     heardAs: new Map(tongues.flatMap(({ said }) => Object.entries(said.heardAs))),
     lists: listTableOf(tongues.map(({ lists }) => lists)),
     heardAsMark: new Map(tongues.flatMap(({ said }) => Object.entries(said.heardAsMark))),
     inShort: inShortOf(tongues),
-    joints: all(({ said }) => listed(said.joints)),
     pots: all(({ pots }) => withoutAccents(pots).split(' ')),
     cans: all(({ cans }) => withoutAccents(cans).split(' ')),
+  };
+}
+
+function wordsSaid(tongues: readonly Typed[]) {
+  const all = (of: (said: Typed['said']) => string): ReadonlySet<string> =>
+    new Set(tongues.flatMap(({ said }) => listed(of(said))));
+  return {
+    light: all((said) => said.light),
+    lasting: all((said) => said.lasting),
+    greetings: all((said) => said.greetings),
+    tellers: all((said) => said.tellers),
+    largest: all((said) => said.largest),
+    smallest: all((said) => said.smallest),
+    tellsFirst: all((said) => said.tellsFirst),
+    byWhat: all((said) => said.byWhat),
+    articles: all((said) => said.articles),
+    fromPot: all((said) => said.fromPot),
+    beforeThing: all((said) => said.beforeThing),
+    joints: all((said) => said.joints),
   };
 }
 

@@ -64,7 +64,7 @@ export interface QuestionsTyped {
   readonly why: WhyTyped;
   /** What is no question about how things stand: it asks why, what a word means, or the listener for an act. */
   readonly others: RegExp;
-  /** Where it stands in front of what is asked of, it is no can: `can 7 be released`. */
+  /** What names no thing and no act: `can 7 be released`, `out of which pot`. */
   readonly modal: RegExp;
   /** Words of acts that are only small words in a question. */
   readonly notActs: string;

@@ -2,6 +2,7 @@
 
 export const englishQuestions: readonly (readonly [line: string, tells: RegExp])[] = [
   ['how muggy is it in here', /Humidity/],
+  ['who coated 9 and out of which pot', /Kari|kari|omar/i],
   ['when does the one in the oven come out', /flange-9[\s\S]*\d\d:\d\d/],
   ['how hot are the oven parts at the moment', /flange-9: 91 °C/],
   ['is the wet one dry yet', /flange-8[\s\S]*Flash-off/],

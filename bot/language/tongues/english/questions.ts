@@ -73,7 +73,7 @@ export const englishQuestions: QuestionsTyped = {
   others:
     /^(?:why|how come|how (?:do|does|should|would) (?:i|we|you|one|it)\b|how to|what does(?! \S+(?: \S+)? (?:belong|go (?:to|with)))|what do you|(?:can|could|will|would) (?:you|u|ya|some(?:one|body)|any(?:one|body))\b)/,
   modal:
-    /^(?:when |how soon |what time |from when |how long (?:until|till|before) )?(?:can|could|may|should|shall|must)\b/,
+    /^(?:when |how soon |what time |from when |how long (?:until|till|before) )?(?:can|could|may|should|shall|must)\b|\bout of (?=(?:which|what|the)? ?(?:pot|batch|mix)\b)/,
   notActs: 'on off',
   kinds: [
     { asks: 'what-now', said: /(?:the )?next (?:step|thing|move)\b|(?:what|whats|what's)(?: is| comes)? next$/ },

@@ -25,6 +25,8 @@ export const spanishSaid: SaidWords = {
     'que, como, cuando, donde, a cuanto, de quien, en que, con que, sera, alguien, alguno, puedes, pueden, puede',
   tellsFirst: '',
   byWhat: '',
+  largest: 'grande, mayor, grandota',
+  smallest: 'chica, chico, pequena, pequeno, chiquita, chiquito, menor',
   tellers: 'yo, nosotros, nosotras',
   roughly: 'como, unos, unas, alrededor de, cerca de, aproximadamente, aprox, casi, mas o menos, como unos, por ahi de',
   requests: [

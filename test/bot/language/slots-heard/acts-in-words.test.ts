@@ -4,6 +4,7 @@
 import { describe, expect, it } from 'vitest';
 import { readLine } from '../../../../bot/language/read-line.ts';
 import type { Reading } from '../../../../bot/language/reading.ts';
+import { grams } from '../../../../core/units.ts';
 import { shopAtTen, tallerALasDiez } from '../shop-at-ten.ts';
 
 const inUse = {
@@ -25,6 +26,16 @@ const twoCans = [
   { number: 3, isLidOff: true, component: 'A' as const },
   { number: 4, isLidOff: true, component: 'B' as const },
 ];
+
+const rawPots = [
+  { number: 1, phase: 'to-weigh' as const, grams: grams(2400) },
+  { number: 2, phase: 'to-weigh' as const, grams: grams(1200) },
+];
+const twoRaw = { ...inUse, batches: [1, 2], live: () => ({ ...inUse.live(), batches: rawPots }) };
+const withOneOver = {
+  ...inUse.live(),
+  batches: [...rawPots, { number: 3, phase: 'over' as const, grams: grams(900) }],
+};
 
 const linesOf = (read: Reading): readonly string[] =>
   read.kind === 'misread'
@@ -117,16 +128,17 @@ describe('an act by what is done and to what', () => {
     expect(linesOf(said)).toEqual(['coat flange-1 flange-2 1 brush']);
   });
 
-  it('given pots by their order, then each is meant where none of them is over', () => {
-    const raw = {
-      ...inUse,
-      batches: [1, 2],
-      live: () => ({
-        ...inUse.live(),
-        batches: [1, 2].map((number) => ({ number, phase: 'to-weigh' as const })),
-      }),
-    };
-    expect(linesOf(readLine('first pot 1200 A 1203 B', raw))).toEqual(['weigh 1 1200g 1203g']);
+  it.each([
+    ['first pot 1200 A 1203 B', 'weigh 1 1200g 1203g'],
+    ['A is 1201 and B 1199 in the big one', 'weigh 1 1201g 1199g'],
+    ['the small pot: A 601, B 599', 'weigh 2 601g 599g'],
+  ])('given %s, then that pot is meant, where none of them is over', (said, line) => {
+    expect(linesOf(readLine(said, twoRaw))).toEqual([line]);
+    expect(linesOf(readLine(said, { ...twoRaw, live: () => withOneOver }))).not.toEqual([line]);
+  });
+
+  it('given two weights and one letter between them, then no tap says of which of them it is', () => {
+    expect(linesOf(readLine('1201 and B 1199 into pot 1', twoRaw))).toEqual([]);
   });
 
   it('given several parts with a figure each, then none is given another’s', () => {
