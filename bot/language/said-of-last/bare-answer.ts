@@ -198,8 +198,14 @@ function isAlone({ line, place, bare }: Open, { values }: Said, context: LineCon
     const read = reads(line);
     return read.kind === 'command' && takesBatch(read.command) && read.command.batch === number.number.value;
   }
-  const words = new Set(tokenize(line, context.hearing).map((token) => wordIn(token)));
-  return values.every((token) => token.kind === 'word' && words.has(token.word));
+  const shown = tokenize(line, context.hearing);
+  const words = new Set(shown.map((token) => wordIn(token)));
+  const numbers = new Set(shown.map((token) => (token.kind === 'number' ? token.number.value : undefined)));
+  // `brush, from 1`: all of it stands in the line.
+  const stands = (token: Token): boolean =>
+    (token.kind === 'word' && (words.has(token.word) || batchMarks.has(token.word))) ||
+    (token.kind === 'number' && numbers.has(token.number.value));
+  return values.some(({ kind }) => kind === 'word') && values.every(stands);
 }
 
 /** `oven, 90`, where oven or room was asked: what is chosen, and more of the same act. */

@@ -44,20 +44,7 @@ export function composed(
 
 function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context: LineContext): Composed | undefined {
   const row = actRows[act];
-  const live = liveOf(context);
-  const isNamedBefore = clause.claims.some((claim) => claim?.is === 'pronoun');
-  const heard: Heard = {
-    row,
-    pieces: clause.pieces,
-    live,
-    before,
-    isNamedBefore,
-    many: manyIn(clause, context.hearing.said.lists),
-    namedLast: () => partsOfLast(context),
-    isPotUnnumbered: isPotUnnumbered(clause, context),
-    joinedTo: joinedTo(clause.pieces, live, context),
-    used: new Set(),
-  };
+  const heard = heardFor(row, clause, before, context);
   if (isOfOtherGear(act, clause.pieces)) return undefined;
   const things = thingsOf(heard);
   if (things === undefined) return undefined;
@@ -107,6 +94,23 @@ function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context
   };
 }
 
+function heardFor(row: ActRow, clause: Clause, before: Before | undefined, context: LineContext): Heard {
+  const live = liveOf(context);
+  return {
+    row,
+    pieces: clause.pieces,
+    live,
+    before,
+    isNamedBefore: clause.claims.some((claim) => claim?.is === 'pronoun'),
+    many: manyIn(clause, context.hearing.said.lists),
+    namedLast: () => partsOfLast(context),
+    isPotUnnumbered: isPotUnnumbered(clause, context),
+    joinedTo: joinedTo(clause.pieces, live, context),
+    whence: whenceIn(clause.pieces, context),
+    used: new Set(),
+  };
+}
+
 /** `shot 8 and it was 191`: of an act that reads nothing it is no number of a thing. */
 const isFigureLost = ({ pieces, row, used }: Heard, figures: ReadonlySet<Piece>): boolean =>
   row.figures === undefined &&
@@ -128,6 +132,13 @@ function joinedTo(pieces: readonly Piece[], live: LiveNow, { hearing: { said } }
     const next = isArticle(at + 2) ? at + 3 : at + 2;
     return isListed(piece) && isJoint(at + 1) && isNamed(pieces[next]);
   });
+}
+
+function whenceIn(pieces: readonly Piece[], { hearing: { said } }: LineContext): Piece | undefined {
+  const [at, second] = pieces.flatMap(({ is }, i) => (is === 'number' ? [i] : []));
+  if (at === undefined || second !== undefined || pieces.some(({ is }) => is === 'batch')) return undefined;
+  const before = said.articles.has(wordOf(pieces[at - 1]) ?? '') ? at - 2 : at - 1;
+  return said.whence.has(wordOf(pieces[before]) ?? '') ? pieces[at] : undefined;
 }
 
 /** A release is a decision: in other words than its own it is a tap. */

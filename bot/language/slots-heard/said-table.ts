@@ -41,6 +41,7 @@ export interface SaidTable {
   readonly marks: ReadonlyMap<string, string>;
   readonly asksFirst: readonly (readonly string[])[];
   readonly tellers: ReadonlySet<string>;
+  readonly whence: ReadonlySet<string>;
   readonly largest: ReadonlySet<string>;
   readonly smallest: ReadonlySet<string>;
   readonly tellsFirst: ReadonlySet<string>;
@@ -131,6 +132,7 @@ function wordsSaid(tongues: readonly Typed[]) {
     lasting: all((said) => said.lasting),
     greetings: all((said) => said.greetings),
     tellers: all((said) => said.tellers),
+    whence: all((said) => said.whence),
     largest: all((said) => said.largest),
     smallest: all((said) => said.smallest),
     tellsFirst: all((said) => said.tellsFirst),

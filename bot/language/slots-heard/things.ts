@@ -27,6 +27,8 @@ export interface Heard {
   readonly joinedTo: readonly Piece[];
   /** `from batch too`: a pot by a number that was not heard. */
   readonly isPotUnnumbered: boolean;
+  /** `brush, from 1`: the only number, and it says whence. */
+  readonly whence: Piece | undefined;
   /** Bare numbers that named a thing. */
   readonly used: Set<Piece>;
 }
@@ -150,9 +152,10 @@ export function partsNumbered(piece: Piece, { parts }: LiveNow): readonly PartNa
 const fewestOfSerial = 4;
 
 /** `the 8`, `8 dry`: a number that a part has. */
-function numberedPart({ pieces, live, used }: Heard, fits: (name: PartName) => boolean) {
+function numberedPart({ pieces, live, used, row, whence }: Heard, fits: (name: PartName) => boolean) {
   for (const piece of pieces) {
-    const names = used.has(piece) ? [] : partsNumbered(piece, live);
+    const isWhence = piece === whence && row.takes?.includes('batch') === true;
+    const names = used.has(piece) || isWhence ? [] : partsNumbered(piece, live);
     if (names.some(fits) || names.length === 1) {
       used.add(piece);
       return { names };
@@ -162,12 +165,12 @@ function numberedPart({ pieces, live, used }: Heard, fits: (name: PartName) => b
 }
 
 /** Of a coat: as it was said, a bare number behind the part, or the only pot in use. */
-function coatBatch({ pieces, live, used, before, many, isPotUnnumbered }: Heard, isPartUnnamed: boolean) {
+function coatBatch({ pieces, live, used, before, many, isPotUnnumbered, whence }: Heard, isPartUnnamed: boolean) {
   const said = pieces.find((piece) => piece.is === 'batch');
   if (said !== undefined) return { text: String(said.number), number: said.number, isAssumed: false };
   const numbers = pieces.filter((piece) => piece.is === 'number').filter((piece) => !used.has(piece));
   const bare = numbers
-    .slice(isPartUnnamed && many === undefined ? 1 : 0)
+    .slice(isPartUnnamed && many === undefined && whence === undefined ? 1 : 0)
     .find(({ text }) => live.batches.some(({ number }) => text === String(number)));
   if (bare !== undefined) {
     used.add(bare);

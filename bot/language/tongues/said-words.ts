@@ -84,6 +84,8 @@ export interface SaidWords {
   /** Of these a line tells where a thing follows and by what it was done: `did 1 to 3 with the brush`. */
   readonly tellsFirst: string;
   readonly byWhat: string;
+  /** Before what a coat came from. */
+  readonly whence: string;
   /** A pot by its size among those that there are. */
   readonly largest: string;
   readonly smallest: string;

@@ -94,6 +94,7 @@ export const englishSaid: SaidWords = {
     "is, are, was, were, do, does, did, has, have, had, can, can i, may, may i, could i, should, shall, will, would, when, isn't, aren't, wasn't, didn't, hasn't, haven't, am, any, anyone",
   tellsFirst: 'did',
   byWhat: 'with, by, from, out, off, using',
+  whence: 'from, of, off',
   largest: 'big, bigger, biggest, large, larger, largest',
   smallest: 'small, smaller, smallest, little, wee',
   tellers: 'i, we',

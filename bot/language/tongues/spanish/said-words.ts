@@ -25,6 +25,7 @@ export const spanishSaid: SaidWords = {
     'que, como, cuando, donde, a cuanto, de quien, en que, con que, sera, alguien, alguno, puedes, pueden, puede',
   tellsFirst: '',
   byWhat: '',
+  whence: 'de, del',
   largest: 'grande, mayor, grandota',
   smallest: 'chica, chico, pequena, pequeno, chiquita, chiquito, menor',
   tellers: 'yo, nosotros, nosotras',
