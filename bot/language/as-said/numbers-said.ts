@@ -77,6 +77,9 @@ function amountAt(line: Line, at: number): Found | undefined {
   }
   const heard = soundsLikeAt(line, at);
   const number = heard ?? numberAt(line, at) ?? unitAloneAt(line, at);
+  const half = number === undefined ? undefined : halfDegreeAt(line, number.to);
+  if (number !== undefined && half !== undefined)
+    return one({ from: at, to: half.to, text: `${number.value + half.value} ${said[number.to]?.text ?? ''}` }, half.to);
   const unit = number === undefined ? undefined : unitAt(said, number.to, context.hearing);
   if (number === undefined || unit === undefined)
     return heard && one({ from: at, to: heard.to, text: heard.figures }, heard.to, soundsOnly(line, at));
@@ -88,6 +91,10 @@ function amountAt(line: Line, at: number): Found | undefined {
   const to = more?.to ?? after;
   return one({ from: at, to, text }, to, heard === undefined);
 }
+
+/** `veintidós grados y medio`: degrees alone are no unit, since the figure tells them. */
+const halfDegreeAt = ({ said, words, context }: Line, at: number) =>
+  context.hearing.units.get(said[at]?.word ?? '') === 'degree' ? partMore(said, at + 1, words) : undefined;
 
 const one = (change: Change, to: number, isSure = true): Found => ({ to, texts: [[change]], isSure });
 

@@ -80,10 +80,13 @@ const readIn = (line: string, context: LineContext): readonly AskedIn[] =>
 /** What a word means; what stands against an act; why. */
 function explainedBy(asking: Asking, typed: QuestionsTyped, context: LineContext): string | undefined {
   const { asked } = asking;
-  const term = meaningAsked(asked, typed.why, context.hearing);
+  const term = typed.readsNow.test(asked) ? undefined : meaningAsked(asked, typed.why, context.hearing);
   if (term !== undefined) return `what-is ${term}`;
   const about = whyAsked(asked, typed.why);
   if (about === undefined) return undefined;
+  // `why can't I touch 7 till 9:52`: the hour is what it asks about.
+  const [hour] = /\b\d{1,2}:\d\d\b/.exec(about) ?? [];
+  if (hour !== undefined) return `why ${hour}`;
   const may = askedWhether(about.replace(typed.why.word, ''), context.hearing);
   if (may === undefined) return `why ${about}`.trim();
   const whether = { ...asking, asked: may, pattern: may, isAsked: true, isStated: false };
@@ -96,7 +99,7 @@ function strictLine(asking: Asking, typed: QuestionsTyped, context: LineContext)
   let found: Said | undefined;
   // Of most lines nothing is asked: what they name is looked for only where something is.
   const said = (): Said => {
-    found ??= saidIn(asked, typed, context);
+    found ??= saidIn(asking, typed, context);
     return found;
   };
   const topic = isAsked
@@ -127,24 +130,22 @@ function isOf(
 }
 
 /** It asks, and of what nobody can tell: how what it names stands. */
-function fallback(
-  { asked, isAsked, isMarked }: Asking,
-  typed: QuestionsTyped,
-  context: LineContext,
-): string | undefined {
+function fallback(asking: Asking, typed: QuestionsTyped, context: LineContext): string | undefined {
+  const { asked, isAsked, isMarked } = asking;
   // Figures alone ask of nothing.
   if (!isAsked || !/[a-z]/.test(asked)) return undefined;
-  const said = saidIn(asked, typed, context);
+  const said = saidIn({ asked, aside: undefined }, typed, context);
   return said.things.length + said.places.length > 0 && (isMarked || !said.beginsInAct)
     ? standingLine(said)
     : undefined;
 }
 
 /** `filtered 2?` asks whether it was; `coat impeller-7 1 brush?` whether it may be. */
-function bareQuestion({ asked, isMarked }: Asking, typed: QuestionsTyped, context: LineContext): string | undefined {
+function bareQuestion(asking: Asking, typed: QuestionsTyped, context: LineContext): string | undefined {
+  const { asked, isMarked } = asking;
   if (!isMarked) return undefined;
   if (termNamed(asked, context.hearing) !== undefined) return `what-is ${asked}`;
-  const said = saidIn(asked, typed, context);
+  const said = saidIn({ asked, aside: undefined }, typed, context);
   const [first = ''] = asked.split(' ');
   if (said.act === undefined) return said.things.length === 1 ? `how-long ${said.things.join(' ')}` : undefined;
   return typed.isDone.test(first) || !said.beginsInAct ? stateLine('how-long', said) : canI(said);

@@ -13,8 +13,8 @@ export interface Asking {
   /** It ends or begins in its mark, or asks what may be done to what it names first. */
   readonly isMarked: boolean;
   readonly isAsked: boolean;
-  /** What is said before it asks nothing: `customer on the phone, what went on 7`. */
-  readonly isBehindAside: boolean;
+  /** What is said before it and asks nothing: `customer on the phone, what went on 7`. */
+  readonly aside: string | undefined;
   /** It only tells what was read or done. */
   readonly isStated: boolean;
 }
@@ -39,7 +39,14 @@ export function askingIn(line: string, typed: QuestionsTyped, { people = [] }: L
     typed.thingFirst.test(pattern) ||
     typed.thingFirst.test(led) ||
     typed.accented?.test(lower) === true;
-  return { asked, pattern, isMarked, isAsked, isBehindAside: behind !== text, isStated: isStated && !isAsked };
+  return {
+    asked,
+    pattern,
+    isMarked,
+    isAsked,
+    aside: behind === text ? undefined : text.slice(0, -behind.length),
+    isStated: isStated && !isAsked,
+  };
 }
 
 /** A name in front asks nothing, where the word that stands for it does. */

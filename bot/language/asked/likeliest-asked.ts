@@ -84,7 +84,7 @@ function heardIn(read: readonly AskedIn[], context: LineContext): Heard | undefi
   const asks = read.filter(({ asking }) => asking.isAsked);
   const heard = (asks.length > 0 ? asks : read).map((each) => ({
     ...each,
-    said: saidIn(each.asking.asked, each.questions, { ...context, hearing: context.hearing.every }),
+    said: saidIn(each.asking, each.questions, { ...context, hearing: context.hearing.every }),
   }));
   const names = ({ said }: Heard): number => said.things.length + said.acts.length;
   return heard.toSorted((one, other) => names(other) - names(one))[0];
@@ -92,7 +92,7 @@ function heardIn(read: readonly AskedIn[], context: LineContext): Heard | undefi
 
 function lineFor(
   weighed: Weighed<AskedMeaning> | undefined,
-  { questions, asking: { asked, isBehindAside }, said }: Heard,
+  { questions, asking: { asked, aside }, said }: Heard,
   { hearing }: LineContext,
 ): string | undefined {
   const meaning = weighed?.meaning;
@@ -105,7 +105,7 @@ function lineFor(
       return meaning;
     case 'why':
       // `quiero practicar, que estoy oxidado`: what it says of itself is no why.
-      return isBehindAside ? undefined : `${meaning} ${asked}`;
+      return aside === undefined ? `${meaning} ${asked}` : undefined;
     case 'what-is': {
       const term = termIn(asked, hearing.every);
       return term && `${meaning} ${term}`;

@@ -6,6 +6,7 @@ import type { PartPhase } from '../../../core/part/part.ts';
 import type { LineContext } from '../reading.ts';
 import type { QuestionsTyped } from '../tongues/questions-typed.ts';
 import { tokenize } from '../typed/tokens.ts';
+import type { Asking } from './asking.ts';
 import { endsIn } from './parts-gone.ts';
 import { type ThingsSaid, thingsSaid } from './things-said.ts';
 
@@ -28,16 +29,20 @@ export interface Said extends ThingsSaid {
 }
 
 /** An act that is said in other words than its own counts before those that only look like one. */
-export function saidIn(asked: string, typed: QuestionsTyped, context: LineContext): Said {
-  const heard = thingsSaid(
-    tokenize(
-      partsByPlace(asked, typed, context).replace(typed.modal, '').replace(typed.usesPot.said, typed.usesPot.as),
-      context.hearing,
-    ),
+export function saidIn(
+  { asked, aside }: Pick<Asking, 'asked' | 'aside'>,
+  typed: QuestionsTyped,
+  context: LineContext,
+): Said {
+  const heard = heardIn(
+    partsByPlace(asked, typed, context).replace(typed.modal, '').replace(typed.usesPot.said, typed.usesPot.as),
     typed,
     context,
   );
-  const all = { ...heard, things: heard.things.map((thing) => goneBy(thing, context)) };
+  // `the bell went for 7, do I stick it in the oven`: what was named before.
+  const isOfBefore = heard.things.length === 0 && asked.split(' ').length >= fewestOfQuestion;
+  const before = isOfBefore && aside !== undefined ? heardIn(aside, typed, context).things : [];
+  const all = { ...heard, things: [...heard.things, ...before].map((thing) => goneBy(thing, context)) };
   const spray: Verb = all.things.some((thing) => /[a-z]-?\d|^\d+$/.test(thing)) ? 'coat' : 'spray-on';
   const isSprayed =
     typed.spray.test(asked) || (all.acts.length === 0 && all.method !== undefined && methodRows[all.method].atomised);
@@ -57,6 +62,12 @@ export function saidIn(asked: string, typed: QuestionsTyped, context: LineContex
     method: act === 'coat' ? method : undefined,
   };
 }
+
+/** `isn't it` asks nothing of its own. */
+const fewestOfQuestion = 4;
+
+const heardIn = (text: string, typed: QuestionsTyped, context: LineContext): ThingsSaid =>
+  thingsSaid(tokenize(text, context.hearing), typed, context);
 
 /** The only part that ends in this number. */
 function onlyEnding(number: string | undefined, parts: readonly string[]): string | undefined {

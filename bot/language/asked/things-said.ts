@@ -59,7 +59,7 @@ function thingAt(tokens: readonly Token[], i: number, typed: QuestionsTyped, con
   if (token === undefined || token.kind === 'quoted') return { to: i + 1 };
   if (token.kind === 'quantity') return { figure: token.text, to: i + 1 };
   const number = numberAt(token);
-  if (number !== undefined) return { thing: `${number}`, to: i + 1 };
+  if (number !== undefined) return numberFirst(number, tokens, i, context) ?? { thing: `${number}`, to: i + 1 };
   if (token.kind !== 'word') return { to: i + 1 };
   return (
     partAt(tokens, i, context) ??
@@ -71,6 +71,13 @@ function thingAt(tokens: readonly Token[], i: number, typed: QuestionsTyped, con
 
 const numberAt = (token: Token | undefined): number | undefined =>
   token?.kind === 'number' && token.number.whole && token.number.value > 0 ? token.number.value : undefined;
+
+/** `the 7 impeller` */
+function numberFirst(number: number, tokens: readonly Token[], i: number, { parts }: LineContext): Found | undefined {
+  const name = bareName(`${plain(tokens[i + 1]?.text ?? '')}-${number}`);
+  const [only, second] = parts.filter((part) => bareName(part) === name);
+  return only === undefined || second !== undefined ? undefined : { thing: only, to: i + 2 };
+}
 
 /** `impeller-7`, `impeller 7`, `gear cover 12`, `impeller7`; the only valve that there is. */
 function partAt(tokens: readonly Token[], i: number, { parts, gone }: LineContext): Found | undefined {

@@ -6,6 +6,8 @@ import { rootsOf } from './signs.ts';
 
 /** Hardly anything else can be meant by these words. */
 const clearlyAside = 0.75;
+/** The same where no mark parts it from what is told. */
+const clearlyUnmarked = 0.8;
 const fewestWords = 2;
 /** Whoever goes on longer tells of something. */
 const mostWords = 14;
@@ -21,7 +23,7 @@ export function withoutAsides(line: string, context: LineContext): string | unde
 function withoutLast(line: string, context: LineContext): string | undefined {
   const ends = startsOfEnds(line, context).flatMap(({ at, isMarked }) => {
     const share = line.slice(0, at).trim().includes(' ') ? asideShare(line.slice(at), context) : 0;
-    return share >= clearlyAside ? [{ at, isMarked, share }] : [];
+    return share >= (isMarked ? clearlyAside : clearlyUnmarked) ? [{ at, isMarked, share }] : [];
   });
   const marked = ends.filter(({ isMarked }) => isMarked);
   const [most] = (marked.length > 0 ? marked : ends).toSorted((one, other) => other.share - one.share);
@@ -49,8 +51,14 @@ function startsOfEnds(line: string, { hearing }: LineContext) {
 /** What names something or reads something is none. */
 function asideShare(words: string, { hearing, parts, people }: LineContext): number {
   const many = words.split(/\s+/).length;
-  if (/[\d?¿]/.test(words) || many < fewestWords || many > mostWords) return 0;
+  if (/[\d?¿]/.test(withoutCount(words, hearing)) || many < fewestWords || many > mostWords) return 0;
   const said = words.toLowerCase();
   if ([...parts, ...(people ?? [])].some((name) => said.includes(name.toLowerCase()))) return 0;
   return hearing.asideWeighed.shareOf(words, 'aside');
 }
+
+/** `he medido las 2`: how many, and nothing's name. */
+const withoutCount = (words: string, { said }: LineContext['hearing']): string =>
+  words.replace(/(\p{L}+) \d(?=\s|$)/u, (all, article: string) =>
+    said.lists.articlesOfMany.has(article.toLowerCase()) ? article : all,
+  );

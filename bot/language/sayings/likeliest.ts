@@ -25,6 +25,8 @@ import type { Weighed } from './weigher.ts';
 const mostPieces = 40;
 /** What is less likely is not looked at. */
 const leastWeighed = 0.01;
+/** Nor offered, however little is left once what cannot be is out. */
+const leastOffered = 0.04;
 /** What is less likely is not worth a tap. */
 const leastShare = 0.08;
 /** So much less likely than what it most likely tells, and it is not told: least of all where that cannot be done to what it names. */
@@ -133,7 +135,8 @@ export function likeliestIn(said: Said, before: Before | undefined, context: Lin
   const impossible = new Set<SaidMeaning>(cannotBe.map(({ act }) => act));
   const most = weighed.find(({ meaning }) => !impossible.has(meaning))?.share ?? 0;
   const least = Math.max(leastShare, (leastBeside * most) / (1 - lost));
-  return shared.filter(({ share }) => share >= least);
+  const raw = new Map(weighed.map(({ meaning, share }) => [meaning, share]));
+  return shared.filter(({ act, share }) => share >= least && (raw.get(act) ?? 0) >= leastOffered);
 }
 
 const untaken = (made: Made): Made => ({ ...made, one: { ...made.one, isSure: false } });

@@ -37,6 +37,7 @@ export function eachItsOwn(act: SaidAct, { pieces }: Clause, context: LineContex
     if (piece.is === 'number') isDue = !isPart;
     if (isPart) return [['part', only]];
     const figure = readAs(row, piece, context);
+    isDue ||= figure !== undefined;
     return figure === undefined ? [] : [['figure', figure]];
   });
   const parts = told.flatMap(([is, text]) => (is === 'part' ? [text] : []));

@@ -52,7 +52,10 @@ function heardIn(line: string, context: LineContext): Understood | undefined {
     const understood = heardOf(meant, claims, context);
     if (understood !== undefined) found.push(...asTaps(understood).lines);
   }
-  if (found.length > 0) return { is: 'likely', lines: [...new Set(found)] };
+  // `2 y 3 pasadas a rodillo`: whose other words say the act tells it without the slip.
+  const plain = found.length > 0 ? heardOf(pieces, all, context) : undefined;
+  const lines = [...(plain === undefined ? [] : asTaps(plain).lines), ...found];
+  if (found.length > 0) return { is: 'likely', lines: [...new Set(lines)] };
   return isGreeting(pieces, all.claims, hearing.said) ? { is: 'sure', line: '?' } : heardOf(pieces, all, context);
 }
 

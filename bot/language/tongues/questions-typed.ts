@@ -92,6 +92,8 @@ export interface QuestionsTyped {
   /** Said as it is asked, where no mark tells. */
   readonly mayAsk?: RegExp;
   readonly ordinals: Readonly<Record<string, number>>;
+  /** A reading as it stands, where its word alone would ask what it means: `what's the dew point this morning`. */
+  readonly readsNow: RegExp;
   /** What may be wrong with the air: `too damp to start`. */
   readonly unfitAir: RegExp;
   /** `the two in the oven`: parts by where they are, not by name. A figure in it (the first group) says how many they are. */

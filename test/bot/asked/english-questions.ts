@@ -2,6 +2,11 @@
 
 export const englishQuestions: readonly (readonly [line: string, tells: RegExp])[] = [
   ['how muggy is it in here', /Humidity/],
+  ['timer rang for 8, do I shove it in the oven or wait', /flange-8[\s\S]*Flash-off/],
+  ["what's the dew point in here", /Dew point: \d/],
+  ['may I stand out here without a respirator', /wear/i],
+  ["why can't 8 go in before 10:57", /^Why: Flash-off[\s\S]*10:57/],
+  ['who coated the 9 flange', /flange-9[\s\S]*omar/],
   ['who coated 9 and out of which pot', /Kari|kari|omar/i],
   ['when does the one in the oven come out', /flange-9[\s\S]*\d\d:\d\d/],
   ['how hot are the oven parts at the moment', /flange-9: 91 °C/],

@@ -66,6 +66,7 @@ describe('what is no question about the state', () => {
     'la 7 ya está seca',
     'a ver el aire está a 23 y 50',
     'estamos a 22 grados y 45 de humedad',
+    'quiero practicar un rato, que estoy oxidado',
     'por qué 09:42',
   ])('given %s, then it is not answered as one', (line) => expect(answered(line, tallerALasDiez)).toBe(false));
 

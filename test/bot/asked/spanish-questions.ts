@@ -1,6 +1,9 @@
 // Questions as Spanish speakers ask them in a shop, in Spain and in the Americas, with what the answer must tell. Invented.
 
 export const spanishQuestions: readonly (readonly [line: string, tells: RegExp])[] = [
+  ['pásame lo que va de hoy', /El día|día/],
+  ['si hago un kilo, cuánto rato lo tengo que estar removiendo', /[Aa]gitación|mezclado/],
+  ['qué piezas traemos ahorita en el horno', /flange-9/],
   ['a qué hora salen las que están en el horno', /flange-9[\s\S]*\d\d?:\d\d/],
   ['hay demasiada humedad para empezar?', /aplicar|capa/],
   ['ya secó la que está fresca?', /flange-8/],

@@ -57,6 +57,14 @@ describe('an answer that says no more than what was asked', () => {
     ['a button by its own words', [...opened, 'gas at hand'], 'open A lot A42 2500g gas'],
     ['which batch', ['air 24C 48%', 'mix 1kg', 'mix 1kg', 'stir', '2'], 'stir 2'],
     ['which batch, with its mark', ['air 24C 48%', 'mix 1kg', 'mix 1kg', 'stir', 'batch 2'], 'stir 2'],
+    [
+      'the way and the pot',
+      [
+        ...[...mixed, 'weigh 1 1201g 1198g', 'wait 105m', 'filter 1', 'part pump-4', 'part pump-5'],
+        ...['coat pump-4 1 brush', 'coat pump-5', 'brush, from pot 1'],
+      ],
+      'coat pump-5 1 brush',
+    ],
     ['which of the taps', ['air 24C 48%', 'mix 1kg', 'mix 1kg', 'stir', 'the second one'], 'stir 2'],
     ['two weights as dictated', [...mixed, 'twelve oh one and eleven ninety eight'], 'weigh 1 1201g 1198g'],
     ['a temperature, with talk round it', ['part pump-1', 'temp pump-1', 'probe shows 23'], 'temp pump-1 23C'],

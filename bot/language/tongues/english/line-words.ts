@@ -33,7 +33,7 @@ export const nearMissWords = words('near miss nearmiss near-miss');
 
 /** Where a part's name stands these never are one. */
 export const notNames = words(
-  'a new not no all both it them this that again everything same already permit ago before-now yesterday today at am pm noon midnight final hand',
+  'a new not no all both it them this that again everything same already permit ago before-now yesterday today at am pm noon midnight final hand here there',
 );
 
 export const metals = words(

@@ -73,7 +73,7 @@ export const englishQuestions: QuestionsTyped = {
   others:
     /^(?:why|how come|how (?:do|does|should|would) (?:i|we|you|one|it)\b|how to|what does(?! \S+(?: \S+)? (?:belong|go (?:to|with)))|what do you|(?:can|could|will|would) (?:you|u|ya|some(?:one|body)|any(?:one|body))\b)/,
   modal:
-    /^(?:when |how soon |what time |from when |how long (?:until|till|before) )?(?:can|could|may|should|shall|must)\b|\bout of (?=(?:which|what|the)? ?(?:pot|batch|mix)\b)/,
+    /^(?:when |how soon |what time |from when |how long (?:until|till|before) )?(?:can|could|may|should|shall|must)\b|\bout (?=(?:here|there)\b)|\bout of (?=(?:which|what|the)? ?(?:pot|batch|mix)\b)/,
   notActs: 'on off',
   kinds: [
     { asks: 'what-now', said: /(?:the )?next (?:step|thing|move)\b|(?:what|whats|what's)(?: is| comes)? next$/ },
@@ -214,6 +214,8 @@ export const englishQuestions: QuestionsTyped = {
   usesPot: { said: /\b(use|used|using) (?:up )?(?:number )?(?=\d+\b)/, as: '$1 batch ' },
   stated:
     /^(?!.*\b(?:what|whats|how|hows|when|whens|why|who|where|which|if|whether|ok|enough|too)\b)(?!(?:is|are|am|was|were|does|do|can|could|should|shall|will|would|may|must|isnt|arent|next|max\w*|min\w*|any)\b).*\d ?(?:°|º|degrees|deg\b|percent\b|%|[cf]\b|grams?\b|g\b|kg\b|kilos?\b|pounds?\b|lbs?\b|oz\b|microns\b|mils\b|um\b)|^(?:did|done|finished|got|had) (?:number )?\d|^did (?:[a-z-]*\d+[ ,]*(?:(?:and|thru|to) )?)+(?:with|by|from|out|off|using)\b|^haven'?t (?!(?:i|we|you|they)\b)/,
+  readsNow:
+    /^what(?:'?s| is|s) (?:the|our|my) (?:current |latest |last )?(?:dew ?point|humidity|rh|spread|delta ?t)\b|^what.*\b(?:now|today|this (?:morning|afternoon)|in here|at the moment|currently)$/,
   unfitAir: /\btoo (?:damp|humid|muggy|wet|dry|cold|hot|warm|windy|sticky|steamy)\b/,
   whereParts: [
     {

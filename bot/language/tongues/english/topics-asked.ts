@@ -27,7 +27,7 @@ export const englishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'worn',
-    said: /\bwhat\b.{0,25}\b(?:wear|put on(?! ?\S)|have on(?! ?\S)|ppe)\b|\bwhat (?:ppe|gloves|goggles|protection)\b|\b(?:which|what kind of) (?:gloves|goggles|ppe|suit)\b|\b(?:need|have to|must|should|got to|gotta)\b.{0,12}\b(?:wear|gloves|goggles|mask|respirator|apron|ppe|glasses|coverall|suit)\b/,
+    said: /\bwhat\b.{0,25}\b(?:wear|put on(?! ?\S)|have on(?! ?\S)|ppe)\b|\bwhat (?:ppe|gloves|goggles|protection)\b|\b(?:which|what kind of) (?:gloves|goggles|ppe|suit)\b|\b(?:need|have to|must|should|got to|gotta)\b.{0,12}\b(?:wear|gloves|goggles|mask|respirator|apron|ppe|glasses|coverall|suit)\b|\b(?:without|w\/o|with no) (?:a |the |my |any )?(?:mask|respirator|gloves|goggles|glasses|ppe)\b/,
   },
   {
     asks: 'fan',

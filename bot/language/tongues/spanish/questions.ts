@@ -96,6 +96,10 @@ export const spanishQuestions: QuestionsTyped = {
       asks: 'day',
       said: /(?:el |un )?(?:resumen|reporte|informe|registro|parte) (?:de|del) (?:dia|hoy|turno)|(?:todo )?(?:el )dia(?: de hoy| completo| hasta ahora| entero)?$/,
     },
+    {
+      asks: 'day',
+      said: /lo que (?:llevamos|va|hemos hecho|se ha hecho|hicimos)(?: hecho)? ?(?:de|en)?(?:l)? ?(?:hoy|dia|el dia|la manana|turno)$/,
+    },
     { asks: 'day', said: /cuant[oa]s?\b.{0,30}\b(?:hoy|esta manana|en el turno|hasta ahora)\b/ },
     {
       asks: 'went-wrong',
@@ -219,6 +223,8 @@ export const spanishQuestions: QuestionsTyped = {
   stated:
     /^(?!.*\b(?:que|quien|cual|cuales|cuant[oa]s?|cuando|donde|como|puedo|podemos|se puede|alcanza|hay que)\b).*\d ?(?:°|º|grados|por ciento|%|[cf]\b|gramos?\b|g\b|kg\b|kilos?\b|libras?\b|oz\b|micras\b|mils\b|um\b)|^(?:el |la )?[a-z]* ?(?:esta|anda|estamos|andamos) (?:como )?(?:a|en) \d|^(?:todavia |aun )?no (?:le |la |lo |se )?(?:he|ha|hemos|esta|estan)\b/,
   mayAsk: /^(?:le|les|lo|la|los|las|se lo|se la) (?!ya\b)[a-z]+(?:aron|ieron)\b/,
+  readsNow:
+    /^(?:cual es|cuanto es|en cuanto esta|a cuanto esta) (?:el|la) (?:punto de rocio|humedad|diferencial|spread|delta)\b|^(?:que|cual|cuanto).*\b(?:ahora|ahorita|hoy|esta (?:manana|tarde)|aqui|en este momento)$/,
   unfitAir:
     /\b(?:demasiad[oa]|muy|mucha|mucho|tanta|tanto) (?:humedad|humed[oa]|fri[oa]|calor|calid[oa]|caliente|sec[oa]|viento|bochorno)\b/,
   whereParts: [

@@ -27,7 +27,7 @@ export const spanishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'worn',
-    said: /\bque\b.{0,25}\b(?:pongo|poner(?:me|nos|se)?|llevo|llevar puesto|usar? de proteccion|epp?|epi|equipo de proteccion|proteccion)\b|\bque (?:guantes|gafas|lentes|googles)\b|\b(?:necesito|hay que|tengo que|debo|hacen falta|se necesitan?|ocupo)\b.{0,16}\b(?:guantes|gafas|lentes|mascara|mascarilla|respirador|delantal|mandil|careta|overol)\b/,
+    said: /\bque\b.{0,25}\b(?:pongo|poner(?:me|nos|se)?|llevo|llevar puesto|usar? de proteccion|epp?|epi|equipo de proteccion|proteccion)\b|\bque (?:guantes|gafas|lentes|googles)\b|\b(?:necesito|hay que|tengo que|debo|hacen falta|se necesitan?|ocupo)\b.{0,16}\b(?:guantes|gafas|lentes|mascara|mascarilla|respirador|delantal|mandil|careta|overol)\b|\b(?:sin) (?:la |el |los |las )?(?:mascara|mascarilla|respirador|careta|guantes|gafas|lentes)\b/,
   },
   {
     asks: 'fan',
@@ -92,7 +92,7 @@ export const spanishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'sheet-blend',
-    said: /\bcuanto\b.{0,20}\b(?:hay que|se tiene que|tengo que|debo|se debe|debe|toca)?\b.{0,12}\b(?:agitar\w*|batir\w*|revolver\w*|mover\w*|mezclar(?:se|lo|la)?\b(?! para\b)|agito|bato|revuelvo)\b(?! (?:para|pa)\b)|\btiempo de (?:agitacion|mezclado|batido)\b/,
+    said: /\bcuanto\b.{0,20}\b(?:hay que|se tiene que|tengo que|debo|se debe|debe|toca)?\b.{0,12}\b(?:agitar\w*|batir\w*|revolver\w*|mover\w*|mezclar(?:se|lo|la)?\b(?! para\b)|agito|bato|revuelvo|remover\w*|removiendo|batiendo|agitando|revolviendo|moviendo)\b(?! (?:para|pa)\b)|\btiempo de (?:agitacion|mezclado|batido)\b/,
     notOf: 'batch',
   },
   {

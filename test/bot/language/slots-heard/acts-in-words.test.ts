@@ -4,6 +4,7 @@
 import { describe, expect, it } from 'vitest';
 import { readLine } from '../../../../bot/language/read-line.ts';
 import type { Reading } from '../../../../bot/language/reading.ts';
+import { shipped } from '../../../../bot/language/tongues/tongues.ts';
 import { grams } from '../../../../core/units.ts';
 import { shopAtTen, tallerALasDiez } from '../shop-at-ten.ts';
 
@@ -135,6 +136,42 @@ describe('an act by what is done and to what', () => {
   ])('given %s, then that pot is meant, where none of them is over', (said, line) => {
     expect(linesOf(readLine(said, twoRaw))).toEqual([line]);
     expect(linesOf(readLine(said, { ...twoRaw, live: () => withOneOver }))).not.toEqual([line]);
+  });
+
+  it('given a heat in degrees and a half, in Spanish, then the half is of it', () => {
+    const said = readLine('hace veintidós grados y medio y la humedad al cuarenta por ciento', tallerALasDiez);
+    expect(linesOf(said)[0]).toMatch(/^air 22[.,]5C 40/);
+  });
+
+  it('given the air in here, then here is no place’s name', () => {
+    expect(linesOf(readLine('the air in here is 23C and 51 percent', inUse))[0]).toMatch(/^air 23C 51/);
+  });
+
+  it('given brush, from 1, then the number is the pot’s and no part is named', () => {
+    const bare = inUse.parts.map((name) => ({ name, phase: 'bare' as const }));
+    const said = readLine('brush, from 1', { ...inUse, live: () => ({ ...inUse.live(), parts: bare }) });
+    expect(said.kind).toBe('misread');
+    expect(linesOf(said)).toEqual(['coat flange-1 1 brush', 'coat flange-2 1 brush']);
+  });
+
+  it('given what was measured is said before each its own, then only each its own is told', () => {
+    const oven = { ...inUse, live: () => ({ ...inUse.live(), parts: inCure }) };
+    const said = readLine("checked both with the probe, 1 shows 91 C and 2's at 84 C", oven);
+    expect(said).toMatchObject({ kind: 'several', lines: ['temp flange-1 91 C', 'temp flange-2 84 C'] });
+  });
+
+  it.each([
+    ['2 looks good to me, ship it', 'release flange-2'],
+    ["oven 90C, that's where 2 is now", 'cure flange-2 oven 90C'],
+    ['la 2 pasada a rodillo con el lote 1', 'coat flange-2 1 roller'],
+  ])('given %s, then it is offered or taken as %s', (said, line) => {
+    const bare = inUse.parts.map((name) => ({ name, phase: 'bare' as const }));
+    const every = {
+      ...inUse,
+      hearing: shipped.every,
+      live: () => ({ ...inUse.live(), ...(said.startsWith('la') && { parts: bare }) }),
+    };
+    expect(linesOf(readLine(said, every))[0]).toBe(line);
   });
 
   it('given two weights and one letter between them, then no tap says of which of them it is', () => {

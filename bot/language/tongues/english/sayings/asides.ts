@@ -42,5 +42,8 @@ export const englishAsides = `
   cheers for that / much obliged to you / good man / good girl / good lad / bless you / god bless
   Dave was asking / the new guy helped me / the lad held it for me / the apprentice watched / with a bit of help / all by myself / did it myself
   customer is waiting for it / the customer is in a hurry / they want it today / it's for the big order / it's a rush job / it is urgent
+  checked both of them / checked them both with the probe / just measured them all / measured both / probed the two of them / took a reading of each
+  went round with the probe / went over them with the thermometer / had the probe on both / just read them both
+  probe has been on both / put the probe to both of them / checked the two with the probe / checked all three of them / have just checked them all
   been at it since six / been here since five / been a long night / night shift signing off / shift change in a bit
 `;

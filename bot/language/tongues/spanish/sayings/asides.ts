@@ -42,4 +42,7 @@ export const spanishAsides = `
   me ayudó el chavo / me ayudó el nuevo / me echó la mano el aprendiz / con ayuda del nuevo / yo solito / lo hice yo solo / yo mero
   el cliente está esperando / el cliente tiene prisa / corre prisa / urge / es urgente / lo quieren para hoy / es para el pedido grande
   llevo aquí desde las seis / ando desde las cinco / fue una noche larga / ya casi acabo el turno / cambio de turno
+  he medido las dos / medí las dos / acabo de medir todas / las medimos todas / ya medí los dos con la sonda / he pasado la sonda por las dos
+  les tomé la temperatura a las dos / les puse el termómetro a todas / acabo de leer las dos / di una vuelta con la sonda
+  las 2 medidas ya / medidas las dos / medidas todas ya / revisé las dos con la sonda / chequé las dos / ya chequé los dos / las revisé todas
 `;
