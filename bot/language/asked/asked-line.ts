@@ -33,7 +33,7 @@ export function lineOf(asks: AskedKind, asked: string, said: Said, typed: Questi
       // `when can I stop the stirrer`: by the clock of what is stirred.
       if (act === 'stop') return ['how-long', ...(things.length > 0 ? things : said.stirring)].join(' ');
       // `is it too damp in here to start`: the pot first, then the parts.
-      if ((act === undefined || act === 'air') && of.length === 0 && typed.unfitAir.test(asked))
+      if ((act === undefined || act === 'air' || act === 'coat') && of.length === 0 && typed.unfitAir.test(asked))
         return `can-i ${said.isPotReady ? 'coat' : 'mix'}`;
       // `se puede ya`
       return (

@@ -58,10 +58,12 @@ const asksByWords = (
 const mended = (text: string, slips: QuestionsTyped['slips']): string =>
   text.replace(/[a-z0-9]+/g, (word) => (Object.hasOwn(slips, word) ? (slips[word] ?? word) : word));
 
-/** `customer on the phone, what went on 7`: what is asked stands behind it. */
-function afterAside(text: string, { asking }: QuestionsTyped): string {
-  const at = text.indexOf(', ');
-  const after = text.slice(at + 2);
+/** `customer on the phone, what went on 7`, `7's dry so what do I do`: what is asked stands behind it. */
+function afterAside(text: string, { asking, joinsAsked }: QuestionsTyped): string {
+  const found = joinsAsked.exec(text);
+  const [joint = ''] = found ?? [];
+  const at = found?.index ?? 0;
+  const after = text.slice(at + joint.length);
   return at > 0 && at < longestAside && asking.test(after) && !asking.test(text.slice(0, at)) ? after : text;
 }
 

@@ -78,12 +78,28 @@ const isLetter = (token: Token): boolean => token.kind === 'word' && (token.word
 const put = (line: string, { start, end }: Token, text: string): string =>
   line.slice(0, start) + text + line.slice(end);
 
-/** Those that it was not, where that was said. */
-function quantitiesIn(line: string, from: string | undefined, { hearing }: LineContext): readonly QuantityToken[] {
+/** Those that it was not, where that was said: in whichever of the crew's units. */
+function quantitiesIn(line: string, from: string | undefined, context: LineContext): readonly QuantityToken[] {
   const was = from === undefined ? undefined : Number.parseFloat(from.replace(',', '.'));
-  return tokenize(line, hearing).filter(
-    (token): token is QuantityToken => token.kind === 'quantity' && (was === undefined || token.value === was),
+  const isIt = (token: QuantityToken): boolean =>
+    was === undefined ||
+    token.value === was ||
+    inUnitsOf(token, `${was}`, context).some(({ quantity: { value } }) => isNear(value, token.quantity.value));
+  return tokenize(line, context.hearing).filter(
+    (token): token is QuantityToken => token.kind === 'quantity' && isIt(token),
   );
+}
+
+/** But for what a sum in doubles loses. */
+const isNear = (one: number, other: number): boolean => Math.abs(one - other) <= Math.abs(other) * 1e-9;
+
+/** A figure in each unit that a figure of the kind is told in. */
+function inUnitsOf({ text: old }: Token, figure: string, { hearing, units: system }: LineContext) {
+  const written = /[A-Za-z%]+$/.exec(old)?.[0] ?? '';
+  return ownUnits(ownValue(alike, written) ?? [written], system).flatMap((unit) => {
+    const [token] = tokenize(`${figure}${unit}`, hearing);
+    return token?.kind === 'quantity' ? [token] : [];
+  });
 }
 
 /** `letter`: of two weights, whose. */
@@ -131,12 +147,7 @@ function ofNumber(
 ): readonly Anew[] {
   return quantitiesIn(line, from, context).flatMap((old) => {
     if (letter !== undefined && letterOf(old, line, context) !== `${letter} `) return [];
-    const written = /[A-Za-z%]+$/.exec(old.text)?.[0] ?? '';
-    const units = ownUnits(ownValue(alike, written) ?? [written], context.units);
-    const said = units.flatMap((unit) => {
-      const [token] = tokenize(`${text}${unit}`, context.hearing);
-      return token?.kind === 'quantity' ? [token] : [];
-    });
+    const said = inUnitsOf(old, text, context);
     const far = (token: QuantityToken): number =>
       Math.abs(Math.log(Math.abs(token.quantity.value || 1e-9) / Math.abs(old.quantity.value || 1e-9)));
     const [nearest] = said.toSorted((a, b) => far(a) - far(b));

@@ -94,6 +94,8 @@ export interface QuestionsTyped {
   readonly ordinals: Readonly<Record<string, number>>;
   /** A reading as it stands, where its word alone would ask what it means: `what's the dew point this morning`. */
   readonly readsNow: RegExp;
+  /** Between what is told first and what is asked then. */
+  readonly joinsAsked: RegExp;
   /** What may be wrong with the air: `too damp to start`. */
   readonly unfitAir: RegExp;
   /** `the two in the oven`: parts by where they are, not by name. A figure in it (the first group) says how many they are. */

@@ -77,6 +77,12 @@ describe('what can be corrected in place', () => {
     expect(answer.recorded).toBe(false);
   });
 
+  it('given a crew that reads in Fahrenheit, when it was not 84, then that figure is the one', async () => {
+    const people = sprayCrew.people.map((person) => ({ ...person, units: 'us' as const }));
+    const { labels } = await offered({ ...sprayCrew, units: 'us', people }, 'air 84F 48%', 'hang on 74 not 84');
+    expect(labels).toEqual(['Change: air 74 °F 48 % instead of air 84 °F 48 %']);
+  });
+
   it('given the tap, then the reason is what was said', async () => {
     const { answer } = await offered(sprayCrew, 'air 32C 48%', 'sorry 23 not 32');
     expect(answer.card.actions[0]?.line).toMatch(/ "sorry 23 not 32"$/);

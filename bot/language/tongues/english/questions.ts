@@ -101,7 +101,7 @@ export const englishQuestions: QuestionsTyped = {
     { asks: 'can-i', said: /how long (?:until|till|before) (?:i|we|it|they|\S+|the \S+) can\b/, anywhere: true },
     {
       asks: 'can-i',
-      said: /(?:(?:is|are|am|would|will)(?: it| this| that| we| i| they| the [a-z]+| [a-z]+[- ]?\d+| \d+)?(?: all)?(?: be)? )?(?:ok|okay|fine|alright|all right|good|clear|safe|ready|time|possible|allowed|too (?:late|early|soon|hot|cold|warm|humid|damp|wet|dry|windy)(?: (?:in|out) here| (?:in|out) there| today| (?:in|out)side)?) (?:for|to|if)\b/,
+      said: /(?:(?:is|are|am|would|will)(?: it| this| that| we| i| they| the [a-z]+| [a-z]+[- ]?\d+| \d+)?(?: all)?(?: be)? )?(?:ok|okay|fine|alright|all right|good|clear|safe|ready|time|possible|allowed|too (?:late|early|soon|hot|cold|warm|humid|damp|muggy|sticky|steamy|chilly|wet|dry|windy)(?: (?:in|out) here| (?:in|out) there| today| (?:in|out)side)?) (?:for|to|if)\b/,
     },
     {
       asks: 'went-wrong',
@@ -216,7 +216,9 @@ export const englishQuestions: QuestionsTyped = {
     /^(?!.*\b(?:what|whats|how|hows|when|whens|why|who|where|which|if|whether|ok|enough|too)\b)(?!(?:is|are|am|was|were|does|do|can|could|should|shall|will|would|may|must|isnt|arent|next|max\w*|min\w*|any)\b).*\d ?(?:°|º|degrees|deg\b|percent\b|%|[cf]\b|grams?\b|g\b|kg\b|kilos?\b|pounds?\b|lbs?\b|oz\b|microns\b|mils\b|um\b)|^(?:did|done|finished|got|had) (?:number )?\d|^did (?:[a-z-]*\d+[ ,]*(?:(?:and|thru|to) )?)+(?:with|by|from|out|off|using)\b|^haven'?t (?!(?:i|we|you|they)\b)/,
   readsNow:
     /^what(?:'?s| is|s) (?:the|our|my) (?:current |latest |last )?(?:dew ?point|humidity|rh|spread|delta ?t)\b|^what.*\b(?:now|today|this (?:morning|afternoon)|in here|at the moment|currently)$/,
-  unfitAir: /\btoo (?:damp|humid|muggy|wet|dry|cold|hot|warm|windy|sticky|steamy)\b/,
+  joinsAsked: /,? so (?=(?:what|when|how|can|do|should|where|who|is)\b)|, /,
+  unfitAir:
+    /\btoo (?:damp|humid|muggy|wet|dry|cold|hot|warm|windy|sticky|steamy|chilly)\b|\b(?:in|with) (?:this|such|all this) (?:humidity|damp|heat|cold|weather|air|wind)\b/,
   whereParts: [
     {
       are: 'curing',

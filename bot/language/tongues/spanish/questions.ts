@@ -225,8 +225,9 @@ export const spanishQuestions: QuestionsTyped = {
   mayAsk: /^(?:le|les|lo|la|los|las|se lo|se la) (?!ya\b)[a-z]+(?:aron|ieron)\b/,
   readsNow:
     /^(?:cual es|cuanto es|en cuanto esta|a cuanto esta) (?:el|la) (?:punto de rocio|humedad|diferencial|spread|delta)\b|^(?:que|cual|cuanto).*\b(?:ahora|ahorita|hoy|esta (?:manana|tarde)|aqui|en este momento)$/,
+  joinsAsked: /,? (?:asi que|entonces) (?=(?:que|cuando|como|puedo|se puede|donde|quien|cuanto)\b)|, /,
   unfitAir:
-    /\b(?:demasiad[oa]|muy|mucha|mucho|tanta|tanto) (?:humedad|humed[oa]|fri[oa]|calor|calid[oa]|caliente|sec[oa]|viento|bochorno)\b/,
+    /\b(?:demasiad[oa]|muy|mucha|mucho|tanta|tanto) (?:humedad|humed[oa]|fri[oa]|calor|calid[oa]|caliente|sec[oa]|viento|bochorno)\b|\bcon (?:est[ea]|tanta|tanto|toda esta|todo este) (?:humedad|calor|frio|aire|clima|tiempo|viento|bochorno)\b/,
   whereParts: [
     {
       are: 'curing',

@@ -46,4 +46,7 @@ export const englishAsides = `
   went round with the probe / went over them with the thermometer / had the probe on both / just read them both
   probe has been on both / put the probe to both of them / checked the two with the probe / checked all three of them / have just checked them all
   been at it since six / been here since five / been a long night / night shift signing off / shift change in a bit
+  gonna be a long one / it's gonna be a long one / going to be a long day / gonna be a big one today / this will take a while
+  morning sunshine / good morning sunshine / morning everybody / hello lovely people / hey gorgeous / evening all
+  happy with it / very happy with it / I'm happy with that one / quite pleased with it / had a good look at it
 `;

@@ -45,4 +45,7 @@ export const spanishAsides = `
   he medido las dos / medí las dos / acabo de medir todas / las medimos todas / ya medí los dos con la sonda / he pasado la sonda por las dos
   les tomé la temperatura a las dos / les puse el termómetro a todas / acabo de leer las dos / di una vuelta con la sonda
   las 2 medidas ya / medidas las dos / medidas todas ya / revisé las dos con la sonda / chequé las dos / ya chequé los dos / las revisé todas
+  qué calor hace / madre mía qué calor / qué calor, madre mía / vaya calor que hace / qué frío hace hoy / qué bochorno
+  estoy contento con ella / quedé contento / muy contento con esa / buenos días mi sol / buenas a todos / hola guapos
+  va para largo / esto va para rato / hoy va a ser largo / va a ser un día largo
 `;
