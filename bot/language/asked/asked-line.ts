@@ -48,8 +48,11 @@ export function lineOf(asks: AskedKind, asked: string, said: Said, typed: Questi
     case 'day':
     case 'mask':
       return asks;
-    case 'how-much':
-      return howMuch(asked, said);
+    case 'how-much': {
+      // `mixing 1 kg now, how much A and B`: of a whole, what goes in of each.
+      const isOfWhole = said.component !== undefined && said.figures.length === 1 && things.length === 0;
+      return isOfWhole ? topicLine('ratio', asked, said, typed) : howMuch(asked, said);
+    }
     case 'traveller':
     case 'card':
       return said.traced === undefined ? undefined : `${asks} ${said.traced}`;

@@ -41,8 +41,12 @@ export function saidIn(
   );
   // `the bell went for 7, do I stick it in the oven`: what was named before.
   const isOfBefore = heard.things.length === 0 && asked.split(' ').length >= fewestOfQuestion;
-  const before = isOfBefore && aside !== undefined ? heardIn(aside, typed, context).things : [];
-  const all = { ...heard, things: [...heard.things, ...before].map((thing) => goneBy(thing, context)) };
+  const before = isOfBefore && aside !== undefined ? heardIn(aside, typed, context) : undefined;
+  const all = {
+    ...heard,
+    things: [...heard.things, ...(before?.things ?? [])].map((thing) => goneBy(thing, context)),
+    figures: heard.figures.length > 0 ? heard.figures : (before?.figures ?? []),
+  };
   const spray: Verb = all.things.some((thing) => /[a-z]-?\d|^\d+$/.test(thing)) ? 'coat' : 'spray-on';
   const isSprayed =
     typed.spray.test(asked) || (all.acts.length === 0 && all.method !== undefined && methodRows[all.method].atomised);

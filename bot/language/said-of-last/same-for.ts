@@ -52,8 +52,12 @@ function maySay(line: string, { hearing: { said } }: LineContext): boolean {
   const [first = '', second = ''] = words;
   const last = words.findLast((word) => word !== '') ?? '';
   const { begins, ends } = said.lists.sameFor;
-  return begins.has(first) || (said.joints.has(first) && begins.has(second)) || ends.has(last);
+  const isJoined = said.joints.has(first) && (begins.has(second) || words.length <= mostJoined);
+  return begins.has(first) || isJoined || ends.has(last);
 }
+
+/** `and the 3 then`: more tells something of its own. */
+const mostJoined = 4;
 
 interface Others {
   /** Those that are named, each by what it may be. */
@@ -61,7 +65,7 @@ interface Others {
   readonly many: ManyIn | undefined;
   /** Those that are booked under the same. */
   readonly among: readonly PartName[] | undefined;
-  /** In full, and nothing else was said. */
+  /** In full, and that it is the same. */
   readonly areNamed: boolean;
 }
 
@@ -70,13 +74,15 @@ function othersIn(line: string, context: LineContext): Others | undefined {
   const { said } = context.hearing;
   const pieces = piecesOf(line, context);
   if (pieces === undefined) return undefined;
-  const left = withoutSame(pieces, context);
+  const same = withoutSame(pieces, context);
+  // `and bracket-3`: it goes on, and says no more.
+  const left = same ?? (said.joints.has(pieces[0]?.typed ?? '') ? pieces.slice(1) : undefined);
   if (left === undefined) return undefined;
   const { claims } = claimed(left, said);
   const many = manyIn({ pieces: left, claims }, said.lists);
   const live = context.live?.();
   const named: (readonly PartName[])[] = [];
-  let areNamed = many === undefined;
+  let areNamed = many === undefined && same !== undefined;
   for (const [i, piece] of left.entries()) {
     const claim = claims[i];
     if (piece.is === 'parts') {

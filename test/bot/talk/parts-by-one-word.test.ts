@@ -121,6 +121,15 @@ describe('the same for others', () => {
   });
 
   it.each([
+    ['and impeller-2', sprayCrew],
+    ['y la 2', spanish],
+  ] as const)('given no more than "%s", then it is a tap that goes on with the latest act', async (said, crew) => {
+    const talk = await talkBehind(first, crew);
+    const { recorded, card } = await talk.say(said);
+    expect([recorded, card.actions.map(({ line }) => line)]).toEqual([false, ['prep impeller-2 wiping']]);
+  });
+
+  it.each([
     ['the other three as well', sprayCrew, ['prep impeller-2 impeller-3 impeller-4 wiping']],
     ['las otras tres igual', spanish, ['prep impeller-2 impeller-3 impeller-4 wiping']],
     [

@@ -101,6 +101,11 @@ export const englishSaid: SaidWords = {
   roughly: 'about, around, roughly, approx, approximately, circa, ish, some, more or less, near enough',
   requests: [
     {
+      // Nobody weighs before it is asked for: whoever means to mix asks for it.
+      said: /^(?:(?:hey|hi|please|ok|bell|batchbell|morning|so|now|um|uh|right)[ ,]+)*(?:i|we|im|i'm|we're|were|id|i'd|we'd)? ?(?:want to|wanna|would like to|like to|need to|am going to|are going to|going to|gonna|am about to|about to) (?:set up|make up|make|mix up|mix|start|prepare|stir up) (?:me |us )?(?:a (?:new |fresh )?(?:mix|batch)(?: of)? )?/,
+      verb: 'mix ',
+    },
+    {
       said: /^(?:(?:hey|hi|please|ok|bell|batchbell|morning|so|um|uh)[ ,]+)*(?:can|could|would|will) (?:you|u|someone|somebody) (?:please )?(?:set up|set me up|make up|make|mix up|mix|start|prepare|prep|do)(?: me| us)? (?:a (?:new |fresh )?(?:mix|batch)(?: of)? )?/,
       verb: 'mix ',
     },

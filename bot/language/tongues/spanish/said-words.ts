@@ -32,6 +32,10 @@ export const spanishSaid: SaidWords = {
   roughly: 'como, unos, unas, alrededor de, cerca de, aproximadamente, aprox, casi, mas o menos, como unos, por ahi de',
   requests: [
     {
+      said: /^(?:(?:oye|oiga|hola|buenas|bueno|ahora|ahorita|ya|yo|pues)[ ,]+)*(?:voy a|vamos a|quiero|queremos|quisiera|necesito|necesitamos|me toca|toca|hay que) (?:mezclar|batir|hacer|preparar|revolver)(?:me|nos)? (?:una (?:nueva )?mezcla(?: de)? )?/,
+      verb: 'mezclar ',
+    },
+    {
       said: /^(?:(?:oye|oiga|hola|buenas|porfa|por favor|jefe|jefa)[ ,]+)*(?:(?:me |nos |le )?(?:puedes|puede|podrias|podria|podeis|pueden|podrian|te importa|quieres) (?:preparar|hacer|mezclar)(?:me|nos)?|(?:me|nos) (?:preparas?|haces?|mezclas?|preparan|hacen|preparais))\b[ ,:]*/,
       verb: 'mezclar ',
     },

@@ -13,6 +13,9 @@ describe('an order for a mix', () => {
   it.each([
     ['may I have a batch of two and a half kilos please?', shopAtTen, 'mix 2.5 kilos'],
     ['could you whip me up 900 g please?', shopAtTen, 'mix 900 g'],
+    ['I want to mix 1.5 kg', shopAtTen, 'mix 1.5 kg'],
+    ["we're gonna make 900 g now", shopAtTen, 'mix 900 g now'],
+    ['voy a mezclar 2 kilos', tallerALasDiez, 'mezclar 2 kilos'],
     ['¿me preparas una mezcla de dos kilos y medio, si eres tan amable?', tallerALasDiez, 'mix 2.5 kilos'],
   ])('given %s, then one tap opens it', (line, context, tap) => {
     expect(taps(line, context)).toEqual([tap]);
@@ -23,7 +26,10 @@ describe('an order for a mix', () => {
     'is 2 kilos enough for six of them?',
     'did anybody mix the 2 kilos?',
     'should we not make up 900 g?',
-  ])('given %s, which asks, then no pot is opened by a tap', (line) => {
+    "I don't want to mix 2 kilos",
+    'I want to mix 2 kilos tomorrow',
+    'gonna make 2 kilos after lunch',
+  ])('given %s, which asks, denies or puts off, then no pot is opened by a tap', (line) => {
     expect(taps(line).filter((tap) => tap.startsWith('mix'))).toEqual([]);
   });
 });

@@ -45,6 +45,8 @@ export const englishSayingsOfPrep: Sayings<SaidMeaning> = {
     blew off the dust, 10 is sanded
   `,
   'prep wiping': `
+    cleaned 4, 5 and 6 / cleaned the bracket / cleaned plate 3 and plate 4 / the plates are cleaned / all of them cleaned and wiped
+    cleaned up 7 before the coat / cleaned valve 2 with a rag / cleaned off the three covers
     wiped 7 / 7 wiped with acetone / wiped down the housing / wiped down valve 2 with ipa
     wiped both plates with solvent / solvent wiped 3 / solvent wipe on 8 done / solvent wipe done, parts 1 to 6
     acetone wipe on the bracket / acetone on a rag, the 9's wiped / ipa wipe, 4 and 5 / ipa'd the plates

@@ -49,6 +49,8 @@ export const spanishSayingsOfPrep: Sayings<SaidMeaning> = {
     apunta lijada la 29 / lija 5 y 6
   `,
   'prep wiping': `
+    limpié la 4, la 5 y la 6 / limpiada la carcasa / limpias la 3 y la 4 / las placas ya limpias / limpié todas con trapo
+    limpié la 7 antes de la capa / limpiadas las tres tapas
     limpiada la 7 con alcohol / trapo con acetona a la 8 / le pasé IPA a la bracket-8 / ya wipeé la 3
     wipe con IPA al housing / wipe down de la valve 2 / wiped la 5 con acetone / solvent wipe a la impeller-3
     limpié con isopropílico la 9 / isopropanol y trapo sin pelusa en la carcasa
