@@ -44,7 +44,7 @@ export function saidIn(
   const before = isOfBefore && aside !== undefined ? heardIn(aside, typed, context) : undefined;
   const all = {
     ...heard,
-    things: [...heard.things, ...(before?.things ?? [])].map((thing) => goneBy(thing, context)),
+    things: [...heard.things, ...(before?.things ?? [])].map((thing) => numberedElse(thing, context)),
     figures: heard.figures.length > 0 ? heard.figures : (before?.figures ?? []),
   };
   const spray: Verb = all.things.some((thing) => /[a-z]-?\d|^\d+$/.test(thing)) ? 'coat' : 'spray-on';
@@ -80,10 +80,12 @@ function onlyEnding(number: string | undefined, parts: readonly string[]): strin
 
 const onlyOne = ([only, other]: readonly string[]): string | undefined => (other === undefined ? only : undefined);
 
-/** `what went on 7`, where nothing that is here has this number: of those that went out. */
-function goneBy(thing: string, { parts, batches, gone }: LineContext): string {
+/** `how many of 87 are to do`, `what went on 7`, where nothing that is here has this number: a job's, or of those that went out. */
+function numberedElse(thing: string, { parts, batches, gone, live }: LineContext): string {
   const isHere = parts.some((part) => endsIn(part, thing)) || batches.some((number) => String(number) === thing);
-  return isHere || !/^\d+$/.test(thing) ? thing : (onlyOne(gone?.ending(thing) ?? []) ?? thing);
+  if (isHere || !/^\d+$/.test(thing)) return thing;
+  const isJob = live?.().parts.some(({ job }) => job === thing) === true;
+  return isJob ? `job ${thing}` : (onlyOne(gone?.ending(thing) ?? []) ?? thing);
 }
 
 /** More are asked which. */

@@ -5,6 +5,7 @@ export const englishQuestions: readonly (readonly [line: string, tells: RegExp])
   ["so 9's at temperature so when do I pull it", /flange-9[\s\S]*\d\d:\d\d/],
   ['is it too muggy to be painting in here', /coat: /],
   ['mixing 2 kg next, how much A and B?', /Part A: 1000 g, Part B: 1000 g/],
+  ['how many of 31 are left to do', /flange-1[\s\S]*flange-2/],
   ['timer rang for 8, do I shove it in the oven or wait', /flange-8[\s\S]*Flash-off/],
   ["what's the dew point in here", /Dew point: \d/],
   ['may I stand out here without a respirator', /wear/i],

@@ -162,6 +162,7 @@ describe('an act by what is done and to what', () => {
 
   it.each([
     ['2 looks good to me, ship it', 'release flange-2'],
+    ['2 looks clean, sign it off', 'release flange-2'],
     ["oven 90C, that's where 2 is now", 'cure flange-2 oven 90C'],
     ['la 2 pasada a rodillo con el lote 1', 'coat flange-2 1 roller'],
   ])('given %s, then it is offered or taken as %s', (said, line) => {

@@ -48,4 +48,5 @@ export const spanishAsides = `
   qué calor hace / madre mía qué calor / qué calor, madre mía / vaya calor que hace / qué frío hace hoy / qué bochorno
   estoy contento con ella / quedé contento / muy contento con esa / buenos días mi sol / buenas a todos / hola guapos
   va para largo / esto va para rato / hoy va a ser largo / va a ser un día largo
+  qué onda / qué onda bot / qué onda mi bot / qué tal bot / qué hubo / quihubo mi bot / qué pasó mi bot
 `;
