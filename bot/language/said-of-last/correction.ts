@@ -113,6 +113,7 @@ function linesInPlace(heard: Heard, wrong: Wrong, context: LineContext, strictly
   const named = inItsPlace({ said: behindOpening(said, otherwise), was, share, isOpened }, context);
   if (named === undefined) return [];
   const { from } = named;
+  if (isOfAnother(named.to)) return [];
   const [only, ...more] = named.to;
   if (only !== undefined && more.length === 0) return linesForPiece({ to: only, from }, wrong, context, strictly);
   let anew = was;
@@ -127,6 +128,12 @@ function linesInPlace(heard: Heard, wrong: Wrong, context: LineContext, strictly
 
 const namesPlace = (said: string, context: LineContext): boolean =>
   (piecesOf(said, context) ?? []).some(({ is }) => is === 'place');
+
+/** `and for pot 2 it was 601 and 598`: another pot with its own figures is an act of its own, and so are two that nobody tells apart. */
+function isOfAnother(to: readonly string[]): boolean {
+  const figures = to.filter((one) => /^[\d.,]+$/.test(one)).length;
+  return figures > 1 || (figures > 0 && to.some((one) => one.startsWith('batch ')));
+}
 
 /** `wait, no, 26 in here`: what opens it denies and puts off nothing. */
 const behindOpening = (said: string, otherwise: Otherwise | undefined): string =>

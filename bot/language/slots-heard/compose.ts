@@ -15,6 +15,7 @@ import { figuresFor } from './figures-for.ts';
 import { fits } from './fits.ts';
 import { manyIn } from './many-in.ts';
 import { type Piece, wordOf } from './piece.ts';
+import { isReadInCure } from './read-in-cure.ts';
 import { reasonIn } from './reason-in.ts';
 import { type Before, type Heard, partsNumbered, type Things, thingsOf } from './things.ts';
 
@@ -39,8 +40,13 @@ export function composed(
   if (each === 'unclear') return undefined;
   if (each !== undefined)
     return { ways: [each.lines], isSure: each.isCertain === true && isAccountedFor(clause), parts: each.parts };
-  return ofAll(act, clause, before, context);
+  const one = ofAll(act, clause, before, context);
+  return act === 'cure oven' && one !== undefined && isReadInCure(one.parts, clause.pieces, context.live?.())
+    ? unsure(ofAll('temp', clause, before, context))
+    : one;
 }
+
+const unsure = (one: Composed | undefined): Composed | undefined => one && { ...one, isSure: false };
 
 function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context: LineContext): Composed | undefined {
   const row = actRows[act];

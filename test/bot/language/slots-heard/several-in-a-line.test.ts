@@ -49,6 +49,14 @@ describe('several acts in one line', () => {
     expect(linesOf(read)).toContain('surface flange-4 19 C; surface flange-5 19 C; surface flange-6 19 C');
   });
 
+  it('given a part that is in cure already and what shows on it, then its heat is offered and nothing is recorded', () => {
+    const said = 'just brushed 5 from pot 1, and number 8 in the oven now shows 91 degrees on the part';
+    const read = readLine(said, inUse);
+    expect(read.kind).toBe('misread');
+    expect(linesOf(read)[0]).toBe('coat flange-5 1 brush; temp flange-8 91C');
+    expect(linesOf(read).join()).not.toContain('cure');
+  });
+
   it('given a room’s heat and its humidity in two clauses, then it is one reading of the air', () => {
     const us = { ...inUse, units: 'us' as const, country: shipped.profileOf('en', 'us') };
     expect(linesOf(readLine('the gadget says 76 and 45 percent', us))).toEqual(['air 76F 45 percent']);
