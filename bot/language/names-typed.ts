@@ -4,6 +4,7 @@
 
 import type { PartName, PlaceName } from '../../core/ids.ts';
 import { type Hearing, meansAnother } from './hearing.ts';
+import type { LineContext } from './reading.ts';
 import { readTimeOfDay } from './times/time-typed.ts';
 import { batchMarks, fillers, notNames } from './tongues/english/line-words.ts';
 import { isMetalWord, methodsByWord } from './trade-words.ts';
@@ -18,8 +19,12 @@ const slippedQuantity = /^\d+[.,]?\d*[\p{L}]{1,2}$/u;
 /** The same with more letters, `60uwn`: no part begins with its figure. */
 const slippedUnit = /^\d+[.,]?\d*[\p{L}]{1,4}$/u;
 
-export function partNamed(word: string, hearing: Hearing): PartName | undefined {
-  return mayNamePart(word, hearing) ? word : undefined;
+/** What the shop has is its name, whatever a new one may be called. */
+export function partNamed(
+  word: string,
+  { hearing, parts }: Pick<LineContext, 'hearing' | 'parts'>,
+): PartName | undefined {
+  return parts.includes(word) || mayNamePart(word, hearing) ? word : undefined;
 }
 
 /** `Part B` is of the product, whatever else it says. */

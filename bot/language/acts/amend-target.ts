@@ -110,6 +110,6 @@ function targetOf(
     const place = placeNamed(name.word, hearing);
     return place === undefined ? leftOver(name) : { of: { verb, place }, row, next };
   }
-  const part = partNamed(name.word, hearing);
+  const part = partNamed(name.word, act.context);
   return part === undefined ? leftOver(name) : { of: { verb, part, ...number }, row, next };
 }

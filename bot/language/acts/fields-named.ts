@@ -59,7 +59,7 @@ function nameIn(
     case 'part':
       return fields.some(([, other]) => other.told === 'place')
         ? partBesidePlace(act, names, place)
-        : onePartFrom(names, act.context.hearing);
+        : onePartFrom(names, act.context);
     case 'parts':
       return names.length === 0 && options?.orNone === true ? [] : partsFrom(names, act.context);
     case 'place':
@@ -81,15 +81,15 @@ function nameIn(
 
 /** Of a part where the word is one, or could be one and is no place that anybody has named: who meant a place says `in`. */
 function partBesidePlace(
-  { context: { hearing, parts, places } }: ActLine,
+  { context }: ActLine,
   [first, second]: readonly NameToken[],
   place: PlaceName | undefined,
 ): PartName | undefined {
   if (first === undefined || second !== undefined || place !== undefined) return undefined;
   const word = wordOf(first);
-  if (parts.includes(word)) return word;
-  if (places.includes(word)) return undefined;
-  return isCoatedThing(word) || (looksLikePart(word) && !isPlaceRoot(word)) ? partNamed(word, hearing) : undefined;
+  if (context.parts.includes(word)) return word;
+  if (context.places.includes(word)) return undefined;
+  return isCoatedThing(word) || (looksLikePart(word) && !isPlaceRoot(word)) ? partNamed(word, context) : undefined;
 }
 
 function allOf(tokens: readonly NameToken[], nameOf: (token: NameToken) => string | Fault): readonly string[] | Fault {

@@ -3,7 +3,6 @@
 
 import { distance } from 'fastest-levenshtein';
 import type { PartName, PlaceName, SheetId } from '../../../core/ids.ts';
-import type { Hearing } from '../hearing.ts';
 import { partNamed, placeNamed } from '../names-typed.ts';
 import type { Fault, LineContext } from '../reading.ts';
 import { isPlaceWord } from '../trade-words.ts';
@@ -30,7 +29,7 @@ export function partsFrom(words: readonly NameToken[], context: LineContext): re
       continue;
     }
     if (!known && isTooLong(word)) return tooMany(token);
-    const part = known ? word : partNamed(word, context.hearing);
+    const part = partNamed(word, context);
     if (part === undefined || (parts.length > 0 && !known && !/\d/.test(word))) return leftOver(token);
     if (!parts.includes(part)) parts.push(part);
   }
@@ -50,10 +49,10 @@ const tooMany = ({ text, start, end }: Token): Fault => ({
 
 const isNamed = (part: PartName, context: LineContext): boolean => context.parts.includes(part) || /\d/.test(part);
 
-export function onePartFrom(words: readonly NameToken[], hearing: Hearing): PartName | Fault | undefined {
+export function onePartFrom(words: readonly NameToken[], context: LineContext): PartName | Fault | undefined {
   const [first, second] = words;
   if (first === undefined) return undefined;
-  return second === undefined ? (partNamed(wordOf(first), hearing) ?? leftOver(first)) : leftOver(second);
+  return second === undefined ? (partNamed(wordOf(first), context) ?? leftOver(first)) : leftOver(second);
 }
 
 /** The place in plain sight, or the one that `in` introduced. */

@@ -88,7 +88,7 @@ function partsHeld(act: ActLine): Named | Fault {
     }
     const inWords = parts.length === 0 ? partOfWords(act, i) : undefined;
     if (inWords !== undefined) return inWords;
-    const part = token.kind === 'word' ? partNamed(token.word, act.context.hearing) : undefined;
+    const part = token.kind === 'word' ? partNamed(token.word, act.context) : undefined;
     if (parts.length === 0 && part === undefined) return leftOver(token);
     if (part === undefined || (parts.length > 0 && !isPart(part, act))) break;
     if (!parts.includes(part)) parts.push(part);

@@ -12,7 +12,7 @@ import type {
 import type { Hearing } from '../hearing.ts';
 import { partNamed } from '../names-typed.ts';
 import { personTyped } from '../people-typed.ts';
-import type { Fault } from '../reading.ts';
+import type { Fault, LineContext } from '../reading.ts';
 import { withDates } from '../times/date-typed.ts';
 import { batchMarks, canMarks, fillers } from '../tongues/english/line-words.ts';
 import { type Token, wordIn } from '../typed/token.ts';
@@ -88,7 +88,7 @@ function readStretch(ask: 'week' | 'month', act: ActLine): RecordQuestion | Faul
   return { ask, span: { kind: ask, which } };
 }
 
-function tracedFrom({ tokens, context: { hearing } }: ActLine): TraceAsked | Fault {
+function tracedFrom({ tokens, context }: ActLine): TraceAsked | Fault {
   const [first, second, third] = tokens;
   if (first === undefined) return { failed: 'incomplete', needs: ['traced'] };
   const word = wordIn(first);
@@ -100,20 +100,20 @@ function tracedFrom({ tokens, context: { hearing } }: ActLine): TraceAsked | Fau
       };
     if (third !== undefined) return leftOver(third);
     if (word === 'lot') return { lot: textOf(second) };
-    if (word === 'part') return partFrom(second, hearing);
+    if (word === 'part') return partFrom(second, context);
     const of = batchFrom(second);
     return 'batch' in of && canMarks.has(word) ? { can: of.batch } : of;
   }
   if (second !== undefined) return leftOver(second);
-  return first.kind === 'number' ? batchFrom(first) : partFrom(first, hearing);
+  return first.kind === 'number' ? batchFrom(first) : partFrom(first, context);
 }
 
 function batchFrom(token: Token): { readonly batch: number } | Fault {
   return /^\d{1,7}$/.test(token.text) && Number(token.text) > 0 ? { batch: Number(token.text) } : leftOver(token);
 }
 
-function partFrom(token: Token, hearing: Hearing): { readonly part: string } | Fault {
-  const part = partNamed(token.text.toLowerCase(), hearing);
+function partFrom(token: Token, context: LineContext): { readonly part: string } | Fault {
+  const part = partNamed(token.text.toLowerCase(), context);
   return part === undefined ? leftOver(token) : { part };
 }
 
@@ -165,7 +165,7 @@ function readTraveller({ tokens, context }: ActLine): RecordQuestion | Fault {
   }
   const named = word === 'part' && second !== undefined ? second : first;
   if (second !== undefined && named !== second) return leftOver(second);
-  const of = partFrom(named, context.hearing);
+  const of = partFrom(named, context);
   return isFailed(of) ? of : { ask: 'traveller', of };
 }
 

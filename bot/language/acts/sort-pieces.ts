@@ -176,8 +176,8 @@ export function partOfTwoPieces(act: ActLine, index: number, token: NumberToken)
 }
 
 /** `impulsor` for an impeller. */
-const alikeTo = (word: string, { hearing }: LineContext): readonly string[] =>
-  partNamed(word, hearing) === undefined ? [] : (hearing.said.lists.nouns.get(word) ?? []);
+const alikeTo = (word: string, context: LineContext): readonly string[] =>
+  partNamed(word, context) === undefined ? [] : (context.hearing.said.lists.nouns.get(word) ?? []);
 
 /** `hold the pump housing, dent`: the only part of those words. */
 export function partOfWords({ tokens, line, context }: ActLine, index: number): Fault | undefined {

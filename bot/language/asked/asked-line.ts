@@ -34,7 +34,7 @@ export function lineOf(asks: AskedKind, asked: string, said: Said, typed: Questi
       if (act === 'stop') return ['how-long', ...(things.length > 0 ? things : said.stirring)].join(' ');
       // `is it too damp in here to start`: the pot first, then the parts.
       if ((act === undefined || act === 'air' || act === 'coat') && of.length === 0 && typed.unfitAir.test(asked))
-        return `can-i ${said.isPotReady ? 'coat' : 'mix'}`;
+        return `can-i ${said.isPotMixed ? 'coat' : 'mix'}`;
       // `se puede ya`
       return (
         canI(said) ?? (things.length > 0 || asked.split(' ').length < 4 ? ['to-do', ...things].join(' ') : undefined)

@@ -1,5 +1,6 @@
 // What a question names, with the act that it is asked of: the things, the places, the part of the product.
 
+import type { BatchPhase } from '../../../core/batch/batch.ts';
 import type { Verb } from '../../../core/commands.ts';
 import { methodRows } from '../../../core/methods.ts';
 import type { PartPhase } from '../../../core/part/part.ts';
@@ -8,7 +9,7 @@ import type { QuestionsTyped } from '../tongues/questions-typed.ts';
 import { tokenize } from '../typed/tokens.ts';
 import type { Asking } from './asking.ts';
 import { endsIn } from './parts-gone.ts';
-import { type ThingsSaid, thingsSaid } from './things-said.ts';
+import { mostAtOnce, type ThingsSaid, thingsSaid } from './things-said.ts';
 
 export interface Said extends ThingsSaid {
   readonly act: Verb | undefined;
@@ -20,13 +21,15 @@ export interface Said extends ThingsSaid {
   readonly endsPart: boolean;
   /** Pots that are stirred now. */
   readonly stirring: readonly string[];
-  /** A pot is there to coat from. */
-  readonly isPotReady: boolean;
+  /** A pot is there whose coats come next. */
+  readonly isPotMixed: boolean;
   /** What is in cure now. */
   readonly curing: readonly string[];
   /** `a` or `b`. */
   readonly component: string | undefined;
 }
+
+const mixed: ReadonlySet<string> = new Set<BatchPhase['is']>(['blending', 'paused', 'filtered']);
 
 /** An act that is said in other words than its own counts before those that only look like one. */
 export function saidIn(
@@ -58,7 +61,7 @@ export function saidIn(
     act,
     named: all.things.map((thing) => kindOf(thing, context)),
     endsPart: all.things.some((thing) => context.parts.some((part) => endsIn(part, thing))),
-    isPotReady: context.live?.().batches.some(({ phase }) => phase === 'filtered') === true,
+    isPotMixed: context.live?.().batches.some(({ phase }) => mixed.has(phase)) === true,
     curing: curingNow(context),
     stirring: stirringNow(context),
     traced: onlyEnding(first, context.parts) ?? first,
@@ -88,9 +91,6 @@ function numberedElse(thing: string, { parts, batches, gone, live }: LineContext
   return isJob ? `job ${thing}` : (onlyOne(gone?.ending(thing) ?? []) ?? thing);
 }
 
-/** More are asked which. */
-const mostAtOnce = 8;
-
 const curingNow = (context: LineContext): readonly string[] => partsThatAre('curing', context);
 
 function partsThatAre(phase: PartPhase['is'], { live }: LineContext): readonly string[] {
@@ -102,9 +102,11 @@ function partsThatAre(phase: PartPhase['is'], { live }: LineContext): readonly s
 const partsByPlace = (asked: string, { whereParts }: QuestionsTyped, context: LineContext): string =>
   whereParts.reduce((text, { are, said }) => {
     const [found, ...counted] = said.exec(text) ?? [];
-    const names = found === undefined ? [] : partsThatAre(are, context);
+    if (found === undefined) return text;
+    const names = partsThatAre(are, context);
     const isNamed = counted.some((count) => count !== undefined && Number(count) !== names.length);
-    return found === undefined || names.length === 0 || isNamed ? text : text.replace(found, names.join(', '));
+    // Where there are none, its own words name nothing: `the wet one` is no wet film.
+    return isNamed ? text : text.replace(found, names.join(', ')).trim();
   }, asked);
 
 const stirringNow = ({ live }: LineContext): readonly string[] =>

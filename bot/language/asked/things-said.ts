@@ -63,7 +63,7 @@ function thingAt(tokens: readonly Token[], i: number, typed: QuestionsTyped, con
   if (token.kind !== 'word') return { to: i + 1 };
   return (
     partAt(tokens, i, context) ??
-    markedAt(tokens, i, typed, context) ??
+    markedAt(tokens, i, context) ??
     placeOrPerson(token.word, token.text, context, i, typed) ??
     actAt(tokens, i, typed, context) ?? { to: i + 1 }
   );
@@ -131,7 +131,7 @@ function rootAt(tokens: readonly Token[], i: number, parts: LineContext['parts']
 const longEnough = 5;
 
 /** More of one name are asked which. */
-const mostAtOnce = 8;
+export const mostAtOnce = 8;
 
 const plain = (text: string): string => withoutAccents(text.toLowerCase());
 const rootOf = (part: string): string => part.replace(/[-_. ]?\d+$/, '');
@@ -143,12 +143,7 @@ const marks = [
 ] as const;
 
 /** `pot 1`, `can 3`; `the second pot`, `both pots` by the pots that there are. */
-function markedAt(
-  tokens: readonly Token[],
-  i: number,
-  { ordinals }: QuestionsTyped,
-  context: LineContext,
-): Found | undefined {
+function markedAt(tokens: readonly Token[], i: number, context: LineContext): Found | undefined {
   const ranked = potRanked(tokens, i, context);
   if (ranked !== undefined) return { thing: `batch ${ranked.number}`, to: ranked.to };
   const { batches, hearing, live } = context;
@@ -169,7 +164,7 @@ function markedAt(
   // `number 8` is any thing that has it.
   const noun = word === 'number' ? undefined : isPot(token) ? 'batch' : marks.find(({ said }) => said.has(word))?.noun;
   if (noun !== undefined && number !== undefined) return { thing: `${noun} ${number}`, to: i + 2 };
-  const nth = Object.hasOwn(ordinals, text) ? ordinals[text] : undefined;
+  const nth = hearing.ordinals.get(text);
   const inOrder = [...batches].sort((one, other) => one - other);
   // `how much hardener for the first`: it ends in what it asks of.
   const isLast = tokens[i + 1] === undefined && hearing.said.articles.has(wordIn(tokens[i - 1]));

@@ -144,12 +144,8 @@ function isYes(typed: string, hearing: Hearing): boolean {
 }
 
 /** `the second one`; a number alone may be of something else. */
-function placeIn(words: string, { tongues }: Hearing): number | undefined {
-  for (const { questions } of tongues) {
-    if (Object.hasOwn(questions.ordinals, words)) return questions.ordinals[words];
-  }
-  return /^[1-9]$/.test(words) ? Number(words) : undefined;
-}
+const placeIn = (words: string, { ordinals }: Hearing): number | undefined =>
+  ordinals.get(words) ?? (/^[1-9]$/.test(words) ? Number(words) : undefined);
 
 /** `with a brush`: no article; beside a figure `a` may be Part A. */
 function valuesIn(tokens: readonly Token[], hearing: Hearing): readonly Token[] {

@@ -43,6 +43,18 @@ describe('how much is to be mixed', () => {
   });
 });
 
+describe('what is told by where it is', () => {
+  it('given nothing is wet, then the wet one is no wet film that nobody has read', async () => {
+    const { say } = await talkAfter('part impeller-7');
+    expect((await say('when does the wet one get dry')).text).not.toMatch(/^Wet/);
+  });
+
+  it('given a pot that is stirred, then whether it is too damp to start is asked of its coats', async () => {
+    const { say } = await talkAfter(...pot);
+    expect((await say('is it too damp in here to start')).card.title).toMatch(/^coat/);
+  });
+});
+
 describe('while an alarm is on', () => {
   it('given a question, then the alarm stands before its answer', async () => {
     const { say } = await talkAfter(...pot, 'fire');

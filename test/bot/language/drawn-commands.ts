@@ -47,7 +47,7 @@ const part = fc
     fc.stringMatching(/^[a-z0-9][a-z0-9._/-]{0,12}$/),
     fc.constantFrom('válvula-3', 'impeller', 'p/4', 'rail_2'),
   )
-  .filter((name) => partNamed(name, shipped.every) === name);
+  .filter((name) => partNamed(name, { hearing: shipped.every, parts: [] }) === name);
 /** Numbers that follow one another under the same letters, some with zeros in front. */
 const rowOfParts = fc
   .record({
@@ -59,7 +59,7 @@ const rowOfParts = fc
   .map(({ stem, from, count, digits }) =>
     Array.from({ length: count }, (_, i) => `${stem}${String(from + i).padStart(digits, '0')}`),
   )
-  .filter((names) => names.every((name) => partNamed(name, shipped.every) === name));
+  .filter((names) => names.every((name) => partNamed(name, { hearing: shipped.every, parts: [] }) === name));
 const parts = fc.oneof(
   { arbitrary: fc.uniqueArray(part, { minLength: 1, maxLength: 4 }), weight: 4 },
   { arbitrary: rowOfParts, weight: 1 },

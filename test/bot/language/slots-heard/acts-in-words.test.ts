@@ -143,6 +143,13 @@ describe('an act by what is done and to what', () => {
     expect(linesOf(said)[0]).toMatch(/^air 22[.,]5C 40/);
   });
 
+  it('given a part called b, then it is named where the shop has it, and no new one may be', () => {
+    const had = { ...inUse, parts: [...inUse.parts, 'b'] };
+    for (const said of ['dry b', 'hold b dent in it', 'trace b', 'amend b temp 91C typed wrong'])
+      expect(readLine(said, had)).toMatchObject({ kind: /^(?:trace)/.test(said) ? 'question' : 'command' });
+    expect(readLine('dry b', inUse).kind).toBe('misread');
+  });
+
   it('given the air in here, then here is no place’s name', () => {
     expect(linesOf(readLine('the air in here is 23C and 51 percent', inUse))[0]).toMatch(/^air 23C 51/);
   });
