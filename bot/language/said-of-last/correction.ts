@@ -131,8 +131,8 @@ const namesPlace = (said: string, context: LineContext): boolean =>
 
 /** `and for pot 2 it was 601 and 598`: another pot with its own figures is an act of its own, and so are two that nobody tells apart. */
 function isOfAnother(to: readonly string[]): boolean {
-  const figures = to.filter((one) => /^[\d.,]+$/.test(one)).length;
-  return figures > 1 || (figures > 0 && to.some((one) => one.startsWith('batch ')));
+  const units = to.flatMap((one) => /^[\d.,]+ ?(\p{L}*)$/u.exec(one)?.[1] ?? []);
+  return new Set(units).size < units.length || (units.length > 0 && to.some((one) => one.startsWith('batch ')));
 }
 
 /** `wait, no, 26 in here`: what opens it denies and puts off nothing. */
