@@ -5,11 +5,14 @@
 import type { PartName, PlaceName } from '../../core/ids.ts';
 import { type Hearing, meansAnother } from './hearing.ts';
 import type { LineContext } from './reading.ts';
+import type { Slot } from './slots.ts';
 import { readTimeOfDay } from './times/time-typed.ts';
 import { batchMarks, fillers, notNames } from './tongues/english/line-words.ts';
 import { isMetalWord, methodsByWord } from './trade-words.ts';
 import { tokenize } from './typed/tokens.ts';
+import { withoutAccents } from './typed/without-accents.ts';
 import { verbNamed } from './verbs-typed.ts';
+import { type VocabularyRow, vocabulary } from './vocabulary.ts';
 
 const nameShape = /^[\p{L}\p{N}](?:[\p{L}\p{N}._/-]{0,38}[\p{L}\p{N}])?$/u;
 const hasLetter = /\p{L}/u;
@@ -37,7 +40,15 @@ export function mayNamePart(word: string, { every }: Hearing): boolean {
 }
 
 export function placeNamed(word: string, { every }: Hearing): PlaceName | undefined {
-  return isName(word, every) ? word : undefined;
+  return isName(word, every) && !meansOnActOf('place', word, every) ? word : undefined;
+}
+
+/** `in wb` on the air's line is the wet bulb: what an act reads as another word there names no place of its. */
+function meansOnActOf(slot: Slot, word: string, { rows }: Hearing): boolean {
+  return Object.values<VocabularyRow>(vocabulary).some(
+    ({ name, needs, may }) =>
+      (needs.includes(slot) || may.includes(slot)) && rows.get(name)?.means.has(withoutAccents(word)) === true,
+  );
 }
 
 /** A letter-and-number name such as `valve-3`, which is no plain word. */
