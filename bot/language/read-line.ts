@@ -7,6 +7,7 @@ import { nothingHereFor, whichActOf } from './acts-meant.ts';
 import { understood } from './further-readings.ts';
 import { linesApart } from './lines-apart.ts';
 import { offersAlarm } from './misread-line.ts';
+import { onceALine } from './once-a-line.ts';
 import { partsTyped } from './parts-in/parts-typed.ts';
 import { readParts } from './parts-in/read-parts.ts';
 import type { LineContext, Misread, Reading } from './reading.ts';
@@ -42,6 +43,8 @@ function readOwn(line: string, context: LineContext): StrictReading {
   return parts?.kind === 'command' ? parts : readMade(line, context);
 }
 
+const readOnce = onceALine(readOwn);
+
 /** Nobody says an act in more. */
 const longestSaid = 300;
 
@@ -49,7 +52,7 @@ const longestSaid = 300;
 function readFurther(unread: Unread, context: LineContext): Reading | undefined {
   const { line } = unread.read;
   if (line.length > longestSaid || mayCall(unread, context)) return undefined;
-  const strictly = (each: string): StrictReading => (each === line ? unread : readOwn(each, context));
+  const strictly = (each: string): StrictReading => (each === line ? unread : readOnce(each, context));
   const found = understood(line, context, strictly);
   if (found === undefined) return ofNothingHere(line, context, strictly);
   if (found.is === 'sure') {

@@ -42,6 +42,9 @@ const fewest = 8;
 /** Of so many meanings: a slip is met with in fewer. */
 const fewestOfPlain = 2;
 
+/** A line's clauses, and the ways to put it. */
+const fewLines = 16;
+
 interface Speaks {
   /** Of the meanings that are told apart. */
   readonly at: number;
@@ -88,11 +91,15 @@ export function weigherOf<Kind extends string, Meaning extends string>(
       .map((meaning, at) => ({ meaning, share: (odds[at] ?? 0) / total }))
       .toSorted((one, other) => other.share - one.share);
   };
-  // One reading after the other weighs the same line.
-  let last: { readonly line: string; readonly weighed: readonly Weighed<Meaning>[] } | undefined;
+  // One reading after the other weighs the same line, and its clauses.
+  const lately = new Map<string, readonly Weighed<Meaning>[]>();
   const weigh = (line: string): readonly Weighed<Meaning>[] => {
-    if (last?.line !== line) last = { line, weighed: weighAnew(line) };
-    return last.weighed;
+    const known = lately.get(line);
+    if (known !== undefined) return known;
+    if (lately.size === fewLines) lately.clear();
+    const weighed = weighAnew(line);
+    lately.set(line, weighed);
+    return weighed;
   };
   return {
     weigh,

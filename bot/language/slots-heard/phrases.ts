@@ -15,7 +15,16 @@ export interface Claimed {
   readonly phrases: readonly { readonly says: Says; readonly from: number; readonly to: number }[];
 }
 
+/** Pieces are made once a line, and looked at by many: what they say is found once. */
+const found = new WeakMap<readonly Piece[], Claimed>();
+
 export function claimed(pieces: readonly Piece[], table: SaidTable): Claimed {
+  const known = found.get(pieces) ?? claimedAnew(pieces, table);
+  found.set(pieces, known);
+  return known;
+}
+
+function claimedAnew(pieces: readonly Piece[], table: SaidTable): Claimed {
   const claims: (Claim | undefined)[] = pieces.map((piece) => (isThing(piece) ? { is: 'slot' } : undefined));
   const phrases: { says: Says; from: number; to: number }[] = [];
   let rounded = 0;

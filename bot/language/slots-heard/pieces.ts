@@ -5,6 +5,7 @@ import { isFailed } from '../../../core/failed.ts';
 import { adhesionRatings, type SurfaceGrade, surfaceGrades } from '../../../core/grades.ts';
 import type { CanNumber, PartName } from '../../../core/ids.ts';
 import type { LiveNow } from '../live-now.ts';
+import { onceALine } from '../once-a-line.ts';
 import { partsAt } from '../parts-said/parts-at.ts';
 import { type PartsAt, partsInLine } from '../parts-said/parts-in-line.ts';
 import { partsKnown } from '../parts-said/parts-known.ts';
@@ -28,7 +29,9 @@ interface Found {
 }
 
 /** `undefined`: it holds what cannot be, or a time to come: nothing is made of such a line. */
-export function piecesOf(line: string, context: LineContext): readonly Piece[] | undefined {
+export const piecesOf = onceALine(piecesAnew);
+
+function piecesAnew(line: string, context: LineContext): readonly Piece[] | undefined {
   const tokens = tokenize(line, context.hearing);
   const inLine = partsInLine(line, tokens, context);
   const pieces: Piece[] = [];
