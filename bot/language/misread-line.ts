@@ -247,7 +247,7 @@ function verbTries(line: string, token: NonNullable<Fault['token']>, hearing: He
     tries.push(`${before}${later.text.toLowerCase()} ${others}`);
   }
   if (first?.kind !== 'word')
-    tries.push(`mix ${line}`, `air ${line}`, `air ${line.replace(/^(\d+) (\d+)$/, '$1C $2%')}`);
+    tries.push(`mix ${line}`, `air ${line}`, `air ${line.replace(/^(\d\d) (\d\d)$/, '$1C $2%')}`);
   return tries;
 }
 

@@ -23,6 +23,7 @@ export function impliedActs({ pieces, claims }: Clause, context: LineContext): r
       return ['cure oven'];
     }
     const isWarm = figures.has('temperature') || isInDegrees(pieces) || (hasNumber && isReading);
+    if (isHeatAlone({ pieces, claims }, context)) return ['temp'];
     if (isWarm) return phaseIn(pieces, context) === 'curing' ? ['temp'] : ['surface', 'temp'];
     return [];
   }
@@ -35,7 +36,28 @@ export function impliedActs({ pieces, claims }: Clause, context: LineContext): r
   if (!has('can') && !has('batch') && pieces.filter(({ is }) => is === 'letter').length === 2) return ['weigh'];
   if (has('batch') && (figures.has('mass') || has('letter'))) return weighed(pieces) ? ['weigh'] : [];
   if (isReading && figures.has('temperature') && figures.size === 1) return ['temp', 'surface', 'air'];
-  return [];
+  return isHeatAlone({ pieces, claims }, context) ? ['temp'] : [];
+}
+
+/** `8: 91`, `91 it says`: a number that nothing says the kind of, and only what is in cure can be as hot. Nobody takes it without a tap. */
+export function isHeatAlone({ pieces, claims }: Pick<Clause, 'pieces' | 'claims'>, context: LineContext): boolean {
+  const numbers = pieces.filter(({ is }) => is === 'number');
+  const named = pieces.filter(({ is }) => is === 'parts');
+  const isOther = pieces.some(({ is }) => is !== 'number' && is !== 'parts' && is !== 'word' && is !== 'time');
+  if (isOther || claims.some((claim) => claim === undefined || !saysLittle.has(claim.is))) return false;
+  const isReading = claims.some((claim) => claim?.is === 'reading');
+  const isOfOne = numbers.length + named.length === 2 && numbers.length > 0;
+  // `8 reads 91` says it.
+  return isOfOne ? !isReading && namesInCure(pieces, context) : isReading && named.length === 0 && numbers.length === 1;
+}
+
+const saysLittle: ReadonlySet<string> = new Set(['slot', 'filler', 'light', 'reading', 'pronoun']);
+
+function namesInCure(pieces: Clause['pieces'], { live }: LineContext): boolean {
+  const now = live?.();
+  if (now === undefined) return false;
+  const named = pieces.flatMap((piece) => (piece.is === 'parts' ? piece.names : partsNumbered(piece, now)));
+  return named.length === 1 && now.parts.some(({ name, phase }) => name === named[0] && phase === 'curing');
 }
 
 /** `b1 1200/1197`: two weights of a pot that waits for them. */

@@ -182,6 +182,21 @@ describe('an act by what is done and to what', () => {
     expect(linesOf(readLine(said, every))[0]).toBe(line);
   });
 
+  it.each([
+    ['2: 91', 'temp flange-2 91C'],
+    ['flange-2 84', 'temp flange-2 84C'],
+    ['got 88 off number 2', 'temp flange-2 88C'],
+  ])('given %s of what is in cure, then its heat is offered and not taken', (said, line) => {
+    const oven = { ...inUse, live: () => ({ ...inUse.live(), parts: inCure }) };
+    expect(readLine(said, oven)).toMatchObject({ kind: 'misread', misread: { suggestions: [line] } });
+    expect(linesOf(readLine(said, inUse))).toEqual([]);
+  });
+
+  it('given a figure that no part has in an oven, then no heat is offered', () => {
+    const oven = { ...inUse, live: () => ({ ...inUse.live(), parts: inCure }) };
+    for (const said of ['2: 9', '2 600', 'flange-2']) expect(linesOf(readLine(said, oven)).join()).not.toContain('temp');
+  });
+
   it('given two weights and one letter between them, then no tap says of which of them it is', () => {
     expect(linesOf(readLine('1201 and B 1199 into pot 1', twoRaw))).toEqual([]);
   });
