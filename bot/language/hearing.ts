@@ -128,6 +128,9 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     get asidesBegin() {
       return (all ?? tables).asidesBegin;
     },
+    get asidesWhole() {
+      return (all ?? tables).asidesWhole;
+    },
     get askedWeighed() {
       return (all ?? tables).askedWeighed;
     },

@@ -38,6 +38,8 @@ export interface Tables {
   readonly asideWeighed: Weigher<'aside' | 'told' | 'nothing'>;
   /** The roots that asides begin with. */
   readonly asidesBegin: ReadonlySet<string>;
+  /** Whole asides, by the roots of their words. */
+  readonly asidesWhole: ReadonlySet<string>;
 }
 
 /** Sayings of acts and requests, of each question, of putting right what was said, and of what stands beside it. */
@@ -100,6 +102,12 @@ export function tablesOf(tongues: readonly Typed[]): Tables {
         tongues.flatMap(({ asides }) => sayingsIn(asides).flatMap((one) => rootsOf(one).slice(0, 1))),
       );
       return made.asidesBegin;
+    },
+    get asidesWhole() {
+      made.asidesWhole ??= new Set(
+        tongues.flatMap(({ asides }) => sayingsIn(asides).map((one) => rootsOf(one).join(' '))),
+      );
+      return made.asidesWhole;
     },
   };
 }

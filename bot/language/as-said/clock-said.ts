@@ -23,6 +23,7 @@ export function clockSaid(line: TimeLine, at: number): TimeAt | undefined {
   const from = lead === undefined ? at : at + lengthOf(lead);
   const mayLead = longestAt(said, at, times.mayLead);
   const clocks =
+    (mayLead === undefined ? undefined : hourLeftOut(line, at + lengthOf(mayLead))) ??
     hourLast(line, mayLead === undefined ? from : at + lengthOf(mayLead), (lead ?? mayLead) !== undefined) ??
     halfOf(line, from) ??
     hourFirst(line, from, lead);
@@ -54,11 +55,27 @@ function hourLast(line: TimeLine, from: number, isLed: boolean): readonly ClockA
 }
 
 /** `at twenty to`: of the hour that goes, or of the one before it. Only where nothing follows that it may be to or past. */
-function ofThisHour({ said, context }: TimeLine, minute: number, to: number): readonly ClockAt[] | undefined {
-  if (to < said.length && said[to - 1]?.comma !== true) return undefined;
+function ofThisHour(
+  { said, context }: TimeLine,
+  minute: number,
+  to: number,
+  isClosed = false,
+): readonly ClockAt[] | undefined {
+  if (!isClosed && to < said.length && said[to - 1]?.comma !== true) return undefined;
   const [, hour, now] = (/T(\d\d):(\d\d)/.exec(isoLocal(context.now, context.zone)) ?? []).map(Number);
   if (hour === undefined || now === undefined) return undefined;
   return [{ hour: minute % 60 <= now ? hour : (hour + 23) % 24, minute: minute % 60, to, isExact: true }];
+}
+
+/** `a menos cuarto`, `a y media`: of the hour that goes, or of the one before it. */
+function hourLeftOut(line: TimeLine, from: number): readonly ClockAt[] | undefined {
+  const { said, times } = line;
+  const sign = said[from]?.word;
+  if (sign === undefined || (sign !== times.plus && sign !== times.minus)) return undefined;
+  const minutes = jointMinutes(line, from + 1);
+  // `a menos 20` may be a temperature.
+  if (minutes === undefined || minutes.inFigures || minutes.value > 59) return undefined;
+  return ofThisHour(line, sign === times.minus ? 60 - minutes.value : minutes.value, minutes.to, true);
 }
 
 /** `half nine`: past it in Britain, before it elsewhere. */

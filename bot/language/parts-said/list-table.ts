@@ -12,6 +12,8 @@ export interface ListTable {
   readonly to: Phrases;
   readonly articles: Phrases;
   readonly articlesOfMany: ReadonlySet<string>;
+  readonly ofThem: Phrases;
+  readonly asMuch: readonly { readonly before: string; readonly joint: string }[];
   readonly of: Phrases;
   readonly beside: Phrases;
   readonly ones: ReadonlySet<string>;
@@ -43,6 +45,8 @@ export function listTableOf(tongues: readonly ListWords[]): ListTable {
     to: phrases(all(({ to }) => to)),
     articles: phrases(all(({ articles }) => articles)),
     articlesOfMany: new Set(all(({ articlesOfMany }) => articlesOfMany)),
+    ofThem: phrases(all(({ ofThem }) => ofThem)),
+    asMuch: tongues.flatMap(({ asMuch }) => asMuch ?? []),
     of: phrases(all(({ of }) => of)),
     beside: phrases(all(({ beside }) => beside)).toSorted((one, other) => other.length - one.length),
     ones: new Set(all(({ ones }) => ones)),

@@ -98,9 +98,13 @@ export interface Joint {
 
 const marks: Readonly<Record<string, Joint['is']>> = { ',': 'comma', '&': 'and', '+': 'and', '/': 'and', '-': 'to' };
 
-export function jointAt(atoms: readonly Atom[], at: number, { and, to }: ListTable): Joint | undefined {
+export function jointAt(atoms: readonly Atom[], at: number, { and, to, asMuch }: ListTable): Joint | undefined {
   const anded = longestAt(atoms, at, and);
   if (anded !== undefined) return { to: at + anded, is: 'and' };
+  const isAsMuch = asMuch.some(
+    ({ before, joint }) => atoms[at]?.text === joint && atoms.slice(0, at).some(({ text }) => text === before),
+  );
+  if (isAsMuch) return { to: at + 1, is: 'and' };
   const gap = atoms[at - 1]?.gap.trim() ?? '';
   if (gap.startsWith(',')) return { to: at, is: 'comma' };
   if (gap === '/') return { to: at, is: 'and' };

@@ -2,6 +2,7 @@
 // of the act, so that the line is read without them.
 
 import type { LineContext } from '../reading.ts';
+import { withoutAccents } from '../typed/without-accents.ts';
 import { rootsOf } from './signs.ts';
 
 /** Hardly anything else can be meant by these words. */
@@ -30,10 +31,27 @@ function withoutLast(line: string, context: LineContext): string | undefined {
   return most === undefined ? undefined : line.slice(0, most.at).replace(joint, '');
 }
 
-/** Only up to a mark: what follows it is told. */
+/** Up to a mark: what follows it is told. */
 function withoutFirst(line: string, context: LineContext): string | undefined {
   for (const { index } of [...line.matchAll(/[,;:.!]+\s/g)].toReversed()) {
     if (asideShare(line.slice(0, index), context) >= clearlyAside) return line.slice(index).replace(/^[,;:.!\s]+/, '');
+  }
+  return behindWhole(line, context);
+}
+
+/**
+ * `forgot to tell you 8 was at 87`: no mark parts them, so that only what people say whole is left aside. `forgot to tell Omar to
+ * brush 3` goes on with what is to be done.
+ */
+function behindWhole(line: string, { hearing }: LineContext): string | undefined {
+  const ends = [...line.matchAll(/[\p{L}\d%'’]+(?=\s)/gu)].slice(0, mostWords).map(({ 0: word, index }) => index + word.length);
+  for (const end of ends.slice(fewestWords - 1).toReversed()) {
+    const words = line.slice(0, end);
+    const left = line.slice(end).trim();
+    const [next = '', another] = left.split(/\s+/);
+    if (another === undefined || !hearing.asidesWhole.has(rootsOf(words).join(' '))) continue;
+    const isToDo = hearing.said.lists.to.some((phrase) => phrase.length === 1 && phrase[0] === next.toLowerCase());
+    return isToDo ? undefined : left;
   }
   return undefined;
 }
@@ -54,8 +72,17 @@ function asideShare(words: string, { hearing, parts, people }: LineContext): num
   if (/[\d?¿]/.test(withoutCount(words, hearing)) || many < fewestWords || many > mostWords) return 0;
   const said = words.toLowerCase();
   if ([...parts, ...(people ?? [])].some((name) => said.includes(name.toLowerCase()))) return 0;
+  if (saysMany(words, hearing.said)) return 0;
   return hearing.asideWeighed.shareOf(words, 'aside');
 }
+
+/** `las dos, la 7 y la 8, están a 90`: all of them, and no talk. */
+const saysMany = (words: string, { byFirst }: LineContext['hearing']['said']): boolean => {
+  const said = withoutAccents(words.toLowerCase()).replace(/[^\p{L}\d ]/gu, '').trim().split(/\s+/);
+  return (byFirst.get(said[0] ?? '') ?? []).some(
+    ({ words: phrase, says }) => says.is === 'many' && phrase.join(' ') === said.join(' '),
+  );
+};
 
 /** `he medido las 2`: how many, and nothing's name. */
 const withoutCount = (words: string, { said }: LineContext['hearing']): string =>

@@ -27,11 +27,17 @@ export function manyIn({ pieces, claims }: Pick<Clause, 'pieces' | 'claims'>, li
     if (counted !== undefined && counted.value > 1) return { many, count: counted.value, piece: counted };
     if (many !== 'other' && many !== 'first' && many !== 'last') return { many };
   }
+  // `the 2 of them`
+  const ofThem = pieces.find((piece, i) => counts(piece) && piece.value > 1 && isOfThem(pieces.slice(i + 1), lists));
+  if (counts(ofThem)) return { many: 'all', count: ofThem.value, piece: ofThem };
   // `las 2`
   const at = pieces.findIndex((piece, i) => counts(piece) && lists.articlesOfMany.has(wordOf(pieces[i - 1]) ?? ''));
   const piece = pieces[at];
   return counts(piece) && piece.value > 1 ? { many: 'all', count: piece.value, piece } : undefined;
 }
+
+const isOfThem = (behind: readonly Piece[], { ofThem }: ListTable): boolean =>
+  ofThem.some((phrase) => phrase.every((word, i) => wordOf(behind[i]) === word));
 
 function lastOf(claims: Clause['claims'], at: number): number {
   let last = at;

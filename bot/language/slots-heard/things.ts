@@ -83,7 +83,7 @@ function partsOf(heard: Heard): Things | undefined {
   // Where two have that number, none is left out.
   if (listed.length < heard.joinedTo.length) return undefined;
   const named = [...new Set([...listed, ...byName])];
-  if (many?.piece !== undefined && named.length === 0) used.add(many.piece);
+  if (many?.piece !== undefined && (named.length === 0 || named.length === many.count)) used.add(many.piece);
   const batch = row.takes?.includes('batch') === true ? coatBatch(heard, named.length === 0) : undefined;
   const told = (choices: readonly (readonly PartName[])[], isAssumed = false): Things => ({
     choices: choices.map((names) =>

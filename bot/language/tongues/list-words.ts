@@ -14,6 +14,10 @@ export interface ListWords {
   readonly articles: readonly string[];
   /** Before a number they say how many, not which: `las dos`. */
   readonly articlesOfMany: readonly string[];
+  /** Behind a number they say that it is so many of what is named: `the 2 of them`. */
+  readonly ofThem: readonly string[];
+  /** In front of a list, and what then joins it: `tanto la 7 como la 8`. */
+  readonly asMuch?: { readonly before: string; readonly joint: string };
   /** Between what a thing is and what it is of: `carcasa de la bomba`. */
   readonly of: readonly string[];
   /** Before a thing that only says where another is: `next to 8`. */

@@ -4,10 +4,11 @@ import type { ListWords } from '../list-words.ts';
 
 export const englishLists: ListWords = {
   plurals: ['s', 'es'],
-  and: ['and', '&', '+', 'plus', 'n', 'and also', 'and then', 'as well as'],
+  and: ['and', '&', '+', 'plus', 'n', 'and also', 'and then', 'as well as', 'along with', 'together with'],
   to: ['to', 'thru', 'through', 'till', 'until', 'up to'],
   articles: ['the', 'number', 'num', 'nr'],
   articlesOfMany: [],
+  ofThem: ['of them', 'of these', 'of those', 'of em', "of 'em"],
   of: ['of', 'of the'],
   beside: ['next to', 'beside', 'alongside', 'right next to', 'in front of', 'behind'],
   serials: ['serial', 'sn', 's/n', 'ser'],

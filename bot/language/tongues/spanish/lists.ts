@@ -4,7 +4,7 @@ import type { ListWords } from '../list-words.ts';
 
 export const spanishLists: ListWords = {
   plurals: ['s', 'es'],
-  and: ['y', 'e', '&', '+', 'mas', 'y tambien'],
+  and: ['y', 'e', '&', '+', 'mas', 'y tambien', 'asi como', 'al igual que', 'junto con'],
   to: ['a', 'al', 'hasta', 'hasta el', 'hasta la', 'a la', 'pa la'],
   articles: [
     'el',
@@ -22,6 +22,8 @@ export const spanishLists: ListWords = {
     'numero',
     'num',
   ],
+  ofThem: ['de ellas', 'de ellos', 'de esas', 'de esos'],
+  asMuch: { before: 'tanto', joint: 'como' },
   of: ['de', 'de la', 'del', 'de el'],
   articlesOfMany: ['los', 'las', 'estas', 'estos', 'esas', 'esos'],
   beside: [
