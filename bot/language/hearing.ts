@@ -128,8 +128,8 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     get asidesBegin() {
       return (all ?? tables).asidesBegin;
     },
-    get asidesWhole() {
-      return (all ?? tables).asidesWhole;
+    get leadsIn() {
+      return (all ?? tables).leadsIn;
     },
     get askedWeighed() {
       return (all ?? tables).askedWeighed;

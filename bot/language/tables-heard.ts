@@ -38,8 +38,8 @@ export interface Tables {
   readonly asideWeighed: Weigher<'aside' | 'told' | 'nothing'>;
   /** The roots that asides begin with. */
   readonly asidesBegin: ReadonlySet<string>;
-  /** Whole asides, by the roots of their words. */
-  readonly asidesWhole: ReadonlySet<string>;
+  /** What leads in to what is told, by the roots of its words. */
+  readonly leadsIn: ReadonlySet<string>;
 }
 
 /** Sayings of acts and requests, of each question, of putting right what was said, and of what stands beside it. */
@@ -103,11 +103,11 @@ export function tablesOf(tongues: readonly Typed[]): Tables {
       );
       return made.asidesBegin;
     },
-    get asidesWhole() {
-      made.asidesWhole ??= new Set(
-        tongues.flatMap(({ asides }) => sayingsIn(asides).map((one) => rootsOf(one).join(' '))),
+    get leadsIn() {
+      made.leadsIn ??= new Set(
+        tongues.flatMap(({ leadingIn }) => sayingsIn(leadingIn).map((one) => rootsOf(one).join(' '))),
       );
-      return made.asidesWhole;
+      return made.leadsIn;
     },
   };
 }

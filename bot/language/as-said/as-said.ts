@@ -2,6 +2,7 @@
 
 import type { LineContext } from '../reading.ts';
 import type { Strictly, StrictReading, Understood } from '../understood.ts';
+import { doubtsSettled } from './doubts-settled.ts';
 import { figuresJoined } from './figures-joined.ts';
 import type { Heard } from './heard.ts';
 import { marksSaid } from './marks-said.ts';
@@ -23,6 +24,7 @@ export function saidPlainly(line: string, context: LineContext): readonly Heard[
   if (line.length > longestSaid) return [{ line, isSure: true }];
   const steps: readonly ((line: string, context: LineContext) => readonly Heard[])[] = [
     marksSaid,
+    doubtsSettled,
     unitsSaid,
     soundsSaid,
     timesSaid,

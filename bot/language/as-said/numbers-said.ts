@@ -84,12 +84,13 @@ function amountAt(line: Line, at: number): Found | undefined {
   if (number === undefined || unit === undefined)
     return heard && one({ from: at, to: heard.to, text: heard.figures }, heard.to, soundsOnly(line, at));
   const after = number.to + 1;
-  const more = partMore(said, after, words) ?? minorAt(line, after, unit);
+  const minor = minorAt(line, after, unit);
+  const more = partMore(said, after, words) ?? minor;
   if (more === undefined && /^\d/.test(said[at]?.word ?? '') && number.to === at + 1) return undefined;
   const figures = more === undefined ? number.figures : `${Math.round((number.value + more.value) * 1000) / 1000}`;
   const text = `${figures} ${said[number.to]?.text ?? ''}`;
   const to = more?.to ?? after;
-  return one({ from: at, to, text }, to, heard === undefined);
+  return one({ from: at, to, text }, to, heard === undefined && (more !== minor || minor?.isAssumed !== true));
 }
 
 /** `veintidós grados y medio`: degrees alone are no unit, since the figure tells them. */
@@ -106,9 +107,17 @@ function unitAloneAt({ said, words, context }: Line, at: number): NumberSaid | u
   return isAlone && !/\d$/.test(said[at - 1]?.word ?? '') ? { figures: '1', value: 1, to: at } : undefined;
 }
 
-/** `cuatrocientos`, `400 gramos` behind kilograms or litres. */
-function minorAt(line: Line, at: number, { name }: Unit): { readonly value: number; readonly to: number } | undefined {
+interface Minor {
+  readonly value: number;
+  readonly to: number;
+  /** Nobody said of what they are. */
+  readonly isAssumed?: true;
+}
+
+/** `cuatrocientos`, `400 gramos` behind kilograms or litres; `two pounds eight`. */
+function minorAt(line: Line, at: number, { name }: Unit): Minor | undefined {
   const { said, context } = line;
+  if (name === 'lb') return ouncesAt(line, at);
   if (name !== 'kg' && name !== 'L') return undefined;
   const from = ['con', 'and', 'y'].includes(said[at]?.word ?? '') ? at + 1 : at;
   const number = numberAt(line, from);
@@ -117,6 +126,22 @@ function minorAt(line: Line, at: number, { name }: Unit): { readonly value: numb
   const unit = unitAt(said, number.to, context.hearing);
   if (unit === undefined) return { value: number.value / 1000, to: number.to };
   return unit.name === (name === 'kg' ? 'g' : 'mL') ? { value: number.value / 1000, to: number.to + 1 } : undefined;
+}
+
+const ouncesInPound = 16;
+
+/** `two pounds eight`, `3 pounds four ounces`; a figure without its unit is of something else. */
+function ouncesAt(line: Line, at: number): Minor | undefined {
+  const { said, words, context } = line;
+  const isArticle = words.articles.includes(said[at]?.word ?? '');
+  const number = isArticle ? undefined : numberAt(line, at);
+  if (number === undefined || !Number.isInteger(number.value) || number.value < 1 || number.value >= ouncesInPound)
+    return undefined;
+  const value = number.value / ouncesInPound;
+  if (unitAt(said, number.to, context.hearing)?.name === 'oz') return { value, to: number.to + 1 };
+  return numberSaid(said, at, words) === undefined || unitAt(said, number.to, context.hearing) !== undefined
+    ? undefined
+    : { value, to: number.to, isAssumed: true };
 }
 
 /** In words or in figures. */

@@ -36,21 +36,25 @@ function withoutFirst(line: string, context: LineContext): string | undefined {
   for (const { index } of [...line.matchAll(/[,;:.!]+\s/g)].toReversed()) {
     if (asideShare(line.slice(0, index), context) >= clearlyAside) return line.slice(index).replace(/^[,;:.!\s]+/, '');
   }
-  return behindWhole(line, context);
+  return behindLead(line, context);
 }
 
 /**
  * `forgot to tell you 8 was at 87`: no mark parts them, so that only what people say whole is left aside. `forgot to tell Omar to
  * brush 3` goes on with what is to be done.
  */
-function behindWhole(line: string, { hearing }: LineContext): string | undefined {
-  const ends = [...line.matchAll(/[\p{L}\d%'’]+(?=\s)/gu)].slice(0, mostWords).map(({ 0: word, index }) => index + word.length);
+function behindLead(line: string, { hearing }: LineContext): string | undefined {
+  const ends = [...line.matchAll(/[\p{L}\d%'’]+(?=\s)/gu)]
+    .slice(0, mostWords)
+    .map(({ 0: word, index }) => index + word.length);
   for (const end of ends.slice(fewestWords - 1).toReversed()) {
     const words = line.slice(0, end);
     const left = line.slice(end).trim();
     const [next = '', another] = left.split(/\s+/);
-    if (another === undefined || !hearing.asidesWhole.has(rootsOf(words).join(' '))) continue;
-    const isToDo = hearing.said.lists.to.some((phrase) => phrase.length === 1 && phrase[0] === next.toLowerCase());
+    if (another === undefined || !hearing.leadsIn.has(rootsOf(words).join(' '))) continue;
+    const isToDo = hearing.every.said.lists.to.some(
+      (phrase) => phrase.length === 1 && phrase[0] === next.toLowerCase(),
+    );
     return isToDo ? undefined : left;
   }
   return undefined;
@@ -78,7 +82,10 @@ function asideShare(words: string, { hearing, parts, people }: LineContext): num
 
 /** `las dos, la 7 y la 8, están a 90`: all of them, and no talk. */
 const saysMany = (words: string, { byFirst }: LineContext['hearing']['said']): boolean => {
-  const said = withoutAccents(words.toLowerCase()).replace(/[^\p{L}\d ]/gu, '').trim().split(/\s+/);
+  const said = withoutAccents(words.toLowerCase())
+    .replace(/[^\p{L}\d ]/gu, '')
+    .trim()
+    .split(/\s+/);
   return (byFirst.get(said[0] ?? '') ?? []).some(
     ({ words: phrase, says }) => says.is === 'many' && phrase.join(' ') === said.join(' '),
   );

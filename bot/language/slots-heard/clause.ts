@@ -120,9 +120,11 @@ function isItsOwn(last: Clause, clause: Clause): boolean {
 /** The figures of a clause, by what these acts take. */
 function takesAll(acts: readonly SaidAct[], { pieces }: Clause): boolean {
   const takes = new Set(acts.flatMap((act) => (actRows[act].figures ?? []).map(({ of }) => of)));
+  // `72 and 40 percent, 2 lb of clear`: no air weighs.
+  const mayWeigh = acts.some((act) => act !== 'air');
   return pieces.every((piece) =>
     piece.is === 'figure'
-      ? piece.of === 'duration' || piece.of === 'mass' || takes.has(piece.of)
+      ? piece.of === 'duration' || (piece.of === 'mass' && mayWeigh) || takes.has(piece.of)
       : piece.is !== 'number' || !piece.isDegrees || takes.has('temperature'),
   );
 }

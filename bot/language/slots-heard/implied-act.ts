@@ -9,8 +9,20 @@ import { potsWeighed } from './each-its-own.ts';
 import { wordOf } from './piece.ts';
 import { partsNumbered } from './things.ts';
 
-/** The likeliest first; only the first, where nothing else fits. */
-export function impliedActs({ pieces, claims }: Clause, context: LineContext): readonly SaidAct[] {
+export interface Implied {
+  /** The likeliest first; only the first, where nothing else fits. */
+  readonly acts: readonly SaidAct[];
+  /** Nobody takes it without a tap. */
+  readonly isOffered: boolean;
+}
+
+export function impliedIn(clause: Clause, context: LineContext): Implied {
+  const acts = actsIn(clause, context);
+  if (isHeatAlone(clause, context)) return { acts: ['temp'], isOffered: true };
+  return acts.length === 0 && isAmountAlone(clause) ? { acts: ['mix'], isOffered: true } : { acts, isOffered: false };
+}
+
+function actsIn({ pieces, claims }: Clause, context: LineContext): readonly SaidAct[] {
   if (potsWeighed(pieces, context).length > 1) return ['weigh'];
   const has = (is: (typeof pieces)[number]['is']): boolean => pieces.some((piece) => piece.is === is);
   const figures = new Set(pieces.flatMap((piece) => (piece.is === 'figure' ? [piece.of] : [])));
@@ -23,7 +35,6 @@ export function impliedActs({ pieces, claims }: Clause, context: LineContext): r
       return ['cure oven'];
     }
     const isWarm = figures.has('temperature') || isInDegrees(pieces) || (hasNumber && isReading);
-    if (isHeatAlone({ pieces, claims }, context)) return ['temp'];
     if (isWarm) return phaseIn(pieces, context) === 'curing' ? ['temp'] : ['surface', 'temp'];
     return [];
   }
@@ -36,11 +47,22 @@ export function impliedActs({ pieces, claims }: Clause, context: LineContext): r
   if (!has('can') && !has('batch') && pieces.filter(({ is }) => is === 'letter').length === 2) return ['weigh'];
   if (has('batch') && (figures.has('mass') || has('letter'))) return weighed(pieces) ? ['weigh'] : [];
   if (isReading && figures.has('temperature') && figures.size === 1) return ['temp', 'surface', 'air'];
-  return isHeatAlone({ pieces, claims }, context) ? ['temp'] : [];
+  return [];
 }
 
-/** `8: 91`, `91 it says`: a number that nothing says the kind of, and only what is in cure can be as hot. Nobody takes it without a tap. */
-export function isHeatAlone({ pieces, claims }: Pick<Clause, 'pieces' | 'claims'>, context: LineContext): boolean {
+/** `2 lb of clear`: an amount of something that is nothing here. */
+function isAmountAlone({ pieces, claims }: Clause): boolean {
+  const [amount, more] = pieces.filter(({ is }) => is !== 'word');
+  if (amount?.is !== 'figure' || amount.of !== 'mass' || more !== undefined) return false;
+  const unknown = claims.filter((claim) => claim === undefined).length;
+  return unknown <= mostOfProduct && claims.every((claim) => claim === undefined || saysLittle.has(claim.is));
+}
+
+/** `the clear stuff`, `demo clear`. */
+const mostOfProduct = 2;
+
+/** `8: 91`, `91 it says`: a number that nothing says the kind of, and only what is in cure can be as hot. */
+function isHeatAlone({ pieces, claims }: Pick<Clause, 'pieces' | 'claims'>, context: LineContext): boolean {
   const numbers = pieces.filter(({ is }) => is === 'number');
   const named = pieces.filter(({ is }) => is === 'parts');
   const isOther = pieces.some(({ is }) => is !== 'number' && is !== 'parts' && is !== 'word' && is !== 'time');

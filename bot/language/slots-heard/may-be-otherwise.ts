@@ -9,7 +9,8 @@ const ofActs: ReadonlySet<VocabularyName> = new Set(['amend', 'set', 'help', 'fi
 
 /** Where the strict reader knows better what is wrong, what it asks stands. */
 export const mayBeOtherwise = ({ failed: { failed: code, token }, verb }: Misunderstood): boolean =>
-  (verb === undefined || !ofActs.has(verb.row.name)) &&
+  // `set me up with 1.2 kilos` begins with no setting's name.
+  (verb === undefined || !ofActs.has(verb.row.name) || (verb.row.name === 'set' && code === 'left-over')) &&
   (open.has(code) ||
     // `flange 4`, a name with a space; `at 0.6 m/s`, no hour; `90C, impeller-8`, no air.
     (code === 'ambiguous-number' && /^\p{L}/u.test(token?.text ?? '')) ||

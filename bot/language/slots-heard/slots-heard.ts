@@ -12,7 +12,7 @@ import { verbNamed } from '../verbs-typed.ts';
 import { actRows } from './act-rows.ts';
 import { type Clause, clausesOf, ofCans } from './clause.ts';
 import { type Composed, composed } from './compose.ts';
-import { impliedActs, isHeatAlone } from './implied-act.ts';
+import { impliedIn } from './implied-act.ts';
 import { holdsLost } from './lost.ts';
 import { mayBeOtherwise } from './may-be-otherwise.ts';
 import { type Claimed, claimed } from './phrases.ts';
@@ -150,8 +150,7 @@ function eachHeard(clauses: readonly Clause[], context: LineContext): readonly (
     // `le quité la tapa al 3`: no pot has this number, a can has.
     const isNumbered = clause.pieces.some(({ is }) => is === 'number');
     const said = ofPot.length > 0 || !isNumbered ? ofPot : madeOf(clause.acts.flatMap((act) => ofCans[act] ?? []));
-    const implied = said.length > 0 ? [] : madeOf(impliedActs(clause, context));
-    const phrased = said.length > 0 ? said : isHeatAlone(clause, context) ? implied.map(untaken) : implied;
+    const phrased = said.length > 0 ? said : impliedBy(clause, context, madeOf);
     const made = clauses.length > 1 ? withLikelier(phrased, clause, before, context) : phrased;
     const [first] = made;
     const isSprayed =
@@ -160,6 +159,15 @@ function eachHeard(clauses: readonly Clause[], context: LineContext): readonly (
       before = { parts: first.parts, ...known({ batch: first.batch }), ...(isSprayed && { isSprayed }) };
     return made;
   });
+}
+
+function impliedBy(
+  clause: Clause,
+  context: LineContext,
+  madeOf: (acts: readonly SaidAct[]) => readonly Composed[],
+): readonly Composed[] {
+  const { acts, isOffered } = impliedIn(clause, context);
+  return isOffered ? madeOf(acts).map(untaken) : madeOf(acts);
 }
 
 const untaken = (one: Composed): Composed => ({ ...one, isSure: false });

@@ -55,6 +55,8 @@ export interface Typed {
   readonly corrections: string;
   /** What is said round an act and is no part of it. */
   readonly asides: string;
+  /** What leads in to what is told, whole. */
+  readonly leadingIn: string;
   readonly saidOtherwise: SaidOtherwise;
   readonly labels: LabelWords;
   /** Words that run into the number after them: `batch12`. */

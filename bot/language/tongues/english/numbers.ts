@@ -33,7 +33,15 @@ export const englishNumbers: NumbersTyped = {
     nought: ['zero', 'oh', 'o', 'nought'],
     articles: ['one', 'a'],
     numbersBehind: [],
-    andPart: { 'and a half': 0.5, 'and half': 0.5, 'and a quarter': 0.25, 'and three quarters': 0.75 },
+    andPart: {
+      'n a half': 0.5,
+      'n half': 0.5,
+      '& a half': 0.5,
+      'and a half': 0.5,
+      'and half': 0.5,
+      'and a quarter': 0.25,
+      'and three quarters': 0.75,
+    },
     partOf: {
       ...{ 'half a': 0.5, half: 0.5, 'quarter of a': 0.25, 'a quarter of a': 0.25, 'a quarter': 0.25, quarter: 0.25 },
       ...{ 'three quarters of a': 0.75, 'three quarter': 0.75, another: 1, 'one more': 1 },

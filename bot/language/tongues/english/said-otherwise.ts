@@ -70,7 +70,9 @@ export const englishSaidOtherwise: SaidOtherwise = {
       'belongs to, was for, is for, was on, goes to',
     ),
     ...listed('should have said, i should have said, shouldve said, should have put, i should have put, shouldve put'),
-    ...listed('meant to say, meant to put, meant to type, meant to write, i meant to say, i meant to put, what i meant was'),
+    ...listed(
+      'meant to say, meant to put, meant to type, meant to write, i meant to say, i meant to put, what i meant was',
+    ),
     ...listed('my mistake it was, in fact, it actually was, the right one is, it read, it reads, that is, it were'),
   ],
   goesOn: listed(

@@ -15,6 +15,7 @@ import { englishQuestions } from './questions.ts';
 import { englishSaidOtherwise } from './said-otherwise.ts';
 import { englishSaid } from './said-words.ts';
 import { englishAsides } from './sayings/asides.ts';
+import { englishLeadingIn } from './sayings/leading-in.ts';
 import { englishCorrections } from './sayings/otherwise.ts';
 import { englishAskings, englishSayings } from './sayings/sayings.ts';
 import { englishSettings } from './settings.ts';
@@ -73,6 +74,7 @@ export const englishTyped: Typed = {
   askings: englishAskings,
   corrections: englishCorrections,
   asides: englishAsides,
+  leadingIn: englishLeadingIn,
   saidOtherwise: englishSaidOtherwise,
   labels: englishLabels,
   runsInto: 'batch pot max no',

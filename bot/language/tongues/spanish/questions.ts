@@ -221,7 +221,7 @@ export const spanishQuestions: QuestionsTyped = {
   isDone: /(?:ad[ao]s?|id[ao]s?|sec[ao]s?|viert[ao]s?|list[ao]s?)$/,
   usesPot: { said: /\b(usar|uso|usamos|usando|gastar) (?:el |la )?(?=\d+\b)/, as: '$1 mezcla ' },
   stated:
-    /^(?!.*\b(?:que|quien|cual|cuales|cuant[oa]s?|cuando|donde|como|puedo|podemos|se puede|alcanza|hay que)\b).*\d ?(?:°|º|grados|por ciento|%|[cf]\b|gramos?\b|g\b|kg\b|kilos?\b|libras?\b|oz\b|micras\b|mils\b|um\b)|^(?:el |la )?[a-z]* ?(?:esta|anda|estamos|andamos) (?:como )?(?:a|en) \d|^(?:todavia |aun )?no (?:le |la |lo |se )?(?:he|ha|hemos|esta|estan)\b/,
+    /^(?!.*\b(?:que|quien|cual|cuales|cuant[oa]s?|cuando|donde|como|puedo|podemos|se puede|alcanza|hay que)\b).*\d ?(?:°|º|grados|por ciento|%|[cf]\b|gramos?\b|g\b|kg\b|kilos?\b|libras?\b|oz\b|micras\b|mils\b|um\b)|^(?:el |la )?[a-z]* ?(?:esta|estan|anda|andan|estamos|andamos) (?:como )?(?:a|en) \d|^(?:todavia |aun )?no (?:le |la |lo |se )?(?:he|ha|hemos|esta|estan)\b/,
   mayAsk: /^(?:le|les|lo|la|los|las|se lo|se la) (?!ya\b)[a-z]+(?:aron|ieron)\b/,
   readsNow:
     /^(?:cual es|cuanto es|en cuanto esta|a cuanto esta) (?:el|la) (?:punto de rocio|humedad|diferencial|spread|delta)\b|^(?:que|cual|cuanto).*\b(?:ahora|ahorita|hoy|esta (?:manana|tarde)|aqui|en este momento)$/,

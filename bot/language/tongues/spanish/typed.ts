@@ -17,6 +17,7 @@ import { spanishQuestions } from './questions.ts';
 import { spanishSaidOtherwise } from './said-otherwise.ts';
 import { spanishSaid } from './said-words.ts';
 import { spanishAsides } from './sayings/asides.ts';
+import { spanishLeadingIn } from './sayings/leading-in.ts';
 import { spanishCorrections } from './sayings/otherwise.ts';
 import { spanishAskings, spanishSayings } from './sayings/sayings.ts';
 import { spanishSettings } from './settings.ts';
@@ -106,6 +107,7 @@ export const spanishTyped: Typed = {
   askings: spanishAskings,
   corrections: spanishCorrections,
   asides: spanishAsides,
+  leadingIn: spanishLeadingIn,
   saidOtherwise: spanishSaidOtherwise,
   labels: spanishLabels,
   runsInto: 'mezcla lata',

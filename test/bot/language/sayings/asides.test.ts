@@ -26,6 +26,9 @@ describe('what is said beside an act', () => {
     ['brushed 2 from pot 1, forgot to say', 'brushed 2 from pot 1'],
     ['so I walked past the oven, 1 reads 91', '1 reads 91'],
     ['la 1 ya no pega, se me olvidó avisar', 'la 1 ya no pega'],
+    ['forgot to tell you 1 went dry 2min ago', '1 went dry 2min ago'],
+    ['just wanted to let you know 1 is dry', '1 is dry'],
+    ['se me olvidó decirte que la 1 ya no pega', 'la 1 ya no pega'],
     ['saqué la 1, tenía las manos ocupadas', 'saqué la 1'],
   ])('given %s, then %s is told', (line, told) => {
     expect(withoutAsides(line, shop)).toBe(told);
@@ -36,6 +39,9 @@ describe('what is said beside an act', () => {
     'brushed 2 from pot 1, not sure though',
     '1 went dry, no mark on the glove',
     'hold flange-1, forgot to wipe 2',
+    'forgot to wipe 2',
+    'forgot to tell you to brush 2 from pot 1',
+    'se me olvidó decirle a Omar que pinte la 2',
     'la 1 está seca, pero no estoy seguro',
     'forgot to say',
   ])('given %s, then nothing of it stands beside', (line) => {

@@ -192,9 +192,40 @@ describe('an act by what is done and to what', () => {
     expect(linesOf(readLine(said, inUse))).toEqual([]);
   });
 
+  it.each([
+    ['2 lb of clear', 'mix 2 lb'],
+    ['two pounds eight of the clear', 'mix 2.5 pounds'],
+    ['kilo n a half', 'mix 1.5 kilo'],
+    ['1,202 kg', 'mix 1.202kg'],
+    ['24 and 48 percent now. 2 kg of clear', 'air 24C 48 percent; mix 2 kg'],
+    ['dos kilos del transparente', 'mix 2 kilos'],
+  ])('given %s, an amount of something that is nothing here, then a mix of it is offered', (said, line) => {
+    const read = readLine(said, { ...inUse, hearing: shipped.every });
+    expect(read.kind).toBe('misread');
+    expect(linesOf(read)[0]).toBe(line);
+  });
+
+  it('given an amount of what is here, then no mix is offered', () => {
+    for (const said of ['200 g of pot 1', '300 g of acetone', '2 kg for flange-1'])
+      expect(linesOf(readLine(said, inUse)).join()).not.toContain('mix');
+  });
+
+  it.each([
+    ['the two of them, 1 and 2, are at 90', 'en' as const],
+    ['tanto la 1 como la 2 están a 90', 'es' as const],
+    ['las dos, la 1 y la 2, están a 90', 'es' as const],
+  ])('given %s, then each of the two is told, and no number is left over', (said, code) => {
+    const oven = { ...inUse, hearing: shipped.hearingIn(code), live: () => ({ ...inUse.live(), parts: inCure }) };
+    const read = readLine(said, oven);
+    const lines = read.kind === 'several' ? read.lines : linesOf(read);
+    const each = lines.flatMap((line) => line.split('; ')).toSorted();
+    expect(each).toEqual(['temp flange-1 90C', 'temp flange-2 90C']);
+  });
+
   it('given a figure that no part has in an oven, then no heat is offered', () => {
     const oven = { ...inUse, live: () => ({ ...inUse.live(), parts: inCure }) };
-    for (const said of ['2: 9', '2 600', 'flange-2']) expect(linesOf(readLine(said, oven)).join()).not.toContain('temp');
+    for (const said of ['2: 9', '2 600', 'flange-2'])
+      expect(linesOf(readLine(said, oven)).join()).not.toContain('temp');
   });
 
   it('given two weights and one letter between them, then no tap says of which of them it is', () => {
