@@ -3,7 +3,7 @@
 import { known } from '../../core/known.ts';
 import { asSaid, type Plainly, plainlySaid } from './as-said/as-said.ts';
 import type { Heard } from './as-said/heard.ts';
-import { askedInWords, askedMostly, askedOutright } from './asked/asked.ts';
+import { askedInWords, askedMostly, askedOutright, namedAlone } from './asked/asked.ts';
 import { askedFor, askedForPlainly } from './asked-for/asked-for.ts';
 import { labelSaid } from './labels/label-said.ts';
 import { linesApart } from './lines-apart.ts';
@@ -124,6 +124,7 @@ const further: readonly InFigures[] = [
   offeredAct,
   ownWordsAnswer,
   inFirstFigures(askedMostly),
+  inFirstFigures(namedAlone),
   nothingToPutRight,
 ];
 

@@ -2,6 +2,9 @@
 // much, may I, is it, and what of one thing. It is only ever answered; what asks the listener to do something is no question.
 
 import type { LineContext } from '../reading.ts';
+import { claimed } from '../slots-heard/phrases.ts';
+import type { Piece } from '../slots-heard/piece.ts';
+import { piecesOf } from '../slots-heard/pieces.ts';
 import { termNamed } from '../terms-asked.ts';
 import type { QuestionsTyped, TopicAsked } from '../tongues/questions-typed.ts';
 import { isSaidAct } from '../tongues/said-words.ts';
@@ -65,6 +68,19 @@ const askedByWords =
 
 /** One word names a thing. */
 const fewestWords = 3;
+
+/** `impeller-8`, `batch 2`, `the 8 and the 9`: whoever only names it asks how it stands. A number alone may be a figure of anything. */
+export const namedAlone: Understands = (line, context, strictly) => {
+  const pieces = piecesOf(line, context) ?? [];
+  const { claims } = claimed(pieces, context.hearing.said);
+  const isThing = ({ is }: Piece): boolean => is === 'parts' || is === 'batch' || is === 'can';
+  const isOnlyNamed = pieces.every(
+    (piece, i) => isThing(piece) || claims[i]?.is === 'light' || claims[i]?.is === 'filler',
+  );
+  return isOnlyNamed && pieces.some(isThing) && /\p{L}/u.test(line)
+    ? askedInWords(`${line}?`, context, strictly)
+    : undefined;
+};
 
 /** Before any act is read in it. */
 export const askedOutright: Understands = askedByWords(shareOfQuestions, 0.9);
@@ -147,6 +163,10 @@ function bareQuestion(asking: Asking, typed: QuestionsTyped, context: LineContex
   if (termNamed(asked, context.hearing) !== undefined) return `what-is ${asked}`;
   const said = saidIn({ asked, aside: undefined }, typed, context);
   const [first = ''] = asked.split(' ');
-  if (said.act === undefined) return said.things.length === 1 ? `how-long ${said.things.join(' ')}` : undefined;
+  if (said.act === undefined) {
+    const [only, second] = said.things;
+    if (second !== undefined) return standingLine(said);
+    return only === undefined ? undefined : `how-long ${only}`;
+  }
   return typed.isDone.test(first) || !said.beginsInAct ? stateLine('how-long', said) : canI(said);
 }

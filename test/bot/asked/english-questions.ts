@@ -1,6 +1,12 @@
 // Questions as English speakers ask them in a shop, with what the answer must tell. Invented.
 
 export const englishQuestions: readonly (readonly [line: string, tells: RegExp])[] = [
+  ['flange-8', /^flange-8[\s\S]*Flash-off/],
+  ['the gear cover', /^gear-cover-12/],
+  ['batch 1', /^Batch 1/],
+  ['flange-8 and flange-9', /flange-8[\s\S]*flange-9/],
+  ["what's on hold", /on hold$/],
+  ["what's wet", /flange-8: flash-off/],
   ['how muggy is it in here', /Humidity/],
   ["so 9's at temperature so when do I pull it", /flange-9[\s\S]*\d\d:\d\d/],
   ['is it too muggy to be painting in here', /coat: /],

@@ -1,6 +1,9 @@
 // Questions as Spanish speakers ask them in a shop, in Spain and in the Americas, with what the answer must tell. Invented.
 
 export const spanishQuestions: readonly (readonly [line: string, tells: RegExp])[] = [
+  ['flange-8', /^flange-8[\s\S]*Oreo/],
+  ['qué está en retención', /retenid/i],
+  ['qué piezas están húmedas', /flange-8: en oreo/i],
   ['pásame lo que va de hoy', /El día|día/],
   ['si hago un kilo, cuánto rato lo tengo que estar removiendo', /[Aa]gitación|mezclado/],
   ['qué piezas traemos ahorita en el horno', /flange-9/],

@@ -145,7 +145,7 @@ export const englishQuestions: QuestionsTyped = {
     },
     {
       asks: 'where-is',
-      said: /(?:what|which) (?:parts?|ones?|pots?|batch(?:es)?|pieces?)?(?:'?s|s| is| are|'re) (?:still |all |now |the )*(?:wet|dry|cured|done|ready|bare|coated|open|on hold|held|cooking|open batches|curing)\b|(?:any|what(?:'?s| is)) (?:holds?|on hold|held|cooking)\b|what (?:do|have) we (?:have |got )+in\b|where(?:'?s|s|re|'re)?\b|(?:what|which(?: parts?| ones?)?|anything|how many(?: parts?)?)(?:'?s|s| is| are|'re)?(?: still| left| now)* (?:curing|baking|(?:in|inside|out) (?:of )?(?:the )?(?:oven|booth|room|cure|bay|shop|store))|(?:is|are)\b.{0,30}\b(?:in|inside) the (?:oven|booth)/,
+      said: /(?:what|which)(?: (?:parts?|ones?|pots?|batch(?:es)?|pieces?))?(?:'?s|s| is| are|'re) (?:still |all |now |the )*(?:wet|dry|drying|in flash.?off|flashing|cured|released|done|ready|bare|coated|open|on hold|held|cooking|open batches|curing)\b|(?:any|what(?:'?s| is)) (?:holds?|on hold|held|cooking)\b|what (?:do|have) we (?:have |got )+in\b|where(?:'?s|s|re|'re)?\b|(?:what|which(?: parts?| ones?)?|anything|how many(?: parts?)?)(?:'?s|s| is| are|'re)?(?: still| left| now)* (?:curing|baking|(?:in|inside|out) (?:of )?(?:the )?(?:oven|booth|room|cure|bay|shop|store))|(?:is|are)\b.{0,30}\b(?:in|inside) the (?:oven|booth)/,
     },
     {
       asks: 'how-much',
@@ -215,7 +215,7 @@ export const englishQuestions: QuestionsTyped = {
   stated:
     /^(?!.*\b(?:what|whats|how|hows|when|whens|why|who|where|which|if|whether|ok|enough|too)\b)(?!(?:is|are|am|was|were|does|do|can|could|should|shall|will|would|may|must|isnt|arent|next|max\w*|min\w*|any)\b).*\d ?(?:°|º|degrees|deg\b|percent\b|%|[cf]\b|grams?\b|g\b|kg\b|kilos?\b|pounds?\b|lbs?\b|oz\b|microns\b|mils\b|um\b)|^(?:did|done|finished|got|had) (?:number )?\d|^did (?:[a-z-]*\d+[ ,]*(?:(?:and|thru|to) )?)+(?:with|by|from|out|off|using)\b|^haven'?t (?!(?:i|we|you|they)\b)/,
   readsNow:
-    /^what(?:'?s| is|s) (?:the|our|my) (?:current |latest |last )?(?:dew ?point|humidity|rh|spread|delta ?t)\b|^what.*\b(?:now|today|this (?:morning|afternoon)|in here|at the moment|currently)$/,
+    /^(?:what(?:'?s| is|s| are)|whats) (?:still |now |all )?(?:on hold|released)\b|^what(?:'?s| is|s) (?:the|our|my) (?:current |latest |last )?(?:dew ?point|humidity|rh|spread|delta ?t)\b|^what.*\b(?:now|today|this (?:morning|afternoon)|in here|at the moment|currently)$/,
   joinsAsked: /,? so (?=(?:what|when|how|can|do|should|where|who|is)\b)|, /,
   unfitAir:
     /\btoo (?:damp|humid|muggy|wet|dry|cold|hot|warm|windy|sticky|steamy|chilly)\b|\b(?:in|with) (?:this|such|all this) (?:humidity|damp|heat|cold|weather|air|wind)\b/,

@@ -51,7 +51,7 @@ export const englishTermNames: Readonly<Record<TermId, string>> = {
   rub: 'rub, solvent rub, double rubs',
   coupon: 'coupon, witness, witness coupon',
   release: 'release, released',
-  hold: 'hold, on hold',
+  hold: 'hold, putting on hold',
   deviation: 'deviation, deviations, permission, allowed beforehand, correction, corrections',
   traveller: 'traveller, traveler',
   lead: 'lead, supervisor, crew',

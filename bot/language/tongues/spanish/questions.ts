@@ -142,7 +142,7 @@ export const spanishQuestions: QuestionsTyped = {
     },
     {
       asks: 'where-is',
-      said: /(?:que|cual(?:es)?|cuant[oa]s) (?:piezas? |mezclas? |botes? )?(?:me |nos )?(?:estan?|siguen?|faltan?|quedan?|hay) ?(?:todavia |aun |ya |algo )?(?:sec[oa]s?|mojad[oa]s?|list[oa]s?|pintad[oa]s?|curad[oa]s?|retenid[oa]s?|detenid[oa]s?|abiert[oa]s?|por pintar)\b|que piezas (?:faltan|quedan|hay)|hay algo (?:detenido|retenido)|(?:a ?)?donde\b|(?:que|cuant[oa]s|cual(?:es)?|algo|q)(?: piezas?)?(?: hay| esta| estan| tenemos| tengo| tienen| traemos| traen| traes| llevamos| llevan| metimos| metieron| sigue| siguen| quedan)?(?: todavia| aun| ahorita)? (?:metid[oa]s? )?(?:en|dentro de)(?:l| el| la| los) (?:horno|cabina|taller|curado|cuarto|sala)|(?:que|cuales) (?:se )?estan? (?:curando|horneando)|(?:esta|estan)\b.{0,30}\b(?:en|dentro d)el horno/,
+      said: /(?:que|cual(?:es)?|cuant[oa]s) (?:piezas? |mezclas? |botes? )?(?:me |nos )?(?:estan?|siguen?|faltan?|quedan?|hay) ?(?:todavia |aun |ya |algo )?(?:sec[oa]s?|mojad[oa]s?|humed[oa]s?|en oreo|oreando(?:se)?|list[oa]s?|pintad[oa]s?|en curado|curando(?:se)?|curad[oa]s?|liberad[oa]s?|retenid[oa]s?|detenid[oa]s?|abiert[oa]s?|por pintar)\b|que piezas (?:faltan|quedan|hay)|hay algo (?:detenido|retenido)|(?:a ?)?donde\b|(?:que|cuant[oa]s|cual(?:es)?|algo|q)(?: piezas?)?(?: hay| esta| estan| tenemos| tengo| tienen| traemos| traen| traes| llevamos| llevan| metimos| metieron| sigue| siguen| quedan)?(?: todavia| aun| ahorita)? (?:metid[oa]s? )?(?:en|dentro de)(?:l| el| la| los) (?:horno|cabina|taller|curado|cuarto|sala)|(?:que|cuales) (?:se )?estan? (?:curando|horneando)|(?:esta|estan)\b.{0,30}\b(?:en|dentro d)el horno/,
     },
     {
       asks: 'what-now',

@@ -62,7 +62,7 @@ export const spanishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'on-hold',
-    said: /\b(?:retenid[oa]s?|detenid[oa]s?|en espera por calidad|bloquead[oa]s?|apartad[oa]s?|en cuarentena)\b/,
+    said: /\b(?:retenid[oa]s?|detenid[oa]s?|en (?:espera por calidad|retencion|espera)|bloquead[oa]s?|apartad[oa]s?|en cuarentena)\b/,
   },
   {
     asks: 'details',
