@@ -20,11 +20,12 @@ export function unitsLeftOut(line: string, context: LineContext, strictly: Stric
   if (fault.failed !== 'unit-missing' || !/^[\d.,]+$/.test(fault.token?.text ?? '')) return [];
   // `the last of batch 2`: the number is the pot's.
   const { potNumbered, canNumbered } = context.hearing.every;
-  const isNumbered = [potNumbered, canNumbered].some((numbered) => {
-    const said = numbered.exec(line);
-    return said !== null && said.index > 0 && said[1] === fault.token?.text;
-  });
-  if (isNumbered) return [];
+  const numbered = [potNumbered, canNumbered]
+    .map((each) => each.exec(line))
+    .find((said) => said?.[1] === fault.token?.text);
+  if (numbered !== undefined && numbered !== null && numbered.index > 0) return [];
+  // `mezcla 2`: the order to mix it is the pot's name too.
+  const mayBePot = numbered?.index === 0 && context.batches.some((batch) => `${batch}` === fault.token?.text);
   const reads = (each: string): boolean => strictly(each).kind === 'command';
   const suggestions = thoseThatRead(likelyLines(unread.read, context), reads);
   const isHumid = isHumidity(line, fault.token?.text ?? '', context);
@@ -35,7 +36,7 @@ export function unitsLeftOut(line: string, context: LineContext, strictly: Stric
     const act = strictly(each);
     return act.kind === 'command' && fits(act.command);
   });
-  return would.map((each) => ({ line: each, isSure: would.length === 1 && each === suggestions[0] }));
+  return would.map((each) => ({ line: each, isSure: !mayBePot && would.length === 1 && each === suggestions[0] }));
 }
 
 /** `humidity is at 58`: close before it, and no other figure between. */

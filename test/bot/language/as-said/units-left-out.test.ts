@@ -47,6 +47,8 @@ describe('a unit left out', () => {
     // A pot of 240 g is rare, one of 240 kg is none: it is asked whether it was meant.
     ['metric', ['air 24C 48%'], 'mix 240', ['mix 240g']],
     ['metric', [], 'air 24', ['air 24C', 'air 24%']],
+    // The pot that is there may be meant, by its name.
+    ['metric', begun, 'mix 1', ['mix 1kg']],
   ] as const)(
     'given %s units, when "%s" is said, then each that would do is a tap',
     async (units, before, line, offered) => {
