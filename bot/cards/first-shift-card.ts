@@ -138,6 +138,8 @@ function verbOf(doing: Doing): Verb {
     case 'stir-can':
     case 'use-up':
       return doing.act.command.verb;
+    case 'name-can':
+      return 'received';
     case 'open-can':
       return 'open';
     case 'name-parts':

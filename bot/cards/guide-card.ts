@@ -1,11 +1,14 @@
 // What whoever asks does now: one step, how long, and one thing not to do; and the same in half a line, for the end of a card.
 
+import { isGasSensitive } from '../../core/can/can.ts';
 import type { Component } from '../../core/components.ts';
 import { leastRole, peopleFrom, roleShort } from '../../core/crew/who-may.ts';
+import { isFailed } from '../../core/failed.ts';
 import { firstShiftStep } from '../../core/guide/first-shift.ts';
 import type { Doing, Guidance, Lasts } from '../../core/guide/guidance.ts';
 import { guideAfter, guideFor } from '../../core/guide/guide.ts';
 import { nameIn, nounOf, numberIn, type PersonName, type StreamId } from '../../core/ids.ts';
+import { sheetFor } from '../../core/shop.ts';
 import { minutes, minutesBetween } from '../../core/units.ts';
 import { firstUpper } from '../language/first-upper.ts';
 import { mixTaps } from './board.ts';
@@ -13,6 +16,7 @@ import { type Card, type CardAction, makeCard } from './card.ts';
 import { lineOf, type Telling, tap } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
 import { nextTaps } from './next-taps.ts';
+import { vapourHazard } from './oven-air-card.ts';
 import { sealedInStock } from './sealed-cards.ts';
 
 export function guideCard(telling: Telling, name: PersonName): Card {
@@ -35,6 +39,7 @@ export function guideCard(telling: Telling, name: PersonName): Card {
               ...whoseLines(telling, doing, name),
             ]
           : [],
+      hazards: doing.is === 'act' && doing.act.id === 'cure-oven' ? [vapourHazard(telling)] : [],
       actions: tapsOf(telling, doing),
     },
   );
@@ -79,6 +84,8 @@ function doingOf({ words, figures }: Telling, doing: Doing): string {
       return firstShift.nameParts;
     case 'countersign':
       return firstShift.countersign(doing.by, figures);
+    case 'name-can':
+      return guide.nameCan(material.component[doing.component]);
     case 'open-can':
       return guide.openCan(material.component[doing.component]);
     case 'stir-can':
@@ -150,6 +157,8 @@ export function tapsOf(telling: Telling, doing: Doing): readonly CardAction[] {
       return [tap(telling, 'air', 'air {air-temperature}C {humidity}%')];
     case 'mix':
       return mixTaps(telling);
+    case 'name-can':
+      return nameCanTaps(telling, doing.component);
     case 'open-can':
       return openTaps(telling, doing.component);
     case 'name-parts':
@@ -170,18 +179,24 @@ export function tapsOf(telling: Telling, doing: Doing): readonly CardAction[] {
   }
 }
 
+/** It came in sealed, or its lid comes off now. */
+function nameCanTaps(telling: Telling, component: Component): readonly CardAction[] {
+  const received = tap(telling, 'name-can', `received {can-mass}kg ${letterOf(component)} lot {lot}`);
+  return [received, ...openTaps(telling, component)];
+}
+
+const letterOf = (component: Component): string => (component === 'part-a' ? 'A' : 'B');
+
 /** One that stands sealed by the record; else its label is asked. */
 function openTaps(telling: Telling, component: Component): readonly CardAction[] {
   const [sealed] = sealedInStock(telling).filter((each) => each.component === component);
   if (sealed === undefined) {
-    return [tap(telling, 'open-one', `open ${component === 'part-a' ? 'A' : 'B'} lot {lot} {can-mass}kg`)];
+    return [tap(telling, 'open-one', `open ${letterOf(component)} lot {lot} {can-mass}kg`)];
   }
   const { lot, sheet } = sealed;
-  return [
-    tap(
-      telling,
-      'open-one',
-      lineOf(telling, { command: { verb: 'open', component, lot, sheet }, stance: { is: 'asked' } }),
-    ),
-  ];
+  const shown = sheetFor(telling.shop, sheet);
+  // What air spoils is offered with gas at hand: without it there is nothing to offer.
+  const isWithGas = isFailed(shown) || isGasSensitive({ component, sheet: shown });
+  const command = { verb: 'open', component, lot, sheet, ...(isWithGas && { handling: 'gas' as const }) } as const;
+  return [tap(telling, isWithGas ? 'open-gas' : 'open-one', lineOf(telling, { command, stance: { is: 'asked' } }))];
 }

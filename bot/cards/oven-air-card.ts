@@ -68,7 +68,7 @@ export function ovenCard(telling: Telling, asked: Extract<VapourAsked, { of: 'ov
   });
 }
 
-const vapourHazard = (telling: Telling): Card['hazards'][number] => ({
+export const vapourHazard = (telling: Telling): Card['hazards'][number] => ({
   text: telling.words.session.ovenVapour,
   source: figureSource(telling, 'oven-purge'),
 });
@@ -84,6 +84,10 @@ function noOvenAir(telling: Telling, without: NoOvenAir): string {
       return words.ovenTooHot(without.hottestCelsius, telling.figures);
   }
 }
+
+/** While it can still be done: what is told of the oven once the load is in it comes too late. */
+export const withOvenPurge = (telling: Telling, { next }: PartNow, card: Card): Card =>
+  next().some(({ id }) => id === 'cure-oven') ? { ...card, hazards: [...card.hazards, vapourHazard(telling)] } : card;
 
 /** What went into the oven now, with what else is in it: its vapour, the purge before it, and the air that its fan must move. */
 export function withOvenAir(telling: Telling, { part, sheet }: PartNow, card: Card): Card {

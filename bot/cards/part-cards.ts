@@ -13,6 +13,7 @@ import { lineOf, type Telling, tap } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
 import { cureFacts, cureLines } from './cure-facts.ts';
 import { nextTaps } from './next-taps.ts';
+import { partPhaseTold } from './part-phase.ts';
 import { surfaceFacts, surfaceOfCoat } from './surface-cards.ts';
 
 export const partTaps = (telling: Telling, { next }: PartNow): readonly CardAction[] => nextTaps(telling, next());
@@ -32,8 +33,8 @@ export function heldLines(telling: Telling, { heldBy }: Pick<PartStatus, 'heldBy
 }
 
 /** One of a list of what runs. */
-export const partLine = (telling: Telling, { part, phase, heldBy }: PartStatus): string =>
-  `${part.name}: ${[telling.words.phases[phase.is], ...heldLines(telling, { heldBy })].join('. ')}`;
+export const partLine = (telling: Telling, { part, heldBy }: PartStatus): string =>
+  `${part.name}: ${[partPhaseTold(telling, part), ...heldLines(telling, { heldBy })].join('. ')}`;
 
 export function partCard(
   telling: Telling,

@@ -34,7 +34,7 @@ import { gasesCard } from './gases-card.ts';
 import { addReply, caughtReply, coverReply, emptiedReply, weighReply } from './material-reply.ts';
 import { monitorCard } from './monitor-card.ts';
 import { notedFacts } from './noted-facts.ts';
-import { withOvenAir } from './oven-air-card.ts';
+import { withOvenAir, withOvenPurge } from './oven-air-card.ts';
 import { coatedCard, curingCard, dryCard, partCard, takenOutCard } from './part-cards.ts';
 import { airCard } from './place-cards.ts';
 import { type Act, doneTitle, onBatch, onCan, onPart, touchedBatch, touchedParts } from './recorded-act.ts';
@@ -134,7 +134,7 @@ const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
   },
   prep: onPart(preparedCard),
   coat: onPart(coatedCard),
-  dry: onPart(dryCard),
+  dry: onPart((telling, status) => withOvenPurge(telling, status, dryCard(telling, status))),
   cure: onPart((telling, part, { command }) =>
     withOvenAir(
       telling,

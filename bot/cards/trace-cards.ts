@@ -26,6 +26,7 @@ import { lidFacts } from './lid-lines.ts';
 import { nextTaps } from './next-taps.ts';
 import { papersLines } from './papers-lines.ts';
 import { heldLines } from './part-cards.ts';
+import { partPhaseTold } from './part-phase.ts';
 import { sealedLine } from './sealed-cards.ts';
 import { speedLines } from './speed-lines.ts';
 import { surfaceOnPaper } from './surface-asked.ts';
@@ -117,7 +118,11 @@ export function lotTraceCard(telling: Telling, trace: LotTrace): Card {
       ...trace.parts.map(({ name, phase }) => {
         const part = telling.shop.parts.get(name);
         const held = part === undefined ? [] : heldLines(telling, partStatus(telling, part));
-        return records.partStands(name, [phaseOf(telling, phase), ...held], telling.figures);
+        return records.partStands(
+          name,
+          [part === undefined ? phaseOf(telling, phase) : partPhaseTold(telling, part), ...held],
+          telling.figures,
+        );
       }),
     ],
     actions: trace.parts.slice(0, 3).map(({ name }) => traceTap(telling, name)),

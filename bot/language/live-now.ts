@@ -24,5 +24,13 @@ export interface LiveNow {
     /** By which its parts were coated so far. */
     readonly method?: Method;
   }[];
+  /** Cans that stand sealed: so many of a lot. */
+  readonly sealed?: readonly SealedLot[];
   readonly cans: readonly { readonly number: CanNumber; readonly isLidOff: boolean; readonly component?: 'A' | 'B' }[];
+}
+
+export interface SealedLot {
+  readonly component: 'A' | 'B';
+  readonly lot: string;
+  readonly left: number;
 }

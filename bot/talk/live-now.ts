@@ -3,11 +3,14 @@
 import { phaseOf } from '../../core/batch/batch.ts';
 import { gasState } from '../../core/can/can-stock.ts';
 import { methodLikely } from '../../core/coats-waiting.ts';
+import type { Component } from '../../core/components.ts';
 import { known } from '../../core/known.ts';
 import { phaseOfPart } from '../../core/part/part.ts';
 import { liveBatches, liveCans, liveParts, type Shop } from '../../core/shop.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { LiveNow } from '../language/live-now.ts';
+
+const letterOf = (component: Component) => (component === 'part-a' ? 'A' : 'B');
 
 export const liveNow = (shop: Shop, now: EpochMs): LiveNow => ({
   parts: liveParts(shop).map((part) => {
@@ -20,8 +23,11 @@ export const liveNow = (shop: Shop, now: EpochMs): LiveNow => ({
     grams: batch.plannedGrams,
     ...known({ method: methodLikely(shop, batch) }),
   })),
+  sealed: shop.crew.sealed
+    .filter(({ left }) => left > 0)
+    .map(({ component, lot, left }) => ({ component: letterOf(component), lot, left })),
   cans: liveCans(shop).map((can) => ({
-    ...{ number: can.number, component: can.component === 'part-a' ? ('A' as const) : ('B' as const) },
+    ...{ number: can.number, component: letterOf(can.component) },
     isLidOff: gasState(can, now).is === 'lid-off',
   })),
 });

@@ -21,7 +21,9 @@ export function firstShiftStep(moment: Moment, name: PersonName): Guidance | und
     const doing = { is: 'countersign', person: name, by: by.length === 0 ? [name] : by } as const;
     return { doing, lasts: { by: 'nothing' }, never: { is: 'take-out-unproved' }, weight: 'last' };
   }
-  const lacksParts = step.doing.is === 'mix' && liveParts(moment.shop).every(({ coats }) => coats.length > 0);
+  const lacksParts =
+    (step.doing.is === 'mix' || step.doing.is === 'name-can') &&
+    liveParts(moment.shop).every(({ coats }) => coats.length > 0);
   return lacksParts ? { ...step, doing: { is: 'name-parts' } } : step;
 }
 

@@ -18,6 +18,8 @@ export type Doing =
   | { readonly is: 'use-up'; readonly act: NextAct<NextActId> }
   /** None of it is open. */
   | { readonly is: 'open-can'; readonly component: Component }
+  /** No can of it is known, neither open nor sealed. */
+  | { readonly is: 'name-can'; readonly component: Component }
   /** It was opened and is not stirred up. */
   | { readonly is: 'stir-can'; readonly can: CanNumber; readonly act: NextAct<NextActId> };
 

@@ -1,7 +1,9 @@
 // The one step that this person does now, of all that runs in the shop; or of one thing alone, for the last line of its card.
 
-import type { Can } from '../can/can.ts';
+import { type Can, isGasSensitive } from '../can/can.ts';
+import { components } from '../components.ts';
 import { alarmsOn } from '../crew/open-alarms.ts';
+import { isFailed } from '../failed.ts';
 import {
   batchStream,
   canStream,
@@ -15,7 +17,7 @@ import {
 } from '../ids.ts';
 import type { Moment } from '../next-acts.ts';
 import { standing } from '../settled.ts';
-import { airServingIn, liveBatches, liveCans, liveParts, openSessions } from '../shop.ts';
+import { airServingIn, liveBatches, liveCans, liveParts, openSessions, sheetFor } from '../shop.ts';
 import { statusOf } from '../status.ts';
 import { canGuidance } from './can-guidance.ts';
 import { firstOf, type Guidance } from './guidance.ts';
@@ -29,7 +31,7 @@ export function guideFor(
   name: PersonName,
   isWanted: (stream: StreamId) => boolean = () => true,
 ): Guidance {
-  return stayingOut(moment) ?? firstOf(ofAll(moment, name, isWanted)) ?? mixing;
+  return stayingOut(moment) ?? firstOf(ofAll(moment, name, isWanted)) ?? toMix(moment);
 }
 
 /** While an alarm is on, wherever, nobody is led on in the work. */
@@ -113,6 +115,18 @@ function airGuidance({ shop, now }: Moment): readonly Guidance[] {
   ];
 }
 
-const mixing: Guidance = {
-  ...{ doing: { is: 'mix' }, lasts: { by: 'nothing' }, never: { is: 'mix-too-much' }, weight: 'idle' },
-};
+/** Of what is in cans that are known. A crew that mixes and keeps no record of its cans is asked for none. */
+function toMix({ shop }: Moment): Guidance {
+  const idle = { lasts: { by: 'nothing' }, weight: 'idle' } as const;
+  const known = [...liveCans(shop), ...shop.crew.sealed.filter(({ left }) => left > 0)];
+  const lacking = components.find((component) => !known.some((can) => can.component === component));
+  const keepsNone = shop.cans.size === 0 && shop.crew.sealed.length === 0 && shop.batches.size > 0;
+  if (lacking === undefined || keepsNone) return { ...idle, doing: { is: 'mix' }, never: { is: 'mix-too-much' } };
+  const sheet = sheetFor(shop);
+  const needsGas = isFailed(sheet) || isGasSensitive({ component: lacking, sheet });
+  return {
+    ...idle,
+    doing: { is: 'name-can', component: lacking },
+    never: { is: needsGas ? 'open-without-gas' : 'pour-unweighed' },
+  };
+}

@@ -8,6 +8,7 @@ export type Lesson =
   | 'read-air'
   | 'name-parts'
   | 'mix'
+  | 'name-can'
   | 'open-can'
   | 'stir-can'
   | 'weigh'
@@ -58,6 +59,7 @@ export const keepInMind: readonly Lesson[] = [
     'cure',
     'read-air',
     'name-parts',
+    'name-can',
   ] as const),
 ];
 
@@ -75,6 +77,7 @@ export function lessonOf(doing: Doing): Lesson | undefined {
     case 'read-air':
     case 'name-parts':
     case 'mix':
+    case 'name-can':
     case 'open-can':
     case 'stir-can':
     case 'countersign':

@@ -12,6 +12,7 @@ import type { CardAction, CardFact } from '../card.ts';
 import type { Telling } from '../card-context.ts';
 import { nextTaps } from '../next-taps.ts';
 import { heldLines, partFacts, partTaps } from '../part-cards.ts';
+import { partPhaseTold } from '../part-phase.ts';
 import { sessionState } from '../session-lines.ts';
 
 export interface ThingTold {
@@ -35,7 +36,7 @@ export function thingTold(telling: Telling, thing: ThingMeant): ThingTold | unde
       const status = statusOf.part(telling, thing.part);
       return {
         name: thing.part.name,
-        phase: telling.words.phases[status.phase.is],
+        phase: partPhaseTold(telling, thing.part),
         clocks: clocksTold(telling, status.clocks),
         facts: partFacts(telling, status),
         lines: heldLines(telling, status),

@@ -8,6 +8,7 @@ import { minutesBetween } from '../../../core/units.ts';
 import { makeBoard } from '../board.ts';
 import { type Card, makeCard } from '../card.ts';
 import type { Telling } from '../card-context.ts';
+import { partPhaseTold } from '../part-phase.ts';
 import { tapsThatAsk, thingTold } from './things-told.ts';
 import { whoDidCard } from './who-did-card.ts';
 
@@ -80,9 +81,10 @@ function partPlace(telling: Telling, part: Part, others: readonly ThingMeant[]):
 }
 
 /** In its cure it stands somewhere; else its phase is all that is known. */
-function whereOf({ words, figures }: Telling, part: Part): string {
+function whereOf(telling: Telling, part: Part): string {
+  const { words, figures } = telling;
   const phase = phaseOfPart(part);
-  if (phase.is !== 'curing') return words.phases[phase.is];
+  if (phase.is !== 'curing') return partPhaseTold(telling, part);
   const { way, run } = phase.cure;
   return words.asked.since(words.asked.cureWay[way], run.from, figures);
 }

@@ -6,7 +6,8 @@ import { withoutAccents } from '../typed/without-accents.ts';
 import { amountAt, countAt, lastDayAt, type Reader, timeAt } from './label-figures.ts';
 import type { LabelKind, LabelPhrase } from './label-table.ts';
 
-export type Label = Printed & Spoken;
+export type Label = Printed &
+  Spoken & { /** Where in the line each part is named. */ readonly starts: readonly number[] };
 
 interface Printed {
   readonly components: ReadonlySet<string>;
@@ -51,6 +52,7 @@ export function labelIn(line: string, context: LineContext): Label | undefined {
     return /[,;:.!|]/.test(line.slice(from, found[at + 1]?.index ?? line.length));
   };
   const values: Value[] = [];
+  const starts: number[] = [];
   // What is said in one breath, from one figure or break to the next.
   const runs: Said[][] = [[]];
   for (let at = 0; at < pieces.length; ) {
@@ -59,12 +61,13 @@ export function labelIn(line: string, context: LineContext): Label | undefined {
     const value = valueAt(on, phrase, behind) ?? valueAt(on, undefined, at);
     const to = value?.to ?? Math.max(behind, at + 1);
     const typed = pieces.slice(at, to).join(' ');
+    if (value !== undefined && 'component' in value) starts.push(found[at]?.index ?? 0);
     if (value !== undefined) values.push(value);
     else if (/[\p{L}\d]/u.test(typed)) runs.at(-1)?.push({ typed, of: phrase?.of });
     if (value !== undefined || isOfAct(phrase?.of) || isBreak(to - 1)) runs.push([]);
     at = to;
   }
-  return { ...ofValues(values), ...ofRuns(runs) };
+  return { ...ofValues(values), ...ofRuns(runs), starts };
 }
 
 export const isOfAct = (of: LabelKind | undefined): boolean => of === 'asOpen' || of === 'asReceived';

@@ -2,12 +2,16 @@
 // said, else it may be opened or booked in: a tap each. Which of A and B it is stands on it, or nothing is made of it.
 
 import type { Plainly } from '../as-said/as-said.ts';
+import { actsJoint } from '../lines-apart.ts';
 import type { LineContext } from '../reading.ts';
 import { onlyAsksOrDenies } from '../slots-heard/slots-heard.ts';
 import { isoLocal } from '../times/wall-clock.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
-import type { Strictly, Understood } from '../understood.ts';
-import { isOfAct, type Label, labelIn, type Said } from './label-read.ts';
+import { asTaps, type Strictly, type Understood } from '../understood.ts';
+import { isGasThere, spoken } from './gas-there.ts';
+import { type Label, labelIn } from './label-read.ts';
+import { mayBeSealedOpened, saysNothing, sealedOpened } from './sealed-opened.ts';
+import { severalIn } from './several-labels.ts';
 
 export function labelSaid(
   line: string,
@@ -30,8 +34,7 @@ export function labelSaid(
   return longest.length === 0 ? undefined : { is: 'likely', lines: longest };
 }
 
-const linesOf = (said: Understood | undefined): readonly string[] =>
-  said === undefined ? [] : said.is === 'sure' ? [said.line] : said.lines;
+const linesOf = (said: Understood | undefined): readonly string[] => (said === undefined ? [] : asTaps(said).lines);
 
 /** Before anything is looked at more nearly. */
 const namesLot = (line: string, { hearing }: LineContext): boolean =>
@@ -40,16 +43,22 @@ const namesLot = (line: string, { hearing }: LineContext): boolean =>
     .some((word) => hearing.labelled.byFirst.get(word.toLowerCase())?.some(({ of }) => of === 'lot'));
 
 const mayBeLabel = (line: string, context: LineContext): boolean =>
-  namesLot(line, context) || /\b[AB]-\w*\d|\d\s?(?:kg|lb|g)\b/i.test(line);
+  namesLot(line, context) || mayBeSealedOpened(line, context) || /\b[AB]-\w*\d|\d\s?(?:kg|lb|g)\b/i.test(line);
 
 function ofLabel(line: string, context: LineContext, strictly: Strictly): Understood | undefined {
   const label = labelIn(line, context);
   if (label === undefined || onlyAsksOrDenies(spoken(label.talk), context)) return undefined;
+  const each = severalIn(line, label, context);
+  if (each !== undefined) return ofSeveral(line, each, context, strictly);
+  return ofOne(line, label, context, strictly) ?? sealedOpened(line, label, context, strictly);
+}
+
+function ofOne(line: string, label: Label, context: LineContext, strictly: Strictly): Understood | undefined {
   const { rest, says } = label;
-  const told = toldIn(label);
+  const told = toldIn(label) ?? goneOn(line, context);
   if (!isLabel(label, told)) return undefined;
   // `is A lot 7731 open`: what is no whole label may be asked.
-  if (!isWhole(label) && (told !== 'open' || onlyAsksOrDenies(line, context))) return undefined;
+  if (!isWhole(label) && (told === undefined || onlyAsksOrDenies(line, context))) return undefined;
   const sheet = context.sheetIds.find((id) => rest.join('-').toLowerCase().includes(id));
   const others = sheet === undefined ? rest : rest.filter((word) => !sheet.split('-').includes(word.toLowerCase()));
   const acts = told === undefined ? (['open', 'received'] as const) : [told];
@@ -61,10 +70,39 @@ function ofLabel(line: string, context: LineContext, strictly: Strictly): Unders
     .filter((each) => strictly(each).kind === 'command');
   const [first, ...more] = lines;
   if (first === undefined) return undefined;
+  const isGoneOn =
+    told !== undefined && goneOn(line, context) === told && others.every((word) => saysNothing(word, context));
   const isSaid = says.has(told === 'received' ? 'asReceived' : 'asOpen');
-  return more.length === 0 && isSaid && !isGasUnclear && isTalkOf(told, line, others, context)
+  return more.length === 0 && !isGasUnclear && (isGoneOn || (isSaid && isTalkOf(told, line, others, context)))
     ? { is: 'sure', line: first }
     : { is: 'likely', lines };
+}
+
+/** What is told of one is told of all, or they are taps: all opened, or all booked in. */
+function ofSeveral(
+  line: string,
+  labels: readonly Label[],
+  context: LineContext,
+  strictly: Strictly,
+): Understood | undefined {
+  const each = labels.map((label) => ofOne(line, label, context, strictly));
+  const lines = each.flatMap((one) => (one?.is === 'sure' ? [one.line] : []));
+  if (lines.length === each.length) return { is: 'several', lines };
+  const taps = each.map(linesOf);
+  const ways = (['open', 'received'] as const).flatMap((act) => {
+    const all = taps.flatMap((one) => one.find((way) => way.startsWith(act)) ?? []);
+    return all.length === each.length ? [all.join(actsJoint)] : [];
+  });
+  return ways.length === 0 ? undefined : { is: 'likely', lines: ways };
+}
+
+/** `and B lot 8820 too`: as the can before it. */
+function goneOn(line: string, { last, hearing: { said } }: LineContext): Act | undefined {
+  const words = withoutAccents(line.toLowerCase()).split(/[\s,.!]+/);
+  const goesOn =
+    said.joints.has(words[0] ?? '') || said.lists.sameFor.ends.has(words.findLast((word) => word !== '') ?? '');
+  const before = goesOn ? last?.().said()?.line?.split(' ')[0] : undefined;
+  return before === 'open' || before === 'received' ? before : undefined;
 }
 
 /** Which of them was done, where it was said; nobody opens several at once. */
@@ -88,26 +126,6 @@ function isTalkOf(
   if (others.length === 0) return true;
   const [top] = weighed.weigh(line);
   return others.length <= mostOthers && top !== undefined && top.meaning === act && top.share >= surely;
-}
-
-const spoken = (said: readonly Said[]): string => said.map(({ typed }) => typed).join(' ');
-
-/** `argon on`, `nitrogen bottle next to me`: all that is said with it says so. */
-function isGasThere({ ofGas }: Label, context: LineContext): boolean {
-  const { said, labelled, weighed } = context.hearing;
-  if (onlyAsksOrDenies(spoken(ofGas), context)) return false;
-  return ofGas.every(({ typed, of }) => {
-    if (isOfAct(of) || of === 'gas') return true;
-    return withoutAccents(typed.toLowerCase())
-      .split(' ')
-      .every(
-        (word) =>
-          said.light.has(word) ||
-          said.joints.has(word) ||
-          labelled.gasThere.has(word) ||
-          weighed.isWordOf(word, 'open'),
-      );
-  });
 }
 
 /** A lot and its part, and nothing twice. */

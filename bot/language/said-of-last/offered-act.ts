@@ -19,8 +19,12 @@ export const offeredAct: Understands = (line, context, strictly) => {
   if (line.endsWith('?') || line.length > longestAnswer || !namesNothing(line, context)) return undefined;
   const open = context.last?.().open ?? [];
   const likely = context.hearing.weighed.weigh(line).filter(({ share }) => share >= leastShare);
+  const letters = lettersIn(line);
   const lines = open.flatMap((each) =>
-    fieldsOf(each.line).length === 0 && likely.some(({ meaning }) => meaning === actOfLine(each.line))
+    fieldsOf(each.line).length === 0 &&
+    // `opened A` is no tap that opens B.
+    letters.every((letter) => lettersIn(each.line).includes(letter)) &&
+    likely.some(({ meaning }) => meaning === actOfLine(each.line))
       ? [each.line]
       : [],
   );
@@ -39,3 +43,5 @@ function namesNothing(line: string, context: LineContext): boolean {
     !isUnsaid(pieces, claimed(pieces, said), said)
   );
 }
+
+const lettersIn = (line: string): readonly string[] => line.match(/\b[AB]\b/g) ?? [];

@@ -4,6 +4,7 @@
 import type { LiveNow } from '../live-now.ts';
 import type { LineContext } from '../reading.ts';
 import { type ActRow, actRows } from '../slots-heard/act-rows.ts';
+import { cansLettered } from '../slots-heard/cans-lettered.ts';
 import { figuresFor } from '../slots-heard/figures-for.ts';
 import { holdsLost } from '../slots-heard/lost.ts';
 import { mayBeOtherwise } from '../slots-heard/may-be-otherwise.ts';
@@ -51,7 +52,7 @@ export function actOfNothingHere(line: string, context: LineContext, strictly: S
   const manner = row.takes?.includes('method') === true ? methods.slice(0, 1) : [];
   const lineOf = (thing: string): string =>
     [verb, thing, way, ...figures.texts, ...manner].filter((word) => word !== '').join(' ');
-  const things = thingsOf(row, live).slice(0, mostThings);
+  const things = thingsOf(row, { ...live, cans: cansLettered(pieces, live.cans) }).slice(0, mostThings);
   return things.length === 0
     ? { is: 'alone', line: lineOf('') }
     : { is: 'of-each', lines: things.map((number) => lineOf(String(number))) };

@@ -6,6 +6,7 @@ import type { LineContext } from '../reading.ts';
 import type { SaidAct } from '../tongues/said-words.ts';
 import type { Clause } from './clause.ts';
 import { potsWeighed } from './each-its-own.ts';
+import type { Claim } from './phrases.ts';
 import { wordOf } from './piece.ts';
 import { partsNumbered } from './things.ts';
 
@@ -34,6 +35,7 @@ function actsIn({ pieces, claims }: Clause, context: LineContext): readonly Said
     if (phaseIn(pieces, context) === 'dry' && pieces.some((piece) => piece.is === 'place' && piece.place === 'oven')) {
       return ['cure oven'];
     }
+    if (isCleaned({ pieces, claims }, context)) return ['prep wiping', 'prep grease-off'];
     const isWarm = figures.has('temperature') || isInDegrees(pieces) || (hasNumber && isReading);
     if (isWarm) return phaseIn(pieces, context) === 'curing' ? ['temp'] : ['surface', 'temp'];
     return [];
@@ -80,6 +82,18 @@ function namesInCure(pieces: Clause['pieces'], { live }: LineContext): boolean {
   if (now === undefined) return false;
   const named = pieces.flatMap((piece) => (piece.is === 'parts' ? piece.names : partsNumbered(piece, now)));
   return named.length === 1 && now.parts.some(({ name, phase }) => name === named[0] && phase === 'curing');
+}
+
+/** `cleaned bracket-1`, which is bare: no gear, and how it was cleaned is left to be said. */
+function isCleaned({ pieces, claims }: Pick<Clause, 'pieces' | 'claims'>, context: LineContext): boolean {
+  const { weighed } = context.hearing;
+  const isOpen = (claim: Claim | undefined): boolean =>
+    claim === undefined || (claim.is === 'act' && claim.act === 'flush');
+  return (
+    phaseIn(pieces, context) === 'bare' &&
+    !pieces.some(({ is }) => is === 'method' || is === 'figure' || is === 'batch') &&
+    pieces.some((piece, i) => isOpen(claims[i]) && weighed.isWordOf(wordOf(piece) ?? '', 'prep wiping'))
+  );
 }
 
 /** `b1 1200/1197`: two weights of a pot that waits for them. */

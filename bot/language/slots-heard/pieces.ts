@@ -6,6 +6,7 @@ import { adhesionRatings, type SurfaceGrade, surfaceGrades } from '../../../core
 import type { CanNumber, PartName } from '../../../core/ids.ts';
 import type { LiveNow } from '../live-now.ts';
 import { onceALine } from '../once-a-line.ts';
+import { partRanked } from '../parts-ranked.ts';
 import { partsAt } from '../parts-said/parts-at.ts';
 import { type PartsAt, partsInLine } from '../parts-said/parts-in-line.ts';
 import { partsKnown } from '../parts-said/parts-known.ts';
@@ -123,7 +124,9 @@ function numberedAt(tokens: readonly Token[], at: number, { hearing, batches, li
 
 function rankedAt(tokens: readonly Token[], at: number, context: LineContext): Found | undefined {
   const pot = potRanked(tokens, at, context);
-  return pot && { piece: { is: 'batch', number: pot.number }, to: pot.to };
+  if (pot !== undefined) return { piece: { is: 'batch', number: pot.number }, to: pot.to };
+  const part = partRanked(tokens, at, context);
+  return part && { piece: { is: 'one-of', names: [part.name] }, to: part.to };
 }
 
 /** `can A`, where one such stands open. */

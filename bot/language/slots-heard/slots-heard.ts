@@ -97,12 +97,14 @@ function ofOneAct(
   context: LineContext,
 ): Understood | undefined {
   if (clauses.length < 2) return undefined;
-  const each = eachHeard(clauses, context).flatMap((made) => made.slice(0, 1));
+  const heard = eachHeard(clauses, context);
+  const each = withoutDryOfPrepared(heard.flatMap((made) => made.slice(0, 1)));
   const heads = new Set(each.flatMap(({ ways }) => ways.flat()).map(headOf));
   const [first] = each;
-  if (each.length < 2 || heads.size !== 1 || first === undefined) return undefined;
-  const prepared = preparedIn(each, clauses.length);
+  if (heads.size !== 1 || first === undefined) return undefined;
+  const prepared = heard.every(({ length }) => length > 0) ? preparedIn(each) : undefined;
   if (prepared !== undefined) return prepared;
+  if (each.length < 2) return undefined;
   const [whole] = likeliestIn({ pieces, claims }, undefined, context);
   const isSame = whole?.one.ways.flat().every((line) => heads.has(headOf(line))) === true;
   return isSame && whole !== undefined
@@ -110,10 +112,19 @@ function ofOneAct(
     : undefined;
 }
 
+/** `wiped all three, they are clean and dry`: what was prepared in the same breath has no film to touch. */
+function withoutDryOfPrepared(each: readonly Composed[]): readonly Composed[] {
+  const isOf = (verb: string, { ways }: Composed): boolean => ways.flat().every((line) => line.startsWith(`${verb} `));
+  const prepared = new Set(each.flatMap((one) => (isOf('prep', one) ? one.parts : [])));
+  return each.filter(
+    (one) => !(isOf('dry', one) && one.parts.length > 0 && one.parts.every((part) => prepared.has(part))),
+  );
+}
+
 /** `wiped impeller 1 down, no grease left`: how it was prepared, and what came off of it. */
-function preparedIn(each: readonly Composed[], clauses: number): Understood | undefined {
+function preparedIn(each: readonly Composed[]): Understood | undefined {
   const lines = each.flatMap(({ ways }) => (ways.length === 1 ? (ways[0] ?? []) : []));
-  if (lines.length !== clauses || !lines.every((line) => line.startsWith('prep '))) return undefined;
+  if (lines.length !== each.length || !lines.every((line) => line.startsWith('prep '))) return undefined;
   const line = [...new Set(lines.flatMap((one) => one.split(' ')))].join(' ');
   return each.every(({ isSure }) => isSure) ? { is: 'sure', line } : { is: 'likely', lines: [line] };
 }
@@ -144,7 +155,8 @@ export function isPhrased(line: string, alarms: readonly Alarm[], context: LineC
 
 function eachHeard(clauses: readonly Clause[], context: LineContext): readonly (readonly Composed[])[] {
   let before: Before | undefined;
-  return clauses.map((clause) => {
+  return clauses.map((clause, i) => {
+    before ??= namedBehind(clause, clauses[i + 1], context);
     const madeOf = (acts: readonly SaidAct[]) => acts.flatMap((act) => composed(act, clause, before, context) ?? []);
     const ofPot = madeOf(clause.acts);
     // `le quité la tapa al 3`: no pot has this number, a can has.
@@ -171,6 +183,19 @@ function impliedBy(
 }
 
 const untaken = (one: Composed): Composed => ({ ...one, isSure: false });
+
+/** `degreased and wiped all three`: what the next clause names is of both, where both are done to the same. */
+function namedBehind(clause: Clause, next: Clause | undefined, context: LineContext): Before | undefined {
+  const [act, ...others] = clause.acts;
+  const [nextAct, ...more] = next?.acts ?? [];
+  if (act === undefined || nextAct === undefined || next === undefined || others.length + more.length > 0)
+    return undefined;
+  const isAlike = actRows[act].on === 'parts' && actRows[act].parts?.join() === actRows[nextAct].parts?.join();
+  const says = clause.claims.some((claim) => claim?.is === 'many' || claim?.is === 'pronoun');
+  if (!isAlike || says || clause.pieces.some(({ is }) => is !== 'word')) return undefined;
+  const named = composed(nextAct, next, undefined, context);
+  return named?.ways.length === 1 && named.parts.length > 0 ? { parts: named.parts } : undefined;
+}
 
 /** Of several clauses each has its own words: what they weigh for stands ahead of what was made of a word of them. */
 function withLikelier(

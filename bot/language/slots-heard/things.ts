@@ -6,6 +6,7 @@ import type { LiveNow } from '../live-now.ts';
 import { manyMeant } from '../parts-said/many-said.ts';
 import { partsKnown } from '../parts-said/parts-known.ts';
 import type { ActRow } from './act-rows.ts';
+import { cansLettered } from './cans-lettered.ts';
 import type { ManyIn } from './many-in.ts';
 import type { Piece } from './piece.ts';
 
@@ -103,7 +104,9 @@ function partsOf(heard: Heard): Things | undefined {
     const all = withoutLeftOut(whole, pieces);
     if (all === undefined) return undefined;
     const meant = manyMeant(many ?? { many: 'all' }, all, heard.namedLast());
-    if (meant.length > 0) return told(meant.slice(0, 3), true);
+    // `all three are dry`, where there are these three and no other part: none but they can be meant.
+    const isCounted = many?.count === all.length && all.length > 1 && all.length === live.parts.length;
+    if (meant.length > 0) return told(meant.slice(0, 3), !isCounted);
     // `both`, where there are not two: it is none of them alone.
     if (many?.count !== undefined) return undefined;
   }
@@ -237,8 +240,9 @@ function canOf({ pieces, live, used, row, many }: Heard): Things | undefined {
     used.add(bare);
     return told([bare.value]);
   }
-  if (many !== undefined && live.cans.length > 1) return eachOf(live.cans, many);
-  const open = live.cans.filter(({ isLidOff }) => isLidOff);
+  const cans = cansLettered(pieces, live.cans);
+  if (many !== undefined && cans.length > 1) return eachOf(cans, many);
+  const open = cans.filter(({ isLidOff }) => isLidOff);
   return row.on === 'can' && open.length === 1 && open[0] !== undefined
     ? { ...told([open[0].number]), isUnnamed: true }
     : undefined;

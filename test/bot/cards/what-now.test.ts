@@ -5,6 +5,7 @@ import { talkAfter } from './session-talk.ts';
 
 const opened = ['open A lot 7731 5kg exp 2026-12 gas', 'open B lot 8820 5kg exp 2026-12'];
 const read = 'air 24C 48%';
+const received = 'received 5kg A lot 7731';
 const mixed = [read, 'mix 2.4kg'];
 const stirred = [...mixed, ...opened, 'prestir 2', 'prestir 3', 'wait 3m'];
 const weighed = [read, 'mix 2.4kg', 'weigh 1 1201g 1198g'];
@@ -23,7 +24,9 @@ const asked = async (lines: readonly string[], line = 'what now') => {
 describe('what now', () => {
   it.each<readonly [string, readonly string[], string, RegExp, RegExp]>([
     ['nothing', [], 'Read the air', /serves for 4 h/, /air that nobody has read/],
-    ['air', [read], 'Mix a batch', /No clock/, /more than goes on before its pot life ends/],
+    ['air, and no can known', [read], 'Read me the label of a can of Part A', /No clock/, /lid off without gas/],
+    ['one can', [read, received], 'Read me the label of a can of Part B', /No clock/, /not weighed/],
+    ['cans that stand sealed', [read, received, 'received 5kg B lot 8820'], 'Mix a batch', /No clock/, /pot life ends/],
     ['a mix', mixed, 'Batch 1: open a can of Part A', /No clock/, /lid off without gas/],
     ['an open can', [...mixed, ...opened], 'Batch 1: stir can 2 up', /No clock/, /pour from it before it is stirred/],
     ['stirred cans', stirred, 'Batch 1: weigh Part A', /mixing takes 1 h 42 min/, /not weighed/],
@@ -81,6 +84,27 @@ describe('what now', () => {
     expect(told.lines[2]).toMatch(never);
   });
 
+  it('given a crew that keeps no record of its cans, once it has mixed, then it is asked for none', async () => {
+    expect(
+      (await asked([...coated, 'empty 1 0g', 'flush 1 brush', 'wait 20m', 'dry impeller-7', 'cure impeller-7 room']))
+        .lines[0],
+    ).not.toContain('label');
+  });
+
+  it('given a dry film, then what the oven must do before it is heated is told before the part is in it', async () => {
+    const { say } = await talkAfter(...inOven.slice(0, -2));
+    expect((await say('dry impeller-7')).text).toContain('before the oven is heated its fan blows');
+    expect((await say('what now')).text).toContain('before the oven is heated its fan blows');
+  });
+
+  it('given a part that was prepared, then it is told so until its coat', async () => {
+    const { say } = await talkAfter('part rail-2');
+    expect((await say('now')).card.lines).toContain('rail-2: bare');
+    await say('prep rail-2 wiping');
+    expect((await say('now')).card.lines).toContain('rail-2: prepared, not coated');
+    expect((await say('where is rail-2')).card.title).toContain('prepared, not coated');
+  });
+
   it('given a bare question mark, then it is asked the same', async () => {
     expect(await asked(mixed, '?')).toEqual(await asked(mixed));
     expect(await asked(mixed, '???')).toEqual(await asked(mixed));
@@ -110,7 +134,7 @@ describe('what now', () => {
 
 describe('the last line of a card', () => {
   it.each([
-    ['air 24C 48%', [], 'Next: Mix a batch.'],
+    ['air 24C 48%', [], 'Next: read me the label of a can of Part A, sealed or open.'],
     ['mix 2.4kg', [read], 'Next: open a can of Part A.'],
     ['weigh 1 1201g 1198g', mixed, 'Leave the stirrer on: do not filter or coat before 09:42.'],
     ['filter 1', inUse.slice(0, -1), 'Next: coat the parts.'],

@@ -37,6 +37,38 @@ describe('many parts by one word', () => {
     },
   );
 
+  const three = ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1201g 1198g', 'part hub-1 hub-2 hub-3'];
+  const wet = [...three, 'coat hub-1 hub-2 hub-3 1 brush already', 'wait 20m'];
+
+  it.each([
+    ['all three touch dry', wet, sprayCrew, 'hub-1: dry to the touch'],
+    ['ya secaron las tres', wet, spanish, 'hub-1: película seca al tacto'],
+    ['put all three in the oven', [...wet, 'dry hub-1 hub-2 hub-3'], sprayCrew, 'hub-1: in cure'],
+    ['I degreased all three', three, sprayCrew, 'hub-1: prepared'],
+  ] as const)(
+    'given there are three in all and no other part, when "%s" is said, then it is taken',
+    async (said, lines, crew, told) => {
+      const answer = await (await talkBehind(lines, crew)).say(said);
+      expect(answer.recorded).toBe(true);
+      expect(answer.card.title).toContain(told);
+      expect(answer.card.title).toContain('hub-3');
+    },
+  );
+
+  it.each(['all four are dry', 'are all three dry', 'all three should be dry', 'not all three are dry'])(
+    'given there are three in all, when "%s" is said, then nothing is recorded',
+    async (said) => {
+      expect((await (await talkBehind(wet)).say(said)).recorded).toBe(false);
+    },
+  );
+
+  it('given a part by its order behind two that were coated, then it is the one tap', async () => {
+    const talk = await talkBehind([...three, 'wait 103m', 'filter 1', 'brushed hub-1', 'hub-2 brushed as well']);
+    const { card, recorded } = await talk.say('3rd one done too');
+    expect(recorded).toBe(false);
+    expect(card.actions.map(({ line }) => line)).toEqual(['coat hub-3 1 brush']);
+  });
+
   it('given only one is in the oven, when both are said to read 90, then none of them is taken for two', async () => {
     const talk = await talkBehind([...coated, 'dry impeller-1 already', 'cure impeller-1 oven 90C already']);
     const answer = await talk.say('both in the oven are at 90');

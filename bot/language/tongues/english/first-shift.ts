@@ -26,6 +26,10 @@ const lessons: Readonly<Record<Lesson, Taught>> = {
     how: 'name any other part first; then say how much in all (plan works it out). A and B are worked out for you.',
     why: 'mix that is not used within its pot life is waste.',
   },
+  'name-can': {
+    how: 'part, lot and size as its label has them, and whether it is sealed or open.',
+    why: 'its lot tells later what went on the part.',
+  },
   'open-can': {
     how: 'read lot and size off its label; what air spoils is opened with gas at hand.',
     why: 'once its lid is off it does not keep for long; its lot tells later what went on the part.',

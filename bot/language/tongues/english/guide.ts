@@ -128,6 +128,7 @@ export const englishGuide = {
   readAir: 'Read the air: temperature and humidity',
   mix: 'Mix a batch',
   stayOut: 'An alarm is on: stay out, and do what its card says',
+  nameCan: (part: string) => `read me the label of a can of ${part}, sealed or open`,
   openCan: (part: string) => `open a can of ${part}`,
   useUp: 'coat what else waits for it, then empty it',
   stirCan: (can: string) => `stir ${can} up before you pour`,

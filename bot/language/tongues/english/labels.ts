@@ -11,12 +11,12 @@ export const englishLabels: LabelWords = {
   asOpen:
     'open, opened, opening, just opened, cracked open, cracked, popped open, popped, broke open, broached, busted open, unsealed, uncapped, broke the seal, seal broken, tapped, tapped a new',
   asReceived:
-    'received, arrived, came in, delivered, delivery, got in, in stock, took in, booked in, book in, booking in, took delivery, turned up, signed for, unloaded',
+    'received, arrived, came in, delivered, delivery, got in, in stock, took in, booked in, book in, booking in, took delivery, turned up, signed for, unloaded, sealed, still sealed, unopened, got new, got a new, new cans, new tins',
   gas: 'gas, argon, argons, nitrogen, nitrogens, n2, ar',
   gasThere:
     'on, in, at, to, hand, here, right, ready, by, next, beside, me, under, over, with, running, flowing, hooked, up, connected, plugged, going, it, its, have, got, put, yes, bottle, hose, some',
   rounds:
-    'a, an, the, i, we, have, has, had, just, it, its, this, that, one, new, another, can, tin, cans, of, with, whose, label, says, say, said, reads, read, on, is, and, under, ready, at, hand, net, net wt, net weight, net wt., wt, wt., weight, contents, net contents, nt, mfg, batch, got, up, here, now, please, thanks, from, for, ok, okay, so, hi, today, date, full, sealed, off, our, my, did, over, in, to, pack, size, each, apiece, x, sticker, tag, fresh, right',
+    'a, an, the, i, we, have, has, had, just, it, its, this, that, one, new, another, can, tin, cans, of, with, whose, label, says, say, said, reads, read, on, is, and, under, ready, at, hand, net, net wt, net weight, net wt., wt, wt., weight, contents, net contents, nt, mfg, batch, got, up, here, now, please, thanks, from, for, ok, okay, so, hi, today, date, full, off, our, my, did, over, in, to, pack, size, each, apiece, x, sticker, tag, fresh, right',
   dayJoints: 'of, in, the, end, date',
   vessels: 'tin, pail, bucket, drum, pot, jug, bottle',
 };

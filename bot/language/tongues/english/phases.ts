@@ -3,7 +3,7 @@
 import type { BatchPhase } from '../../../../core/batch/batch.ts';
 import type { PartPhase } from '../../../../core/part/part.ts';
 
-export const phases: Readonly<Record<BatchPhase['is'] | PartPhase['is'], string>> = {
+export const phases: Readonly<Record<BatchPhase['is'] | PartPhase['is'] | 'prepared', string>> = {
   'to-weigh': 'to be weighed',
   blending: 'mixing time runs',
   paused: 'stirrer off',
@@ -11,6 +11,7 @@ export const phases: Readonly<Record<BatchPhase['is'] | PartPhase['is'], string>
   dead: 'thick, gelled or hot: waste',
   emptied: 'empty',
   bare: 'bare',
+  prepared: 'prepared, not coated',
   flashing: 'flash-off',
   dry: 'dry, waits for its cure',
   curing: 'in cure',

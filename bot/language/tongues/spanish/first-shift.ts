@@ -21,6 +21,10 @@ const lessonsOf = (say: Spoken): Readonly<Record<Lesson, Taught>> => ({
     how: 'nombre antes las demás piezas; después diga cuánto en total (plan lo calcula). A y B salen solas.',
     why: `lo que no se usa dentro de ${say.the('pot-life')} es residuo.`,
   },
+  'name-can': {
+    how: 'la parte, el lote y el tamaño como están en la etiqueta, y si está cerrada o abierta.',
+    why: 'el lote dice después qué lleva la pieza.',
+  },
   'open-can': {
     how: 'lea el lote y el tamaño en la etiqueta; lo que el aire estropea se abre con el gas a mano.',
     why: 'destapada ya no dura mucho; el lote dice después qué lleva la pieza.',

@@ -127,6 +127,7 @@ export const spanishGuide = (say: Spoken): typeof englishGuide => ({
   readAir: 'Mida el aire: temperatura y humedad',
   mix: 'Haga una mezcla',
   stayOut: 'Hay una alarma: quédese fuera y haga lo que dice su tarjeta',
+  nameCan: (part) => `léame la etiqueta de ${say.a('can')} de ${part}, cerrada o abierta`,
   openCan: (part) => `abra ${say.a('can')} de ${part}`,
   useUp: 'aplique lo que quede y después vacíela',
   stirCan: (can) => `remueva ${can} antes de echar nada`,

@@ -11,7 +11,7 @@ export const spanishLabels: LabelWords = {
   asOpen:
     'abri, abrimos, abro, abierta, abierto, abiertas, abriendo, he abierto, hemos abierto, acabo de abrir, destape, destapada, abrio, abrir, destapar, destapado, destapo, destapamos, recien abierto, recien abierta, desprecinte, desprecinto, desprecintada, estreno, rompi el sello, quito precinto, quite el precinto',
   asReceived:
-    'recibida, recibido, recibi, recibimos, llego, llegaron, llega, entro, ha llegado, entrada, entregada, acaban de llegar, trajeron, nos trajeron, han llegado, recibimos, entregaron, descargamos',
+    'recibida, recibido, recibi, recibimos, llego, llegaron, llega, entro, ha llegado, entrada, entregada, acaban de llegar, trajeron, nos trajeron, han llegado, recibimos, entregaron, descargamos, cerrada, cerradas, cerrado, cerrados, sin abrir, precintada, precintadas, precintado, precintados',
   gas: 'gas, argon, nitrogeno',
   gasThere:
     'con, a, la, mano, al, lado, junto, aqui, mismo, listo, puesto, pongo, puse, conectado, enchufado, corriendo, encendido, le, y, el, tengo, tenemos, bajo, dentro, encima, si, ya, botella, pegado, mi',

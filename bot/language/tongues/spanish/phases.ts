@@ -1,10 +1,8 @@
 // How a pot or a part stands, in a word or two of Spanish, and what its mixing is called.
 
-import type { BatchPhase } from '../../../../core/batch/batch.ts';
-import type { PartPhase } from '../../../../core/part/part.ts';
 import type { Words } from '../english/sentences.ts';
 
-export const spanishPhases: Readonly<Record<BatchPhase['is'] | PartPhase['is'], string>> = {
+export const spanishPhases: Words['phases'] = {
   'to-weigh': 'por pesar',
   blending: 'agitación en curso',
   paused: 'agitador parado',
@@ -12,6 +10,7 @@ export const spanishPhases: Readonly<Record<BatchPhase['is'] | PartPhase['is'], 
   dead: 'espesa, gelificada o caliente: residuo',
   emptied: 'vaciada',
   bare: 'sin capa',
+  prepared: 'preparada, sin capa',
   flashing: 'en oreo',
   dry: 'seca, espera el curado',
   curing: 'en curado',
