@@ -43,6 +43,29 @@ describe('several acts in one line', () => {
     expect(readLine(said, inUse)).toMatchObject({ kind: 'command', takenAs: line });
   });
 
+  it.each([
+    ['we degreased and then wiped flange-4 and flange-5', 'prep flange-4 flange-5 grease-off wiping'],
+    ['I degreased 4 and wiped it down, it is clean and dry', 'prep flange-4 grease-off wiping'],
+  ])('given %s, then it is one preparation, and its being dry is no touch of a film', (said, line) => {
+    expect(linesOf(readLine(said, inUse))).toEqual([line]);
+  });
+
+  it.each(['cleaned flange-4, flange-5 and bracket-10', 'limpié flange-4, flange-5 y bracket-10'])(
+    'given %s, which are bare, then how is asked of the parts, and of no gear',
+    (said) => {
+      const both = { ...inUse, hearing: shipped.hearingIn('es') };
+      expect(linesOf(readLine(said, both))).toEqual([
+        'prep flange-4 flange-5 bracket-10 wiping',
+        'prep flange-4 flange-5 bracket-10 grease-off',
+      ]);
+    },
+  );
+
+  it('given what is in cure was cleaned, or a gun, then no preparation is offered', () => {
+    for (const said of ['cleaned flange-7 and flange-8', 'cleaned the gun', 'nobody cleaned flange-4'])
+      expect(linesOf(readLine(said, inUse)).filter((line) => line.startsWith('prep'))).toEqual([]);
+  });
+
   it('given the metal’s heat of parts that are in no cure, then no act is taken for it without a tap', () => {
     const read = readLine('metal temp on 4, 5 and 6 is 19 C', inUse);
     expect(read.kind).toBe('misread');
