@@ -4,6 +4,7 @@ export const topics = [
   /** How it stands: where a question was understood as one, and what it asks for was not. */
   'standing',
   'next-ring',
+  'last-ring',
   'watch',
   'in-charge',
   'emergency',

@@ -9,6 +9,7 @@ import { canTopics } from './can-topics.ts';
 import { crewTopics } from './crew-topics.ts';
 import { mixTopics } from './mix-topics.ts';
 import { partTopics } from './part-topics.ts';
+import { ringTopics } from './rings-asked.ts';
 import { sessionTopics } from './session-topics.ts';
 import { sheetTopics } from './sheet-topics.ts';
 import { standingCard } from './standing-of.ts';
@@ -16,6 +17,7 @@ import type { TopicAsked, TopicCards } from './topic-asked.ts';
 
 const topicCards: TopicCards<Topic> = {
   ...crewTopics,
+  ...ringTopics,
   ...sessionTopics,
   ...partTopics,
   ...canTopics,

@@ -2,7 +2,7 @@
 
 import type { Question } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
-import { askedWhether, thingsOfWhy } from '../asked/why-asked.ts';
+import { askedWhether, asksWhatRang, thingsOfWhy } from '../asked/why-asked.ts';
 import type { Hearing } from '../hearing.ts';
 import type { Fault } from '../reading.ts';
 import { nearestVerbs } from '../suggestions.ts';
@@ -120,6 +120,7 @@ function readWhy(act: ActLine): Question | Fault {
   if (about === '') return { ask: 'why' };
   // What stands against an act is asked of the rules.
   const [token] = act.tokens;
+  if (asksWhatRang(act.line, act.context.hearing)) return { ask: 'how-stands', topic: 'last-ring', of: [] };
   if (token !== undefined && askedWhether(act.line.slice(token.start), act.context.hearing) !== undefined)
     return leftOver(token);
   const of = thingsOfWhy(act.line.slice(act.from), act.context);

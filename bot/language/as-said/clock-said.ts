@@ -18,6 +18,8 @@ interface ClockAt {
 
 export function clockSaid(line: TimeLine, at: number): TimeAt | undefined {
   const { said, times } = line;
+  // `had a look at 9, it's clean`
+  if (line.context.hearing.said.looks.has(said[at - 1]?.word ?? '')) return undefined;
   const roughly = longestAt(said, at, times.roughly);
   const lead = roughly ?? longestAt(said, at, times.leads);
   const from = lead === undefined ? at : at + lengthOf(lead);

@@ -117,6 +117,7 @@ function lineFor(meaning: AskedForMeaning, line: string, context: LineContext, s
     case 'set language es':
     case 'set language en':
     case 'set rings direct':
+    case 'practice on':
       return meaning;
     default: {
       const never: never = meaning;

@@ -70,7 +70,8 @@ export function lineOf(asks: AskedKind, asked: string, said: Said, typed: Questi
       // `when does the mix die`
       if (act === 'mix') return [asks, ...of].join(' ');
       // `how long are they still in the oven`
-      if (act === 'cure' && things.length === 0 && said.curing.length > 0) return [asks, ...said.curing].join(' ');
+      if ((act === 'cure' || act === 'out') && things.length === 0 && said.curing.length > 0)
+        return [asks, ...said.curing].join(' ');
       // `is everybody fine`: of nothing that stands here.
       return of.length === 0 && act === undefined && !typed.ofAll.test(asked) ? undefined : stateLine(asks, said);
     default:

@@ -13,7 +13,7 @@ import { lineOf, standingLine, stateLine, topicLine } from './asked-line.ts';
 import { type Asking, askingIn } from './asking.ts';
 import { type AskedIn, likeliestAsked, shareOfAsking, shareOfQuestions } from './likeliest-asked.ts';
 import { canI, type Said, saidIn } from './said-in.ts';
-import { askedWhether, meaningAsked, whyAsked } from './why-asked.ts';
+import { askedWhether, asksWhatRang, meaningAsked, whyAsked } from './why-asked.ts';
 
 /** Nobody asks at such length. */
 const longestQuestion = 240;
@@ -95,7 +95,8 @@ const readIn = (line: string, context: LineContext): readonly AskedIn[] =>
 
 /** What a word means; what stands against an act; why. */
 function explainedBy(asking: Asking, typed: QuestionsTyped, context: LineContext): string | undefined {
-  const { asked } = asking;
+  const { asked, aside } = asking;
+  if (asksWhatRang(`${aside ?? ''}${asked}`, context.hearing)) return 'how-stands last-ring';
   const term = typed.readsNow.test(asked) ? undefined : meaningAsked(asked, typed.why, context.hearing);
   if (term !== undefined) return `what-is ${term}`;
   const about = whyAsked(asked, typed.why);

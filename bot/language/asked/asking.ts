@@ -3,6 +3,7 @@
 
 import type { LineContext } from '../reading.ts';
 import type { QuestionsTyped } from '../tongues/questions-typed.ts';
+import { isSaidAct } from '../tongues/said-words.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 
 export interface Asking {
@@ -19,12 +20,13 @@ export interface Asking {
   readonly isStated: boolean;
 }
 
-export function askingIn(line: string, typed: QuestionsTyped, { people = [] }: LineContext): Asking {
+export function askingIn(line: string, typed: QuestionsTyped, context: LineContext): Asking {
+  const { people = [] } = context;
   const lower = line.toLowerCase().replace(/[¿¡]/g, '');
   const plain = withoutAccents(lower).trim();
   const whole = typed.shortened === undefined ? plain : plain.replace(typed.shortened, '$1 is');
   const text = mended(whole, typed.slips);
-  const behind = afterAside(text, typed);
+  const behind = afterAside(text, typed, context);
   const led = behind.replace(typed.leadIns, '');
   const asked = led.replace(typed.whether, '').replace(/[ ?!.,]+$/, '');
   const lead = text.slice(0, text.length - led.length);
@@ -59,15 +61,31 @@ const mended = (text: string, slips: QuestionsTyped['slips']): string =>
   text.replace(/[a-z0-9]+/g, (word) => (Object.hasOwn(slips, word) ? (slips[word] ?? word) : word));
 
 /** `customer on the phone, what went on 7`, `7's dry so what do I do`: what is asked stands behind it. */
-function afterAside(text: string, { asking, joinsAsked }: QuestionsTyped): string {
-  const found = joinsAsked.exec(text);
-  const [joint = ''] = found ?? [];
-  const at = found?.index ?? 0;
-  const after = text.slice(at + joint.length);
-  return at > 0 && at < longestAside && asking.test(after) && !asking.test(text.slice(0, at)) ? after : text;
+function afterAside(
+  text: string,
+  { asking, joinsAsked, leadIns, whether }: QuestionsTyped,
+  { hearing }: LineContext,
+): string {
+  const asks = (words: string): boolean => asking.test(words.replace(leadIns, '').replace(whether, ''));
+  for (const { 0: joint, index } of text.matchAll(joinsAsked)) {
+    const after = text.slice(index + joint.length);
+    if (index === 0 || index > longestAside || asks(text.slice(0, index))) return text;
+    // `brushed 3 from pot 1 right after lunch, when it was bare`: told at length, it asks nothing.
+    const isTold = index > shortAside && !text.includes('?') && tellsAct(text.slice(0, index), hearing);
+    if (asks(after)) return isTold ? text : after;
+  }
+  return text;
 }
 
-const longestAside = 40;
+/** Reasons are told at length: `the customer is on the phone and is asking me about his parts`. */
+const longestAside = 110;
+const shortAside = 40;
+
+const tellsAct = (words: string, { weighed }: LineContext['hearing']): boolean => {
+  const [first] = weighed.weigh(words);
+  return first !== undefined && isSaidAct(first.meaning) && first.share >= leastTold;
+};
+const leastTold = 0.5;
 
 function withoutPeople(asked: string, people: readonly string[], somebody: string): string {
   const names = new Set(people.map((name) => withoutAccents(name.toLowerCase())));

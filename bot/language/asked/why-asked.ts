@@ -27,6 +27,10 @@ export function askedWhether(about: string, hearing: Hearing): string | undefine
   return typed && text.replace(typed.not, typed.may).replace(/ +/g, ' ');
 }
 
+/** `why did it just ring`: it asks what rang. */
+export const asksWhatRang = (text: string, { tongues }: Hearing): boolean =>
+  tongues.some(({ questions }) => questions.rang.test(withoutAccents(text.toLowerCase())));
+
 /** The parts, pots and cans that a why names. */
 export function thingsOfWhy(about: string, context: LineContext): readonly ThingAsked[] {
   const tokens = tokenize(withoutAccents(about.toLowerCase()).replace(/(?<=\d)'?s\b/g, ''), context.hearing);

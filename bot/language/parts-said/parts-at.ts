@@ -6,6 +6,7 @@ import type { Hearing } from '../hearing.ts';
 import { nearest } from '../suggestions.ts';
 import type { Atom } from './atoms.ts';
 import { bookedUnder, ofJobNumbered, ofMetal } from './booked-under.ts';
+import { nthPart } from './nth-part.ts';
 import { articlesFrom, isOfParts, longestAt, numbersListed, wholeAt } from './numbers-listed.ts';
 import { numbersOfOneFamily } from './of-one-family.ts';
 import type { PartsAt, PartsInLine } from './parts-in-line.ts';
@@ -18,6 +19,8 @@ export function partsAt(line: PartsInLine, token: number): PartsAt | undefined {
   const atom = at === undefined ? undefined : line.atoms.all[at];
   if (at === undefined || atom === undefined) return undefined;
   if (atom.is !== 'word') return numbersOfOneFamily(line, token, at) ?? ofJobNumbered(line, token);
+  const nth = nthPart(line, at);
+  if (nth !== undefined) return nth;
   const made = ofMetal(line, token);
   if (made !== undefined) return made;
   if (!mayBegin(atom.text, line)) {

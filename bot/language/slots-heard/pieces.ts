@@ -6,7 +6,6 @@ import { adhesionRatings, type SurfaceGrade, surfaceGrades } from '../../../core
 import type { CanNumber, PartName } from '../../../core/ids.ts';
 import type { LiveNow } from '../live-now.ts';
 import { onceALine } from '../once-a-line.ts';
-import { partRanked } from '../parts-ranked.ts';
 import { partsAt } from '../parts-said/parts-at.ts';
 import { type PartsAt, partsInLine } from '../parts-said/parts-in-line.ts';
 import { partsKnown } from '../parts-said/parts-known.ts';
@@ -62,11 +61,12 @@ function partsPiece({ names, is, isSure, isOfFamily }: PartsAt): Slot {
   return { is: 'one-of', names, ...(is === 'fitting' && { isSome: true }) };
 }
 
-/** `at 90` is no hour. */
+/** `at 90`, and `had a look at 9`, are no hour. */
 function timeAt(tokens: readonly Token[], at: number, context: LineContext): Found | 'not-yet' | undefined {
   const next = tokens[at + 1];
   const isHour = next?.kind === 'number' && wordIn(tokens[at]) === 'at';
   if (isHour && next.text.length < 3 && next.number.value > 12) return undefined;
+  if (isHour && context.hearing.said.looks.has(wordIn(tokens[at - 1]))) return undefined;
   // `hace 24 grados`: a number in degrees is no span.
   if (next?.kind === 'number' && /\p{L}$/u.test(next.text)) return undefined;
   const time = saidTimeFrom(tokens, at, context);
@@ -124,9 +124,7 @@ function numberedAt(tokens: readonly Token[], at: number, { hearing, batches, li
 
 function rankedAt(tokens: readonly Token[], at: number, context: LineContext): Found | undefined {
   const pot = potRanked(tokens, at, context);
-  if (pot !== undefined) return { piece: { is: 'batch', number: pot.number }, to: pot.to };
-  const part = partRanked(tokens, at, context);
-  return part && { piece: { is: 'one-of', names: [part.name] }, to: part.to };
+  return pot && { piece: { is: 'batch', number: pot.number }, to: pot.to };
 }
 
 /** `can A`, where one such stands open. */

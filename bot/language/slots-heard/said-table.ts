@@ -42,6 +42,7 @@ export interface SaidTable {
   readonly asksFirst: readonly (readonly string[])[];
   readonly tellers: ReadonlySet<string>;
   readonly whence: ReadonlySet<string>;
+  readonly looks: ReadonlySet<string>;
   readonly largest: ReadonlySet<string>;
   readonly smallest: ReadonlySet<string>;
   readonly tellsFirst: ReadonlySet<string>;
@@ -133,6 +134,7 @@ function wordsSaid(tongues: readonly Typed[]) {
     greetings: all((said) => said.greetings),
     tellers: all((said) => said.tellers),
     whence: all((said) => said.whence),
+    looks: all((said) => said.looks ?? ''),
     largest: all((said) => said.largest),
     smallest: all((said) => said.smallest),
     tellsFirst: all((said) => said.tellsFirst),

@@ -62,6 +62,8 @@ export interface QuestionsTyped {
   /** Amount, unit and part of the product: `700 g of A`. */
   readonly given: RegExp;
   readonly why: WhyTyped;
+  /** What has just rung: `why did it beep`. */
+  readonly rang: RegExp;
   /** What is no question about how things stand: it asks why, what a word means, or the listener for an act. */
   readonly others: RegExp;
   /** What names no thing and no act: `can 7 be released`, `out of which pot`. */

@@ -86,6 +86,8 @@ export interface SaidWords {
   readonly byWhat: string;
   /** Before what a coat came from. */
   readonly whence: string;
+  /** Before `at` they say what was looked at, and no hour: `had a look at 9`. */
+  readonly looks?: string;
   /** A pot by its size among those that there are. */
   readonly largest: string;
   readonly smallest: string;

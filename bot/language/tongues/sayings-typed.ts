@@ -19,6 +19,7 @@ export const askedForMeanings = [
   'set rings direct',
   'undo',
   'help',
+  'practice on',
 ] as const;
 export type AskedForMeaning = (typeof askedForMeanings)[number];
 

@@ -66,12 +66,13 @@ export const englishQuestions: QuestionsTyped = {
   mayFirst:
     /^(?:the |number |no )?(?:[a-z-]* ?\d+|[a-z-]+) (?:al(?:l )?right|ok|okay|fine|good|clear|cleared|safe|cool|allowed|able) to\b/,
   why: englishWhyAsked,
+  rang: /\bwhy (?:did|has|is|was|does|do) (?:it|the|that|this|you|my|your|u) ?(?:just |phone |bell |alarm |timer |thing |bot |now )*(?:ring|rang|rung|ringing|go(?:ne|es)? off|going off|went|went off|beep\w*|buzz\w*|ding\w*|sound(?:ed|ing)?|chim\w*|call(?:ed|ing)?)\b|\bwhy the (?:bell|ring|beep|buzz\w*|ringing)\b|\b(?:what|which)(?:'?s| is| was|s)?\b.{0,14}\b(?:was|were|did|just|that|about)\b.{0,14}\b(?:bells?|rings?|ringing|alarms?|timers?|beeps?|beeping|buzz\w*|reminders?|ding\w*|noise)\b(?!.*\bnext\b)|\b(?:bells?|rings?|ringing|alarms?|timers?|beeps?|beeping|buzz\w*|reminders?|ding\w*|noise)\b.{0,14}\b(?:went|rang|rung|just|sounded|gone)\b.{0,30}\b(?:what|why|which|who)\b(?!.*\b(?:do|can|should|must|shall) (?:i|we)\b)|\b(?:rang|beeped|buzzed|went off|chimed|dinged)\b[ ,.;:-]+(?:and )?(?:what|why|which)\b(?!.*\b(?:do|can|should|must|shall) (?:i|we)\b)|\bwhat (?:just )?(?:rang|beeped|buzzed|went off|chimed|dinged)\b|\bwhat did (?:it|that|the (?:bells?|rings?|ringing|alarms?|timers?|beeps?|beeping|buzz\w*|reminders?|ding\w*|noise)) (?:just )?(?:ring|beep|buzz|go off|want|say|mean)\b/,
   topics: englishTopicsAsked,
   given: /\b(\d+(?:[.,]\d+)?) ?(kg|kilos?|g|grams?|lbs?|pounds?|oz|ounces?)?(?: of)? (?:part )?([ab])\b/,
   leadIns:
-    /^(?:(?:hey|hi|hello|yo|(?:ok|okay|right|now)(?! (?:to|for|if)\b)|(?:wait|hold on|hang on)(?=,? (?:why|how|what|when|where|who|is|are|can)\b)|so|and|but|well|um+|uh+|er|quick question|question|just(?! (?:coat|spray|brush|mix|start|stop))|checking|just wondering|wondering|please|pls|sorry|guys|team|all|bot|boss|mate|any idea|any clue|no idea|tell (?:me|us)|remind (?:me|us)|let (?:me|us) know|(?:does |do )?(?:any(?:one|body)|some(?:one|body)|you|we) know|(?:can|could|would|will) (?:you|u|ya)(?: please| pls)? (?:tell|show|remind|send|give)(?: (?:me|us))?|(?:just |kindly |please )?(?:show|send|let)(?: (?:me|us))(?: see| know)?|just tell (?:me|us)|pull up|(?:list|work|figure|print)(?: out)?(?: me| us)?(?= )(?! \d)|(?:gimme|give me|give us|get me)(?= (?:the |a |my |our |all )?(?:whole |full |quick |short )?(?:version|cans|tins|history|paperwork|day|summary|rundown|recap|overview|traveler|traveller|status|next step|record|card|numbers))|(?:i(?:'d| would) like to|i (?:want|need) to) see|(?:i|we) (?:need|want|have|wanted) to know|i wonder|what about|how about)[ ,.:;!-]+)+/,
+    /^(?:(?:hey|hi|hello|yo|(?:ok|okay|right|now)(?! (?:to|for|if)\b)|(?:wait|hold on|hang on)(?=,? (?:why|how|what|when|where|who|is|are|can)\b)|so|and|but|well|um+|uh+|er|quick question|question|just(?! (?:coat|spray|brush|mix|start|stop))|checking|just wondering|wondering|please|pls|sorry|guys|team|all|bot|boss|mate|any idea|any clue|no idea|tell (?:me|us)|remind (?:me|us)|let (?:me|us) know|(?:does |do )?(?:any(?:one|body)|some(?:one|body)|you|we) know|(?:can|could|would|will) (?:you|u|ya|some(?:one|body)|any(?:one|body))(?: please| pls| kindly| just| perhaps| possibly| maybe| quickly)* (?:tell|show|remind|send|give|say|explain|check|look up)(?: to)?(?: (?:me|us))?|(?:would|do) you mind (?:telling|showing|explaining|saying|checking)(?: to)?(?: (?:me|us))?|(?:might|may|can|could) i (?:just |please |quickly |kindly )*(?:ask|know|check|find out)(?: you)?|i was (?:just )?wondering|(?:i'?m |im )?(?:just )?curious|i(?:'d| would) (?:just )?(?:like|love|be glad) to (?:know|ask)|do you happen to know|good (?:morning|afternoon|evening|day)|morning|afternoon|evening|excuse me|honestly|seriously|real(?:ly)? quick|if (?:you|u) (?:could|can|would|please|don'?t mind)|(?:just |kindly |please )?(?:show|send|let)(?: (?:me|us))(?: see| know)?|just tell (?:me|us)|pull up|(?:list|work|figure|print)(?: out)?(?: me| us)?(?= )(?! \d)|(?:gimme|give me|give us|get me)(?= (?:the |a |my |our |all )?(?:whole |full |quick |short )?(?:version|cans|tins|history|paperwork|day|summary|rundown|recap|overview|traveler|traveller|status|next step|record|card|numbers))|(?:i(?:'d| would) like to|i (?:want|need) to) see|(?:i|we) (?:need|want|have|wanted) to know|i wonder|what about|how about)[ ,.:;!-]+)+/,
   others:
-    /^(?:why|how come|how (?:do|does|should|would) (?:i|we|you|one|it)\b|how to|what does(?! \S+(?: \S+)? (?:belong|go (?:to|with)))|what do you|(?:can|could|will|would) (?:you|u|ya|some(?:one|body)|any(?:one|body))\b)/,
+    /^(?:why|how come|how (?:do|does|should|would) (?:i|we|you|one|it)\b|how to|what does(?! \S+(?: \S+)? (?:belong|go (?:to|with)|(?:have|need|got) to\b|hit\b|reach\b))|what do you|(?:can|could|will|would) (?:you|u|ya|some(?:one|body)|any(?:one|body))\b)/,
   modal:
     /^(?:when |how soon |what time |from when |how long (?:until|till|before) )?(?:can|could|may|should|shall|must)\b|\bout (?=(?:here|there)\b)|\bout of (?=(?:which|what|the)? ?(?:pot|batch|mix)\b)/,
   notActs: 'on off',
@@ -89,6 +90,10 @@ export const englishQuestions: QuestionsTyped = {
     {
       asks: 'can-i',
       said: /(?:when |how (?:soon|late) |what time |(?:from|till|until) when |how long (?:until|till|before) )?(?:can|could|may|should|shall|must) (?:i|we|they|it|this|that|these|those|somebody|someone|anybody|anyone|the [a-z]+|[a-z]+[- ]\d+|\d+(?= (?:be|go|come|get|have|already|still|now)\b)|[a-z]+(?= be\b))\b/,
+    },
+    {
+      asks: 'how-long',
+      said: /(?:has|have|is|are|did|will|can|whether)\b.{0,60}\b(?:gone off|gone bad|going off|usable|any good|still good|past it|past its best|had it|dead)\b/,
     },
     { asks: 'mask', said: /(?:what|which) (?:mask|respirator|cartridge)/ },
     { asks: 'traveller', said: /\b(?:travell?er|route card|job card|paperwork (?:of|for|on))\b/, anywhere: true },
@@ -110,6 +115,10 @@ export const englishQuestions: QuestionsTyped = {
     {
       asks: 'what-late',
       said: /(?:what|which|who|anything|something|are we|is anything|are any|is any)\b.{0,25}\b(?:late|overdue|behind|past due|missed|unanswered)\b|running (?:late|behind)/,
+    },
+    {
+      asks: 'how-long',
+      said: /(?:which|who|what)\b(?!.*\b(?:pots?|batch(?:es)?|mix|cans?)\b).{0,40}\bfirst\b(?=.*\b(?:out|done|ready|finish\w*|com\w+)\b|$)/,
     },
     {
       asks: 'at-risk',
@@ -172,6 +181,10 @@ export const englishQuestions: QuestionsTyped = {
   ],
   acts: [
     {
+      act: 'coat',
+      said: /\b(?:get|gets|got|gotten|getting) (?:a?round )?to (?:number |no |the |#)?(?=[a-z-]*[- ]?\d)|\b(?:bare|uncoated|unpainted)\b|\bbeen at (?:number |no |the |#)?[a-z-]*[- ]?\d/,
+    },
+    {
       act: 'air',
       said: /\b(?:hygrometer|thermometer|(?:check|look|read|measur|test)\w*\b.{0,12}\b(?:air|room|humidity|weather))\b/,
     },
@@ -205,18 +218,19 @@ export const englishQuestions: QuestionsTyped = {
     { act: 'flush', said: /\b(?:flush|rins|wash)(?:ed|ing)?\b/ },
     { act: 'shut', said: /\b(?:can|tin|lid)\b.{0,20}\b(?:closed|shut|back on)\b/ },
     { act: 'gel', said: /\b(?:pot|mix|batch)\b.{0,12}\b(?:die|dies|expire|expires|run out|last)\b/ },
-    { act: 'gel', said: /\b(?:gone off|going off|set up|kicked)\b/ },
+    { act: 'gel', said: /\b(?:set up|kicked)\b/ },
   ],
   spray: /\b(?:spray|sprayed|spraying)\b/,
   component: /(?<=[a-z] )([ab])(?= (?:is|are|do|left|we|have)\b|$)/,
-  ofAll: /^(?:(?:is|are) (?:there )?any\w*|how|when|what|any|time|till|until)\b/,
+  ofAll: /^(?:which\b.*\bfirst|(?:is|are) (?:there )?any\w*|how|when|what|any|time|till|until)\b/,
   isDone: /(?:ed|dry|empty|out|thick|shut|held|wet)$/,
   usesPot: { said: /\b(use|used|using) (?:up )?(?:number )?(?=\d+\b)/, as: '$1 batch ' },
   stated:
-    /^(?!.*\b(?:what|whats|how|hows|when|whens|why|who|where|which|if|whether|ok|enough|too)\b)(?!(?:is|are|am|was|were|does|do|can|could|should|shall|will|would|may|must|isnt|arent|next|max\w*|min\w*|any)\b).*\d ?(?:°|º|degrees|deg\b|percent\b|%|[cf]\b|grams?\b|g\b|kg\b|kilos?\b|pounds?\b|lbs?\b|oz\b|microns\b|mils\b|um\b)|^(?:did|done|finished|got|had) (?:number )?\d|^did (?:[a-z-]*\d+[ ,]*(?:(?:and|thru|to) )?)+(?:with|by|from|out|off|using)\b|^haven'?t (?!(?:i|we|you|they)\b)/,
+    /^(?!.*\b(?:what|whats|how|hows|when|whens|why|who|where|which|if|whether|ok|enough|too)\b)(?!(?:is|are|am|was|were|does|do|can|could|should|shall|will|would|may|must|isnt|arent|next|max\w*|min\w*|any)\b).*\d ?(?:°|º|degrees|deg\b|percent\b|%|[cf]\b|grams?\b|g\b|kg\b|kilos?\b|pounds?\b|lbs?\b|oz\b|microns\b|mils\b|um\b)|^(?:did|done|finished|got|had) (?:number )?\d|^did (?:[a-z-]*\d+[ ,]*(?:(?:and|thru|to) )?)+(?:with|by|from|out|off|using)\b|^(?:is|are|was|were) (?:now |both |all |still |only )*(?:at|on|reading|showing|up to|down to) \d|^haven'?t (?!(?:i|we|you|they)\b)/,
   readsNow:
     /^(?:what(?:'?s| is|s| are)|whats) (?:still |now |all )?(?:on hold|released)\b|^what(?:'?s| is|s) (?:the|our|my) (?:current |latest |last )?(?:dew ?point|humidity|rh|spread|delta ?t)\b|^what.*\b(?:now|today|this (?:morning|afternoon)|in here|at the moment|currently)$/,
-  joinsAsked: /,? so (?=(?:what|when|how|can|do|should|where|who|is)\b)|, /,
+  joinsAsked:
+    /,? (?:so|but) (?=(?:what|when|how|can|could|do|does|did|should|where|who|which|is|are|was|has|have|will|any|just tell|tell)\b)|[,;:.!] (?!(?:which|who) (?:is|was|are|were|has|had|reads?|shows?|says|i|we|he|she|they|the)\b(?!.*\bfirst\b))| [-–—] /g,
   unfitAir:
     /\btoo (?:damp|humid|muggy|wet|dry|cold|hot|warm|windy|sticky|steamy|chilly)\b|\b(?:in|with) (?:this|such|all this) (?:humidity|damp|heat|cold|weather|air|wind)\b/,
   whereParts: [
@@ -229,5 +243,8 @@ export const englishQuestions: QuestionsTyped = {
       said: /\b(?:the|that|those|these) (?:wet|fresh|tacky|flashing) (?:ones?|parts?|pieces?)\b|\b(?:the|that|those|these) (?:ones?|parts?|pieces?) (?:(?:that|which)(?:'?s| is| are)? |still |now )*(?:drying|flashing(?: off)?|in flash(?:-| )?off)\b/,
     },
   ],
-  ordinals: { first: 1, second: 2, third: 3, fourth: 4, '1st': 1, '2nd': 2, '3rd': 3, '4th': 4 },
+  ordinals: {
+    ...{ first: 1, second: 2, third: 3, fourth: 4, fifth: 5, sixth: 6, seventh: 7, eighth: 8, ninth: 9, tenth: 10 },
+    ...{ '1st': 1, '2nd': 2, '3rd': 3, '4th': 4, '5th': 5, '6th': 6, '7th': 7, '8th': 8, '9th': 9, '10th': 10 },
+  },
 };

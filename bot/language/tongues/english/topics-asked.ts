@@ -39,7 +39,7 @@ export const englishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'expiry',
-    said: /\b(?:expir\w*|shelf life|out of date|best before|use.by)\b|\b(?:can|tin|lot)\b.{0,12}\b(?:good (?:until|till|for)|still (?:good|ok))\b/,
+    said: /(?!.*\b(?:pot|batch|mix)\b(?!.*\b(?:expir|shelf)))\b(?:expir\w*|shelf life|out of date|best before|use.by)\b|\b(?:can|tin|lot)\b.{0,12}\b(?:good (?:until|till|for)|still (?:good|ok))\b/,
   },
   {
     asks: 'ratio',
@@ -79,7 +79,7 @@ export const englishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'bears',
-    said: /\b(?:max\w*|highest|hottest|top|limit)\b.{0,25}\b(?:temp\w*|oven|heat|degrees|bake)\b|\bhow hot (?:can|may|could|should) (?!it get in)|\b(?:temp\w*|heat) limit\b|\b(?:what|how much) (?:heat|temp\w*) (?:can|may|will|does)\b/,
+    said: /\bwhat (?:temp\w* |heat |degrees )?(?:does|do|should|must|has|have|will) (?:it|they|that|this|the [a-z]+|number \d+|[a-z-]*[- ]?\d+) (?:(?:got |have |need |needs )to )?(?:hit|reach|get (?:up )?to|come (?:up )?to|climb to|make it to)\b|\b(?:max\w*|highest|hottest|top|limit)\b.{0,25}\b(?:temp\w*|oven|heat|degrees|bake)\b|\bhow hot (?:can|may|could|should) (?!it get in)|\b(?:temp\w*|heat) limit\b|\b(?:what|how much) (?:heat|temp\w*) (?:can|may|will|does)\b/,
   },
   {
     asks: 'counted',

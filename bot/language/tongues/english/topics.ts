@@ -18,6 +18,8 @@ export const englishTopics = {
   ringsNext: (at: string, label: string) => `Rings next, ${at}: ${label}`,
   ringsThen: (at: string, label: string) => `${at} ${label}`,
   nothingRings: 'Nothing is due to ring',
+  rang: (at: string, label: string) => `Rang ${at}: ${label}`,
+  nothingRang: 'Nothing has rung on this shift',
   watches: (person: PersonName, place: string) => `${person} stands outside the ${place} and gets the timers`,
   nobodyWatches: (place: string) => `Nobody is named outside the ${place}`,
   timersGoTo: (people: readonly PersonName[], figures: Figures) => `The timers go to ${figures.list(people)}.`,

@@ -57,6 +57,7 @@ export const spanishQuestions: QuestionsTyped = {
     /^(?:y |a |de |lo de )?(?:la |el |las |los |al )?[a-z-]*(?: ?\d+)? (?:cuando|cuant[oa]|a que hora|de que|donde|quien)\b|^(?:si|para|con|a|en) (?:[^ ?]+ ){1,6}(?:cuant[oa]s?|cuando|quien|cual|donde|a que hora)\b/,
   mayFirst: /^(?:y )?(?:la |el |las |los )?[a-z-]*(?: ?\d+)? (?:bien|apt[oa]s?|buen[oa]s?|vale|valen) pa(?:ra)?\b/,
   why: spanishWhyAsked,
+  rang: /\b(?:por ?que|para que|de que|pq|xq) (?:ha |han |acaba de |es que )?(?:me |nos |te |lo |la |el )*(?:(?:campana|timbre|aviso|alarma|pitido|sonido|recordatorio|campanazo|timbrazo) )?(?:ha |acaba de )?(?:sono|sonado|sonar|timbro|timbrado|pito|pitado|aviso|avisado)\b|\b(?:que|cual|quien|(?:por|para|de) que) (?:fue|era|es|ha sido|seria) (?:el |la |ese |esa |este |esta |lo )+(?:que (?:sono|ha sonado|acaba de sonar|pito)|(?:campana|timbre|aviso|alarma|pitido|sonido|recordatorio|campanazo|timbrazo))\b|\bque (?:queria|quiere|decia) (?:el |la |ese |esa )(?:campana|timbre|aviso|alarma|pitido|sonido|recordatorio|campanazo|timbrazo)\b|\bque (?:es lo que )?(?:sono|ha sonado|acaba de sonar|pito|ha pitado)\b|\b(?:sono|sonado|sonar|pito|pitado|timbro) ?(?:el |la )?(?:(?:campana|timbre|aviso|alarma|pitido|sonido|recordatorio|campanazo|timbrazo))?(?: ahora| ya)?[ ,.;:-]+(?:y )?(?:por que|para que|que (?:era|fue|es)|de que)\b/,
   topics: spanishTopicsAsked,
   given: /\b(\d+(?:[.,]\d+)?) ?(kg|kilos?|g|gramos?|lbs?|libras?|oz|onzas?)?(?: de)? (?:la )?(?:parte )?([ab])\b/,
   leadIns:
@@ -108,6 +109,10 @@ export const spanishQuestions: QuestionsTyped = {
     {
       asks: 'what-late',
       said: /(?:que|quien|cual(?:es)?|algo|hay algo|vamos|va algo|q)\b.{0,25}\b(?:atras\w*|retras\w*|tarde|vencid\w*|demorad\w*|pasad\w*)/,
+    },
+    {
+      asks: 'how-long',
+      said: /(?:cual|que|quien)\b(?!.*\b(?:mezclas?|lotes?|botes?|latas?)\b).{0,30}\b(?:sale|salen|saldra|acaba|termina|saco|sacamos|esta list[ao]|estara)\b.{0,20}\b(?:primer[oa]?|antes)\b/,
     },
     {
       asks: 'at-risk',
@@ -217,7 +222,8 @@ export const spanishQuestions: QuestionsTyped = {
   ],
   spray: /\b(?:sople?te[a-z]*|rocia[a-z]*|pistole[a-z]*)\b/,
   component: /(?<=[a-z] )([ab])(?= (?:queda|hay|tenemos)\b|$)/,
-  ofAll: /^(?:hay|corre|queda|como|que|hay que|(?:todavia|aun)|cuan|quan|kuan|cto|qto|hasta|a que|le )/,
+  ofAll:
+    /^(?:cual\b.{0,30}\b(?:sale|salen|saldra|acaba|termina|saco|sacamos)\b.{0,20}\b(?:primer[oa]?|antes)|hay|corre|queda|como|que|hay que|(?:todavia|aun)|cuan|quan|kuan|cto|qto|hasta|a que|le )/,
   isDone: /(?:ad[ao]s?|id[ao]s?|sec[ao]s?|viert[ao]s?|list[ao]s?)$/,
   usesPot: { said: /\b(usar|uso|usamos|usando|gastar) (?:el |la )?(?=\d+\b)/, as: '$1 mezcla ' },
   stated:
@@ -225,7 +231,8 @@ export const spanishQuestions: QuestionsTyped = {
   mayAsk: /^(?:le|les|lo|la|los|las|se lo|se la) (?!ya\b)[a-z]+(?:aron|ieron)\b/,
   readsNow:
     /^(?:cual es|cuanto es|en cuanto esta|a cuanto esta) (?:el|la) (?:punto de rocio|humedad|diferencial|spread|delta)\b|^(?:que|cual|cuanto).*\b(?:ahora|ahorita|hoy|esta (?:manana|tarde)|aqui|en este momento)$/,
-  joinsAsked: /,? (?:asi que|entonces) (?=(?:que|cuando|como|puedo|se puede|donde|quien|cuanto)\b)|, /,
+  joinsAsked:
+    /,? (?:asi que|entonces|pero|conque) (?=(?:que|cuando|como|puedo|se puede|donde|quien|cuanto|cual|dime|sabes|a que hora)\b)|[,;:.!] | [-–—] /g,
   unfitAir:
     /\b(?:demasiad[oa]|muy|mucha|mucho|tanta|tanto) (?:humedad|humed[oa]|fri[oa]|calor|calid[oa]|caliente|sec[oa]|viento|bochorno)\b|\bcon (?:est[ea]|tanta|tanto|toda esta|todo este) (?:humedad|calor|frio|aire|clima|tiempo|viento|bochorno)\b/,
   whereParts: [
@@ -238,5 +245,9 @@ export const spanishQuestions: QuestionsTyped = {
       said: /\b(?:el|la|los|las|ese|esa|esos|esas) (?:que (?:esta|estan|sigue|siguen) )?(?:fresc[oa]s?|mojad[oa]s?|secandose|secando|oreando(?:se)?)\b/,
     },
   ],
-  ordinals: { primer: 1, primera: 1, primero: 1, segunda: 2, segundo: 2, tercera: 3, tercero: 3, cuarta: 4 },
+  ordinals: {
+    ...{ primer: 1, primera: 1, primero: 1, segunda: 2, segundo: 2, tercer: 3, tercera: 3, tercero: 3, cuarta: 4 },
+    ...{ cuarto: 4, quinta: 5, quinto: 5, sexta: 6, sexto: 6, septima: 7, septimo: 7, octava: 8, octavo: 8 },
+    ...{ novena: 9, noveno: 9, decima: 10, decimo: 10 },
+  },
 };

@@ -18,6 +18,8 @@ export const spanishTopics = (say: Spoken): typeof englishTopics => ({
   ringsNext: (at, label) => `Lo siguiente que suena, ${at}: ${label}`,
   ringsThen: (at, label) => `${at} ${label}`,
   nothingRings: 'No hay nada por sonar',
+  rang: (at, label) => `Sonó a las ${at}: ${label}`,
+  nothingRang: 'En este turno no ha sonado nada',
   watches: (person, place) => `${person} vigila fuera (${place}) y recibe los avisos`,
   nobodyWatches: (place) => `Nadie vigila fuera (${place})`,
   timersGoTo: (people, figures) => `Los avisos van a ${figures.list(people)}.`,

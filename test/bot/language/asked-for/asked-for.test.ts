@@ -15,6 +15,17 @@ function read(line: string, context: LineContext) {
   return reading.kind === 'question' ? { asked: reading.question } : { kind: reading.kind };
 }
 
+describe('practice that is asked for in other words', () => {
+  it.each([
+    ['can I have a go without it being recorded', english],
+    ['is there somewhere I can mess about first, not for real', english],
+    ['quiero hacer una prueba que no cuente', spanish],
+    ['déjame ensayar un rato antes de hacerlo de verdad', spanish],
+  ])('given %s, then it is practice, and nothing else', (line, context) => {
+    expect(read(line, context)).toEqual({ asked: { ask: 'practice' } });
+  });
+});
+
 describe('what is only to be shown', () => {
   it.each([
     ['throw the details for pot 2 up on the screen', { ask: 'card', of: { batch: 2 } }],

@@ -222,6 +222,28 @@ describe('an act by what is done and to what', () => {
     expect(each).toEqual(['temp flange-1 90C', 'temp flange-2 90C']);
   });
 
+  it('given a part by its number as an ordinal, then it alone is offered', () => {
+    const bare = ['flange-1', 'flange-3'].map((name) => ({ name, phase: 'bare' as const }));
+    const shop = { ...inUse, parts: ['flange-1', 'flange-3'], live: () => ({ ...inUse.live(), parts: bare }) };
+    expect(readLine('the third flange got its coat with the brush from pot 1', shop)).toMatchObject({
+      kind: 'misread',
+      misread: { suggestions: ['coat flange-3 1 brush'] },
+    });
+  });
+
+  it('given what was looked at, then its number is no hour', () => {
+    const cured = {
+      ...inUse,
+      live: () => ({ ...inUse.live(), parts: [{ name: 'flange-2', phase: 'cured' as const }] }),
+    };
+    expect(linesOf(readLine('had a look at 2, it is fine, release it', cured))).toEqual(['release flange-2']);
+  });
+
+  it('given set in front of an order for a mix, then it is no setting', () => {
+    expect(linesOf(readLine('set us up with 1.2 kilos', inUse))).toEqual(['mix 1.2 kilos']);
+    expect(linesOf(readLine('set units to kilos', inUse)).join()).not.toContain('mix');
+  });
+
   it('given a figure that no part has in an oven, then no heat is offered', () => {
     const oven = { ...inUse, live: () => ({ ...inUse.live(), parts: inCure }) };
     for (const said of ['2: 9', '2 600', 'flange-2'])

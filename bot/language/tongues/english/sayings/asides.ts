@@ -49,5 +49,6 @@ export const englishAsides = `
   gonna be a long one / it's gonna be a long one / going to be a long day / gonna be a big one today / this will take a while
   morning sunshine / good morning sunshine / morning everybody / hello lovely people / hey gorgeous / evening all
   happy with it / very happy with it / I'm happy with that one / quite pleased with it / had a good look at it
+  nothing wrong with it / nothing wrong with that one / no faults on it / can't fault it / could not fault it / nothing to complain about
   hiya bot / what's up bot / sup bot / yo bot how's it hanging / how's it going bot
 `;

@@ -220,7 +220,7 @@ export const englishSayingsOfAsking1: Sayings<AskedMeaning> = {
   `,
   why: `
     why's that / why can't I coat 7 / why 102 minutes? / why not / why so long / why does it say wait / why is 8 on hold
-    why did the bell ring / why did you ring / why the red mark on valve 2 / why does pot 1 die at 12:33
+    why the red mark on valve 2 / why does pot 1 die at 12:33
     why must I stir that long / why isn't the housing done / why is the cure not counting
     why doesnt the oven time count / why do I have to read the part again / why is it asking for the dew point
     why only 1200 grams / why so much B / how come it's late / how come 5 isn't released / how come I can't open A

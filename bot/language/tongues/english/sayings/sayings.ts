@@ -9,6 +9,7 @@ import { englishSayingsOfAsking4 } from './asking-4.ts';
 import { englishSayingsOfAsking5 } from './asking-5.ts';
 import { englishSayingsOfAsking6 } from './asking-6.ts';
 import { englishSayingsOfAsking7 } from './asking-7.ts';
+import { englishSayingsOfRung } from './asking-rung.ts';
 import { englishSayingsOfBooth } from './booth.ts';
 import { englishSayingsOfBooth2 } from './booth-2.ts';
 import { englishSayingsOfBooth3 } from './booth-3.ts';
@@ -26,6 +27,7 @@ import { englishSayingsOfNothing2 } from './nothing-2.ts';
 import { englishSayingsOfPots } from './pots.ts';
 import { englishSayingsOfPots2 } from './pots-2.ts';
 import { englishSayingsOfPots3 } from './pots-3.ts';
+import { englishSayingsOfPractice } from './practice.ts';
 import { englishSayingsOfPrep } from './prep.ts';
 import { englishSayingsOfPrep2 } from './prep-2.ts';
 import { englishSayingsOfRequests } from './requests.ts';
@@ -53,6 +55,7 @@ export const englishSayings: readonly Sayings<SaidMeaning>[] = [
   englishSayingsOfRequests,
   englishSayingsOfRequests2,
   englishSayingsOfRequests3,
+  englishSayingsOfPractice,
   englishSayingsOfNothing,
   englishSayingsOfNothing2,
 ];
@@ -66,4 +69,5 @@ export const englishAskings: readonly Sayings<AskedMeaning>[] = [
   englishSayingsOfAsking5,
   englishSayingsOfAsking6,
   englishSayingsOfAsking7,
+  englishSayingsOfRung,
 ];

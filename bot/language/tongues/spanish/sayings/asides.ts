@@ -47,6 +47,7 @@ export const spanishAsides = `
   las 2 medidas ya / medidas las dos / medidas todas ya / revisé las dos con la sonda / chequé las dos / ya chequé los dos / las revisé todas
   qué calor hace / madre mía qué calor / qué calor, madre mía / vaya calor que hace / qué frío hace hoy / qué bochorno
   estoy contento con ella / quedé contento / muy contento con esa / buenos días mi sol / buenas a todos / hola guapos
+  nada malo que decir / no le veo nada malo / no le encuentro fallos / nada que objetar / no tiene ningún defecto / no hay nada malo en ella
   va para largo / esto va para rato / hoy va a ser largo / va a ser un día largo
   qué onda / qué onda bot / qué onda mi bot / qué tal bot / qué hubo / quihubo mi bot / qué pasó mi bot
 `;

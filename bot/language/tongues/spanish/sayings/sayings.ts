@@ -8,6 +8,7 @@ import { spanishSayingsOfAsking3 } from './asking-3.ts';
 import { spanishSayingsOfAsking4 } from './asking-4.ts';
 import { spanishSayingsOfAsking5 } from './asking-5.ts';
 import { spanishSayingsOfAsking6 } from './asking-6.ts';
+import { spanishSayingsOfRung } from './asking-rung.ts';
 import { spanishSayingsOfBooth } from './booth.ts';
 import { spanishSayingsOfBooth2 } from './booth-2.ts';
 import { spanishSayingsOfBooth3 } from './booth-3.ts';
@@ -29,6 +30,7 @@ import { spanishSayingsOfPots2 } from './pots-2.ts';
 import { spanishSayingsOfPots3 } from './pots-3.ts';
 import { spanishSayingsOfPots4 } from './pots-4.ts';
 import { spanishSayingsOfPots5 } from './pots-5.ts';
+import { spanishSayingsOfPractice } from './practice.ts';
 import { spanishSayingsOfPrep } from './prep.ts';
 import { spanishSayingsOfPrep2 } from './prep-2.ts';
 import { spanishSayingsOfRequests } from './requests.ts';
@@ -59,6 +61,7 @@ export const spanishSayings: readonly Sayings<SaidMeaning>[] = [
   spanishSayingsOfRequests,
   spanishSayingsOfRequests2,
   spanishSayingsOfRequests3,
+  spanishSayingsOfPractice,
   spanishSayingsOfNothing,
   spanishSayingsOfNothing2,
   spanishSayingsOfNothing3,
@@ -72,4 +75,5 @@ export const spanishAskings: readonly Sayings<AskedMeaning>[] = [
   spanishSayingsOfAsking4,
   spanishSayingsOfAsking5,
   spanishSayingsOfAsking6,
+  spanishSayingsOfRung,
 ];

@@ -1,0 +1,24 @@
+// A part by its number as an ordinal: `the seventh impeller`, `la tercera brida`, `3rd one`. Only where no other stands in that place
+// of the row; it is never sure.
+
+import { inNaturalOrder } from '../../../core/natural-order.ts';
+import type { PartsAt, PartsInLine } from './parts-in-line.ts';
+
+/** `at`: where the ordinal stands among the atoms. */
+export function nthPart({ atoms: { all }, known, context }: PartsInLine, at: number): PartsAt | undefined {
+  const { ordinals, said } = context.hearing;
+  const nth = ordinals.get(all[at]?.text ?? '');
+  const noun = all[at + 1];
+  if (nth === undefined || noun?.ends === undefined || all[at + 2]?.is === 'number') return undefined;
+  const { ones, nouns, plurals } = said.lists;
+  const words = [noun.text, ...(nouns.get(noun.text) ?? [])];
+  const ofNoun = words.flatMap((word) => known.roots.get(word) ?? []).map(({ name }) => name);
+  // `first ones` are several.
+  const isOne = ones.has(noun.text) && !plurals.some((plural) => noun.text.endsWith(plural));
+  const row = (isOne ? context.parts : ofNoun).toSorted(inNaturalOrder);
+  const [only, other] = (known.numbers.get(nth) ?? []).filter((name) => row.includes(name));
+  const inPlace = row[nth - 1];
+  return only === undefined || other !== undefined || (inPlace !== undefined && inPlace !== only)
+    ? undefined
+    : { names: [only], is: 'named', isSure: false, to: noun.ends };
+}
