@@ -2,14 +2,16 @@
 // of the row; it is never sure.
 
 import { inNaturalOrder } from '../../../core/natural-order.ts';
+import { withoutAccents } from '../typed/without-accents.ts';
 import type { PartsAt, PartsInLine } from './parts-in-line.ts';
 
-/** `at`: where the ordinal stands among the atoms. */
-export function nthPart({ atoms: { all }, known, context }: PartsInLine, at: number): PartsAt | undefined {
+/** `token`: where the ordinal stands. */
+export function nthPart({ tokens, atoms, known, context }: PartsInLine, token: number): PartsAt | undefined {
   const { ordinals, said } = context.hearing;
-  const nth = ordinals.get(all[at]?.text ?? '');
-  const noun = all[at + 1];
-  if (nth === undefined || noun?.ends === undefined || all[at + 2]?.is === 'number') return undefined;
+  const nth = ordinals.get(withoutAccents(tokens[token]?.text.toLowerCase() ?? ''));
+  const at = atoms.firstOf[token + 1] ?? atoms.all.length;
+  const noun = atoms.all[at];
+  if (nth === undefined || noun?.ends === undefined || atoms.all[at + 1]?.is === 'number') return undefined;
   const { ones, nouns, plurals } = said.lists;
   const words = [noun.text, ...(nouns.get(noun.text) ?? [])];
   const ofNoun = words.flatMap((word) => known.roots.get(word) ?? []).map(({ name }) => name);

@@ -18,9 +18,9 @@ export function partsAt(line: PartsInLine, token: number): PartsAt | undefined {
   const at = line.atoms.firstOf[token];
   const atom = at === undefined ? undefined : line.atoms.all[at];
   if (at === undefined || atom === undefined) return undefined;
-  if (atom.is !== 'word') return numbersOfOneFamily(line, token, at) ?? ofJobNumbered(line, token);
-  const nth = nthPart(line, at);
+  const nth = nthPart(line, token);
   if (nth !== undefined) return nth;
+  if (atom.is !== 'word') return numbersOfOneFamily(line, token, at) ?? ofJobNumbered(line, token);
   const made = ofMetal(line, token);
   if (made !== undefined) return made;
   if (!mayBegin(atom.text, line)) {

@@ -42,7 +42,7 @@ export const spanishLists: ListWords = {
   ],
   serials: ['serie', 'de serie', 'numero de serie'],
   jobs: ['trabajo', 'obra', 'encargo', 'orden'],
-  ones: ['pieza', 'piezas'],
+  ones: [],
   except: [
     'menos',
     'salvo',
