@@ -1,5 +1,5 @@
 // A part by its number as an ordinal: `the seventh impeller`, `la tercera brida`, `3rd one`. Only where no other stands in that place
-// of the row; it is never sure.
+// of the row.
 
 import { inNaturalOrder } from '../../../core/natural-order.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
@@ -22,5 +22,5 @@ export function nthPart({ tokens, atoms, known, context }: PartsInLine, token: n
   const inPlace = row[nth - 1];
   return only === undefined || other !== undefined || (inPlace !== undefined && inPlace !== only)
     ? undefined
-    : { names: [only], is: 'named', isSure: false, to: noun.ends };
+    : { names: [only], is: 'one-of', isSure: true, to: noun.ends };
 }

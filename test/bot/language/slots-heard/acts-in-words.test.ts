@@ -222,13 +222,18 @@ describe('an act by what is done and to what', () => {
     expect(each).toEqual(['temp flange-1 90C', 'temp flange-2 90C']);
   });
 
-  it('given a part by its number as an ordinal, then it alone is offered', () => {
-    const bare = ['flange-1', 'flange-3'].map((name) => ({ name, phase: 'bare' as const }));
-    const shop = { ...inUse, parts: ['flange-1', 'flange-3'], live: () => ({ ...inUse.live(), parts: bare }) };
-    expect(readLine('the third flange got its coat with the brush from pot 1', shop)).toMatchObject({
-      kind: 'misread',
-      misread: { suggestions: ['coat flange-3 1 brush'] },
-    });
+  it.each([
+    [['flange-1', 'flange-3'], ['coat flange-3 1 brush']],
+    [['flange-1', 'flange-2', 'flange-3'], ['coat flange-3 1 brush']],
+    // Another stands in that place.
+    [
+      ['flange-3', 'flange-4', 'flange-5'],
+      ['coat flange-3 1 brush', 'coat flange-4 1 brush', 'coat flange-5 1 brush'],
+    ],
+  ])('given the third flange of %j, then it is %j', (parts, lines) => {
+    const bare = parts.map((name) => ({ name, phase: 'bare' as const }));
+    const shop = { ...inUse, parts, live: () => ({ ...inUse.live(), parts: bare }) };
+    expect(linesOf(readLine('the third flange got its coat with the brush from pot 1', shop))).toEqual(lines);
   });
 
   it('given what was looked at, then its number is no hour', () => {
