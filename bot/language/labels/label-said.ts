@@ -47,11 +47,14 @@ const mayBeLabel = (line: string, context: LineContext): boolean =>
 
 function ofLabel(line: string, context: LineContext, strictly: Strictly): Understood | undefined {
   const label = labelIn(line, context);
-  if (label === undefined || onlyAsksOrDenies(spoken(label.talk), context)) return undefined;
+  if (label === undefined || onlyAsksOrDenies(spokenBeside(label), context)) return undefined;
   const each = severalIn(line, label, context);
   if (each !== undefined) return ofSeveral(line, each, context, strictly);
   return ofOne(line, label, context, strictly) ?? sealedOpened(line, label, context, strictly);
 }
+
+/** `sin abrir` denies no more than that it is open. */
+const spokenBeside = ({ talk }: Label): string => spoken(talk.filter(({ of }) => of !== 'asReceived'));
 
 function ofOne(line: string, label: Label, context: LineContext, strictly: Strictly): Understood | undefined {
   const { rest, says } = label;
@@ -117,14 +120,10 @@ type Act = 'open' | 'received';
 const surely = 0.6;
 const mostOthers = 3;
 
-function isTalkOf(
-  act: Act | undefined,
-  line: string,
-  others: readonly string[],
-  { hearing: { weighed } }: LineContext,
-): boolean {
+function isTalkOf(act: Act | undefined, line: string, rest: readonly string[], context: LineContext): boolean {
+  const others = rest.filter((word) => !saysNothing(word, context));
   if (others.length === 0) return true;
-  const [top] = weighed.weigh(line);
+  const [top] = context.hearing.weighed.weigh(line);
   return others.length <= mostOthers && top !== undefined && top.meaning === act && top.share >= surely;
 }
 

@@ -33,7 +33,7 @@ export const partTold: Understands = (typed, context, strictly) => {
   if (share < (told.isCounted && told.isOfJob ? leastCounted : leastShare)) return undefined;
   if (idleIn(told.talk.join(' '), context) > mostIdleTalk) return undefined;
   const talk = talkOf(told, context);
-  if (talk === 'unsaid' || (talk === 'with-act' && share < surely)) return undefined;
+  if (talk === 'unsaid' || (talk === 'with-act' && share < (told.isCounted ? leastShare : surely))) return undefined;
   const [line, ...others] = told.lines.filter((each) => areNew(each, context, strictly));
   if (line === undefined) return undefined;
   const isArrived = saysArrived(typed, context);
@@ -41,7 +41,9 @@ export const partTold: Understands = (typed, context, strictly) => {
   if (told.isOnlyCounted && !isArrived && !(told.isOfJob && told.isFirst)) return undefined;
   const isAlone = others.length === 0 && told.isCertain && talk === 'of-parts';
   const isSure =
-    isAlone && share > (told.isCounted ? leastShare : surely) && (told.isListed || told.isCounted || isArrived);
+    isAlone &&
+    share > (told.isCounted ? leastShare : surely) &&
+    (told.isListed || (told.isCounted && told.hasPapers) || isArrived);
   return isSure ? { is: 'sure', line } : { is: 'likely', lines: [line, ...others] };
 };
 

@@ -16,8 +16,10 @@ import { usualUnits } from './part-columns.ts';
 export interface Told {
   /** Lines of `part`: two where as many are told as do not go from the first number to the last, each as it may be meant. */
   readonly lines: readonly string[];
-  /** It is called so in one word, its serial or its job is told, and each figure has its own unit. */
+  /** It is called so in one word, its papers are told or how many they are, and each figure has its own unit. */
   readonly isCertain: boolean;
+  /** Its serial or its job is told. */
+  readonly hasPapers: boolean;
   /** By nothing but how many they are. */
   readonly isOnlyCounted: boolean;
   /** No part of the shop is called as those are that are counted. */
@@ -56,6 +58,8 @@ export function toldIn(typed: string, context: LineContext): Told | undefined {
   const named = namesIn(found, context);
   if (named.ways.length === 0) return undefined;
   const metal = metalNamed(metals);
+  const hasPapers = details.has('serial') || details.has('job');
+  const isCounted = named.is === 'told' && (found.counted?.count ?? 0) > 1;
   return {
     lines: named.ways.map((names) =>
       ['part', ...names, ...details.values(), ...(metal === undefined ? [] : [metal])].join(' '),
@@ -63,13 +67,11 @@ export function toldIn(typed: string, context: LineContext): Told | undefined {
     isOnlyCounted: named.is === 'counted',
     isFirst: found.counted?.one !== undefined && nextOf(found.counted.one, context) === 1,
     isOfJob: details.has('job'),
-    isCounted: named.is === 'told' && (found.counted?.count ?? 0) > 1,
+    isCounted,
+    hasPapers,
     isListed: details.has('serial') && details.has('job') && details.size + metals.length > 2 && talk.length < 2,
     isCertain:
-      isCertain &&
-      named.is === 'told' &&
-      (details.has('serial') || details.has('job')) &&
-      (metals.length === 0 || metal !== undefined),
+      isCertain && named.is === 'told' && (hasPapers || isCounted) && (metals.length === 0 || metal !== undefined),
     isNamedFirst: found.named.has(0) || line.tokens[0]?.kind === 'number',
     talk,
     unnamed: line.tokens.flatMap((token, i) => (found.named.has(i) ? [] : [token.text])).join(' '),
@@ -87,6 +89,8 @@ interface Found {
   readonly details: Map<string, string>;
   readonly metals: string[];
   readonly talk: string[];
+  /** Where its last word stands. */
+  talkedAt?: number;
   counted?: Counted;
   isCertain: boolean;
 }
@@ -116,6 +120,14 @@ const rowOf = (one: string, first: string | number, count: number): string => {
   return `${one}-${first}..${one}-${last}`;
 };
 
+/** `I have three brackets to paint`: over what stands between them two words are no `have to`. */
+function talkAt(found: Found, at: number, word: string): void {
+  const last = found.talk.pop();
+  if (last !== undefined) found.talk.push(found.talkedAt === at - 1 ? last : `${last},`);
+  found.talk.push(word);
+  found.talkedAt = at;
+}
+
 /** Where the next piece begins; `undefined` at a figure that is of nothing here. */
 function takenFrom(line: Line, at: number, found: Found): number | undefined {
   const { tokens, context } = line;
@@ -140,7 +152,8 @@ function takenFrom(line: Line, at: number, found: Found): number | undefined {
   if (isMetalWord(token.word)) found.metals.push(token.word);
   else if (/\d/.test(token.text) || token.word === 'lot' || canMarks.has(token.word)) return undefined;
   // What is counted is what comes in, and no talk.
-  else if (found.counted?.one !== oneOf(token.text, context)) found.talk.push(withoutAccents(token.text.toLowerCase()));
+  else if (found.counted?.one !== oneOf(token.text, context))
+    talkAt(found, at, withoutAccents(token.text.toLowerCase()));
   return at + 1;
 }
 

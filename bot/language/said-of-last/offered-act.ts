@@ -22,6 +22,8 @@ export const offeredAct: Understands = (line, context, strictly) => {
   const letters = lettersIn(line);
   const lines = open.flatMap((each) =>
     fieldsOf(each.line).length === 0 &&
+    // What takes back is said so: `and the last one` is no undo.
+    actOfLine(each.line) !== 'undo' &&
     // `opened A` is no tap that opens B.
     letters.every((letter) => lettersIn(each.line).includes(letter)) &&
     likely.some(({ meaning }) => meaning === actOfLine(each.line))

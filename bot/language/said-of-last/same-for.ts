@@ -11,7 +11,7 @@ import type { LineContext } from '../reading.ts';
 import { actRows } from '../slots-heard/act-rows.ts';
 import { type ManyIn, manyIn } from '../slots-heard/many-in.ts';
 import { claimed } from '../slots-heard/phrases.ts';
-import type { Piece } from '../slots-heard/piece.ts';
+import { type Piece, wordOf } from '../slots-heard/piece.ts';
 import { piecesOf } from '../slots-heard/pieces.ts';
 import { partsNumbered } from '../slots-heard/things.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
@@ -37,7 +37,9 @@ export const sameFor: Understands = (line, context, strictly) => {
   });
   const [first] = lines;
   if (first === undefined) return undefined;
-  const isSure = others.areNamed && act.isFresh && lines.length === 1 && mayBeBare(read, false) && isOfNow(act);
+  // What was said last was objected to: it may be the same as that.
+  const isSure =
+    others.areNamed && act.isFresh && !act.isBeforeLast && lines.length === 1 && mayBeBare(read, false) && isOfNow(act);
   if (!isSure) return { is: 'likely', lines: lines.map((each) => each.join(actsJoint)) };
   const [only = '', ...more] = first;
   return more.length === 0 ? { is: 'sure', line: only } : { is: 'several', lines: first };
@@ -93,6 +95,7 @@ function othersIn(line: string, context: LineContext): Others | undefined {
       if (numbered.length === 0) return undefined;
       named.push(numbered);
     } else if (piece.is === 'one-of') areNamed = false;
+    else if (many !== undefined && said.lists.ones.has(wordOf(piece) ?? '')) continue;
     else if (piece !== many?.piece && claim?.is !== 'light' && claim?.is !== 'filler' && claim?.is !== 'many')
       return undefined;
   }

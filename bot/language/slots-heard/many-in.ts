@@ -25,6 +25,10 @@ export function manyIn({ pieces, claims }: Pick<Clause, 'pieces' | 'claims'>, li
     const behind = claims[last + 1]?.is === 'light' || claims[last + 1]?.is === 'filler' ? last + 2 : last + 1;
     const counted = [pieces[last + 1], pieces[behind], pieces[at - 1]].find(counts);
     if (counted !== undefined && counted.value > 1) return { many, count: counted.value, piece: counted };
+    // `the last one`: the one that is left.
+    const next = pieces[last + 1];
+    if (many === 'last' && (next === undefined || lists.ones.has(wordOf(next) ?? '')))
+      return { many: 'rest', count: 1 };
     if (many !== 'other' && many !== 'first' && many !== 'last') return { many };
   }
   // `the 2 of them`

@@ -7,6 +7,7 @@ import { actsJoint } from '../lines-apart.ts';
 import type { LineContext } from '../reading.ts';
 import { clearlyTold, likeliestIn, shareOfAct } from '../sayings/likeliest.ts';
 import { isSaidAct, type SaidAct } from '../tongues/said-words.ts';
+import { withoutAccents } from '../typed/without-accents.ts';
 import { asTaps, type Understands, type Understood } from '../understood.ts';
 import { verbNamed } from '../verbs-typed.ts';
 import { actRows } from './act-rows.ts';
@@ -30,8 +31,11 @@ const mostUnknown = 3;
 
 export const slotsHeard: Understands = (line, context, strictly) => {
   const strict = strictly(line);
-  if (line.endsWith('?') || strict.kind !== 'unread' || !mayBeOtherwise(strict.read)) return undefined;
-  return heardIn(line, context);
+  if (line.endsWith('?') || strict.kind !== 'unread') return undefined;
+  const told = withoutGreeting(line, context);
+  const isTold = told !== undefined && strictly(told).kind === 'command';
+  if (isTold) return { is: 'sure', line: told };
+  return mayBeOtherwise(strict.read) ? heardIn(line, context) : undefined;
 };
 
 function heardIn(line: string, context: LineContext): Understood | undefined {
@@ -57,6 +61,12 @@ function heardIn(line: string, context: LineContext): Understood | undefined {
   const lines = [...(plain === undefined ? [] : asTaps(plain).lines), ...found];
   if (found.length > 0) return { is: 'likely', lines: [...new Set(lines)] };
   return isGreeting(pieces, all.claims, hearing.said) ? { is: 'sure', line: '?' } : heardOf(pieces, all, context);
+}
+
+/** `hi, I'm new`: what stands behind it may be all that the strict reader needs. */
+function withoutGreeting(line: string, { hearing: { said } }: LineContext): string | undefined {
+  const [greeted = '', first = ''] = /^([\p{L}']+)[\s,!.]+/u.exec(line) ?? [];
+  return said.greetings.has(withoutAccents(first.toLowerCase())) ? line.slice(greeted.length) : undefined;
 }
 
 /** `good morning`, `ok thanks boss`: whoever greets is led. */

@@ -86,6 +86,14 @@ describe('a first shift', () => {
     expect((await say('week')).card.lines).toContain('08:00 ola: first shift begun');
   });
 
+  it.each(["hi, I'm new here", 'hey, first day here', 'hola, es mi primer día aquí'])(
+    'given "%s" behind a greeting, then it begins',
+    async (line) => {
+      const { say } = await talkAfter('@ola: set language es');
+      expect((await say(`@ola: ${line}`)).card.leadsOn).toBeDefined();
+    },
+  );
+
   it('given each answer, then it ends with what, how, why and what not', async () => {
     const { say } = await talkAfter('@ola: first shift');
     const { card } = await say('@ola: air 24C 48%');

@@ -69,6 +69,23 @@ describe('many parts by one word', () => {
     expect(card.actions.map(({ line }) => line)).toEqual(['coat hub-3 1 brush']);
   });
 
+  it('given two of three are coated, when the last one is said to be as well, then it is the one tap, and no undo', async () => {
+    const talk = await talkBehind([...three, 'wait 103m', 'filter 1', 'brushed hub-1', 'same for hub-2']);
+    const { card } = await talk.say('and the last one');
+    expect(card.actions.map(({ line }) => line)).toEqual(['coat hub-3 brush']);
+  });
+
+  it('given the last act was objected to, then the same for another is no act before it', async () => {
+    const talk = await talkBehind([
+      'air 24C 48%',
+      'mix 2.4kg',
+      'part hub-1 hub-2',
+      'surface hub-1 22C',
+      'brushed hub-1',
+    ]);
+    expect((await talk.say('same for hub-2')).recorded).toBe(false);
+  });
+
   it('given only one is in the oven, when both are said to read 90, then none of them is taken for two', async () => {
     const talk = await talkBehind([...coated, 'dry impeller-1 already', 'cure impeller-1 oven 90C already']);
     const answer = await talk.say('both in the oven are at 90');

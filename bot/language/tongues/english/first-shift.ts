@@ -161,7 +161,7 @@ export const englishFirstShiftUnclear = ({ person, on }: OfFirstShift, figures: 
 
 export const englishFirstShiftVerbs = {
   'first-shift': verbWords(
-    "first-shift, first shift, i'm new, im new, i am new, new here, show me how, my first shift, teach me",
+    "first-shift, first shift, i'm new, im new, i am new, new here, first day, my first day, its my first day, it's my first day, just started here, never done this, show me how, my first shift, teach me",
     'first shift',
     'here, begin, start, on',
   ),

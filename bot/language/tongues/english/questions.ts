@@ -77,7 +77,10 @@ export const englishQuestions: QuestionsTyped = {
     /^(?:when |how soon |what time |from when |how long (?:until|till|before) )?(?:can|could|may|should|shall|must)\b|\bout (?=(?:here|there)\b)|\bout of (?=(?:which|what|the)? ?(?:pot|batch|mix)\b)/,
   notActs: 'on off',
   kinds: [
-    { asks: 'what-now', said: /(?:the )?next (?:step|thing|move)\b|(?:what|whats|what's)(?: is| comes)? next$/ },
+    {
+      asks: 'what-now',
+      said: /(?:the )?next (?:step|thing|move)\b|(?:what|whats|what's)(?: is| comes| goes)? (?:next|first)$|next$|where do (?:i|we) (?:start|begin)$|what (?:do|should) (?:i|we) start with$/,
+    },
     {
       asks: 'can-i',
       said: /what(?: do (?:i|we) need| is needed|(?:'?s| is) (?:missing|stopping (?:me|us)|left|needed)) (?:to|before|for|from)\b/,

@@ -156,7 +156,7 @@ export const spanishFirstShiftUnclear = ({ person, on }: OfFirstShift, figures: 
 
 export const spanishFirstShiftVerbs = {
   'first-shift': verbWords(
-    'primer turno, mi primer turno, es mi primer turno, soy nuevo, soy nueva, enséñeme, enséñame',
+    'primer turno, mi primer turno, es mi primer turno, soy nuevo, soy nueva, es mi primer día, mi primer día, primer día, acabo de empezar aquí, nunca he hecho esto, enséñeme, enséñame',
     'primer turno',
     'aquí, aqui, empieza, empezar, cómo, como',
   ),

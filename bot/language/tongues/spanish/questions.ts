@@ -67,7 +67,10 @@ export const spanishQuestions: QuestionsTyped = {
   modal: /^(?:puede|pueden)\b(?= \d)/,
   notActs: 'para va pase bien',
   kinds: [
-    { asks: 'what-now', said: /(?:el |cual es el )?siguiente paso\b|que sigue$/ },
+    {
+      asks: 'what-now',
+      said: /(?:el |cual es el )?siguiente paso\b|(?:y )?(?:ahora )?que (?:sigue|va primero|hago primero)$|por donde (?:empiezo|empezamos)$|con que (?:empiezo|empezamos)$/,
+    },
     {
       asks: 'can-i',
       said: /que (?:nos |me |le |se )?(?:falta|faltan|hace falta|necesit\w+|ocup\w+) (?:para|antes de)\b/,

@@ -24,6 +24,15 @@ describe('two cans in one line', () => {
     });
   });
 
+  it.each([
+    "we've got a can of A, lot AX-11, 1 kilo, and a can of B, lot BX-12, also 1 kilo, both not opened yet",
+    'tengo una lata de A, lote AX-11, de 1 kilo, y una de B, lote BX-12, también de 1 kilo, las dos sin abrir',
+  ])('given "%s", then that they are not opened denies nothing', async (line) => {
+    const { say } = await talkAfter('set language es');
+    expect((await say(line)).recorded).toBe(true);
+    expect((await say('stock')).text).toMatch(/AX-11[\s\S]*BX-12/);
+  });
+
   it('given nobody says whether they are open, then one tap opens both and another books both in', async () => {
     const { recorded, taps } = await linesOf([], 'part A lot AX-11 1 kg, part B lot BX-12 1 kg');
     expect(recorded).toBe(false);

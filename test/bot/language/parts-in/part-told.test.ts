@@ -40,6 +40,17 @@ describe('a part that came in, told in a sentence', () => {
     expect(heard(line, taller)).toBe('part tapa-4 serial 5077 job 95 cast-iron');
   });
 
+  it('given as many as they are said to be, which came in, then they are taken', () => {
+    expect(heard('3 steel parts came in, gate-1, gate-2 and gate-3')).toBe('part gate-1 gate-2 gate-3 steel');
+  });
+
+  it.each([
+    ['I have three steel gates to paint, gate-1 gate-2 and gate-3', shop, 'part gate-1 gate-2 gate-3 steel'],
+    ['tengo tres rejas de acero para pintar: reja-1, reja-2 y reja-3', taller, 'part reja-1 reja-2 reja-3 steel'],
+  ] as const)('given %s, then what is to be done to them is no plan beside it, and it is a tap', (line, where, tap) => {
+    expect(heard(line, where)).toEqual([tap]);
+  });
+
   it.each([
     ['four valve bodies just got here for job 92, call them gate-1 to gate-4', 'part gate-1..gate-4 job 92'],
     ['a crate came with rail-5 in it, the paper says job 92', 'part rail-5 job 92'],

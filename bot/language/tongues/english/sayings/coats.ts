@@ -136,6 +136,9 @@ export const englishSayingsOfCoats: Sayings<SaidMeaning> = {
     railings 50 wet all along
   `,
   part: `
+    I have four covers to paint, cover-1 to cover-4 / I've got two flanges to do, flange-21 and flange-22, steel
+    we have five plates to coat, plate-1 thru plate-5 / these are the ones to coat: lug-1, lug-2 / my parts are hook-1 and hook-2
+    got three steel sleeves to paint, sleeve-1 sleeve-2 and sleeve-3 / three arms to do, all aluminium, arm-1 to arm-3
     truck dropped off valve-3 for job 92, s/n V2207, carbon steel / three new flanges on the bench, job 95
     new part impeller-3 / new part: housing, serial 4411, job 88 / part 12 is here / book in bracket-8
     booking in two pump bodies, job 101 / add part valve 2, stainless / adding a new one, manifold-1, aluminium, 0.4 m2

@@ -132,6 +132,9 @@ export const spanishSayingsOfCoats: Sayings<SaidMeaning> = {
     quedó a 60 húmedo el soporte 2 / quedaron en 58 de peine las dos placas / el Toño peinó la 1 y le dio 62
   `,
   part: `
+    tengo cuatro tapas para pintar, tapa-1 a tapa-4 / tengo dos bridas que pintar, brida-21 y brida-22, de acero
+    tenemos cinco placas para recubrir, placa-1 a placa-5 / estas son las que hay que pintar: gancho-1, gancho-2
+    mis piezas son brazo-1 y brazo-2 / hay tres camisas de acero por hacer, camisa-1 camisa-2 y camisa-3
     llego tapa-4 es del trabajo 94 serial T118 / me han traido la carcasa-4 nº de serie 5077 trabajo 95 inox
     entró un rodete nuevo, serie R220, trabajo 31 / pieza nueva: brida-2, serial B771, job 40, acero al carbono
     impeller-5 serial 8812 job 63 stainless / acaba de entrar la valvula-3, inox 316, 0.4 m2
