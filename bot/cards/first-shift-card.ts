@@ -3,7 +3,6 @@
 
 import { splitMass } from '../../core/calc/mixing.ts';
 import { isGasSensitive } from '../../core/can/can.ts';
-import type { Verb } from '../../core/commands.ts';
 import { countersigners } from '../../core/crew/first-shift-decide.ts';
 import type { Recorded } from '../../core/execute.ts';
 import { isFailed } from '../../core/failed.ts';
@@ -21,6 +20,7 @@ import { lineOf, type Telling, tap, undoTap } from './card-context.ts';
 import { exampleHere } from './example-here.ts';
 import { lastingLine, stepOf, tapsOf, whoseLines } from './guide-card.ts';
 import { leftBy } from './recorded-act.ts';
+import { verbOfStep } from './verb-of-step.ts';
 
 interface Led {
   /** The answer itself asks something, whose taps come before those of the step. */
@@ -90,7 +90,9 @@ function exampleOf(telling: Telling, doing: Doing, { line }: CardAction): string
   const values = new Map([...examples[figures.units], ...massesOf(shop, doing)]);
   if (doing.is === 'name-parts') values.set('part', words.typed.namedPart);
   const isKnown = fieldsOf(line).every(({ id }) => values.has(id));
-  return isKnown ? `${fillLine(line, values)}${withGas(shop, doing)}` : exampleHere(telling, verbOf(doing));
+  return isKnown
+    ? `${fillLine(line, values)}${withGas(shop, doing)}`
+    : exampleHere(telling, verbOfStep(doing) ?? 'first-shift');
 }
 
 const examples = {
@@ -130,29 +132,6 @@ function massesOf(shop: Shop, doing: Doing): readonly (readonly [string, string]
     ['part-a', `${Math.round(split.partAGrams)}`],
     ['part-b', `${Math.round(split.partBGrams)}`],
   ];
-}
-
-function verbOf(doing: Doing): Verb {
-  switch (doing.is) {
-    case 'act':
-    case 'stir-can':
-    case 'use-up':
-      return doing.act.command.verb;
-    case 'name-can':
-      return 'received';
-    case 'open-can':
-      return 'open';
-    case 'name-parts':
-      return 'part';
-    case 'mix':
-      return 'mix';
-    case 'read-air':
-      return 'air';
-    case 'wait':
-    case 'countersign':
-    case 'stay-out':
-      return 'first-shift';
-  }
 }
 
 export function firstShiftBegunCard(telling: Telling, by: PersonName): Card {

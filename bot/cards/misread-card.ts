@@ -1,5 +1,7 @@
 // What was read, what is needed, an example, and the lines that may have been meant as taps. Nothing is recorded.
 
+import { guideFor } from '../../core/guide/guide.ts';
+import type { PersonName } from '../../core/ids.ts';
 import { known } from '../../core/known.ts';
 import { ownValue } from '../../core/own-key.ts';
 import { byName, liveParts } from '../../core/shop.ts';
@@ -12,9 +14,10 @@ import { type Telling, tap } from './card-context.ts';
 import { exampleHere, namedHere } from './example-here.ts';
 import { nextTaps } from './next-taps.ts';
 import { tapsTogether } from './parts-together.ts';
+import { verbOfStep } from './verb-of-step.ts';
 
 /** A front end that knows no shop yet has examples of its own. */
-export function misreadCard(telling: Telling | Pick<Telling, 'words'>, misread: Misread): Card {
+export function misreadCard(telling: Telling | Pick<Telling, 'words'>, misread: Misread, by?: PersonName): Card {
   const { replies, session, buttons } = telling.words;
   /** What will be said, to be read before it is pressed; a tap that calls people says so. */
   const label = (line: string): string => {
@@ -33,7 +36,7 @@ export function misreadCard(telling: Telling | Pick<Telling, 'words'>, misread: 
     lines: [
       // Whatever it is, the shop's own number comes first.
       ...(call === undefined ? [] : [session.callNumber(call)]),
-      ...telling.words.misread(misread, exampleOf(telling, misread)),
+      ...telling.words.misread(misread, exampleOf(telling, misread, by)),
       ...(misread.untaken ?? []).map(replies.untaken),
       ...(asksWhich ? [] : [replies.nothingRecorded]),
     ],
@@ -50,10 +53,11 @@ export function misreadCard(telling: Telling | Pick<Telling, 'words'>, misread: 
   });
 }
 
+const isLost = ({ code, suggestions }: Misread): boolean => code === 'unknown-verb' && suggestions.length === 0;
+
 /** Nothing near was found: what may be asked instead, and records nothing. */
-function waysOn(telling: Telling, { code, suggestions }: Misread): readonly CardAction[] {
-  const isLost = code === 'unknown-verb' && suggestions.length === 0;
-  return isLost ? [tap(telling, 'what-now', 'next-step'), tap(telling, 'help', 'help')] : [];
+function waysOn(telling: Telling, misread: Misread): readonly CardAction[] {
+  return isLost(misread) ? [tap(telling, 'what-now', 'next-step'), tap(telling, 'help', 'help')] : [];
 }
 
 /** What alone names the suggestion of this place: yes to the only one, else the unit or the reading that was missing. */
@@ -90,9 +94,17 @@ function partTaps(telling: Telling, { code, needs, exampleOf: name }: Misread): 
 
 const mostTaps = 4;
 
-function exampleOf(telling: Telling | Pick<Telling, 'words'>, { example, faulty, exampleOf: name }: Misread): string {
+/** Which example stands where no word of a line is near any act. */
+const lastResort = 'mix';
+
+function exampleOf(telling: Telling | Pick<Telling, 'words'>, misread: Misread, by: PersonName | undefined): string {
+  const { example, faulty, exampleOf: name } = misread;
   const { typed, lineShown } = telling.words;
   if (!('shop' in telling)) return example ?? typed.example(name);
+  // Of a word that is near no act any example would be of another: it is what comes next.
+  const isNearNone = isLost(misread) && (name === lastResort || misread.token.includes(' '));
+  const next = isNearNone && by !== undefined ? verbOfStep(guideFor(telling, by).doing) : undefined;
+  if (next !== undefined) return exampleHere(telling, next);
   if (example !== undefined) return lineShown(namedHere(telling, example, name), telling.figures);
   return faulty === undefined ? exampleHere(telling, name) : exampleIn(typed.listExample, telling.figures.units);
 }

@@ -191,7 +191,7 @@ function inWords(
     case 'silence':
       return undefined;
     case 'misread': {
-      const card = misreadCard(tellingOf(told, shop, delivery.as), reading.misread);
+      const card = misreadCard(tellingOf(told, shop, delivery.as), reading.misread, delivery.as);
       return answering(told, delivery, shop, { kind: 'misread', code: reading.misread.code, recorded: false, card });
     }
     case 'several':

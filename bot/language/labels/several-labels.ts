@@ -2,6 +2,7 @@
 
 import type { LineContext } from '../reading.ts';
 import type { Phrase } from '../slots-heard/said-table.ts';
+import { withoutAccents } from '../typed/without-accents.ts';
 import { type Label, labelIn } from './label-read.ts';
 
 /** More is a delivery note. */
@@ -16,14 +17,21 @@ export function severalIn(line: string, whole: Label, context: LineContext): rea
   const each = starts.flatMap((start, i) => labelIn(line.slice(start, starts[i + 1] ?? line.length), context) ?? []);
   if (ahead === undefined || each.length !== starts.length || !isOnlyTalk(ahead, each.length)) return undefined;
   const last = each.at(-1);
-  const isOfAll =
-    last?.rest.some((word) => context.hearing.said.byFirst.get(word.toLowerCase())?.some(isMany)) === true;
+  const isOfAll = last !== undefined && saysAll(last, context);
   return each.map((label) => ({
     ...label,
-    ...(isOfAll && last !== undefined && ofAll(label, last)),
+    ...(isOfAll && ofAll(label, last)),
     says: new Set([...ahead.says, ...label.says, ...(last?.says ?? [])]),
     rest: [...ahead.rest, ...label.rest].filter((word) => !isCount(word, each.length)),
   }));
+}
+
+/** `both`, `each`, `1 kg tins`: of one can nobody says so. */
+function saysAll({ talk }: Label, { hearing: { said, labelled } }: LineContext): boolean {
+  const isCan = (word: string): boolean => said.cans.has(word) || labelled.vessels.has(word);
+  return talk
+    .flatMap(({ typed }) => withoutAccents(typed.toLowerCase()).split(' '))
+    .some((word) => said.byFirst.get(word)?.some(isMany) === true || (word.endsWith('s') && isCan(word.slice(0, -1))));
 }
 
 const isMany = ({ says }: Phrase): boolean => says.is === 'many';

@@ -46,6 +46,13 @@ describe('an example', () => {
     ['the can', inHand, 'blanket x', 'blanket 2'],
     ['the crew', inHand, 'handover', 'handover rosa'],
     ['nobody’s part', [], 'dry', 'dry impeller-7'],
+    ['what comes next, of a line that is near no act', [], 'xyzzy plugh', 'air 24C 48%'],
+    [
+      'the same behind the air',
+      ['air 24C 48%', 'received 5kg A lot 1', 'received 5kg B lot 2'],
+      'xyzzy plugh',
+      'mix 2.4kg',
+    ],
   ])('given %s, then that stands in it', async (_, lines, line, example) => {
     expect(await exampleFor('en-GB', 'metric', lines, line)).toBe(example);
   });

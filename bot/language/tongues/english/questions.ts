@@ -79,7 +79,7 @@ export const englishQuestions: QuestionsTyped = {
   kinds: [
     {
       asks: 'what-now',
-      said: /(?:the )?next (?:step|thing|move)\b|(?:what|whats|what's)(?: is| comes| goes)? (?:next|first)$|next$|where do (?:i|we) (?:start|begin)$|what (?:do|should) (?:i|we) start with$/,
+      said: /(?:the )?next (?:step|thing|move)\b|(?:what|whats|what's)(?: is| comes| goes)? (?:the )?(?:next|first)(?: thing| step| job)?$|next$|where do (?:i|we) (?:start|begin)$|what (?:do|should) (?:i|we) start with$/,
     },
     {
       asks: 'can-i',

@@ -17,6 +17,7 @@ describe('two cans in one line', () => {
     'got two new cans: part A lot AX-11 1 kg, part B lot BX-12 1 kg',
     'two cans here, A lot AX-11 and B lot BX-12, 1 kg each, both sealed',
     'Part A lot AX-11 1 kg and part B lot BX-12 1 kg came in',
+    'just unpacked part A lot AX-11 and part B lot BX-12, 1 kg tins, still sealed',
   ])('given "%s", then both are booked in', async (line) => {
     expect(await linesOf([], line)).toMatchObject({
       recorded: true,
