@@ -94,6 +94,8 @@ function partTaps(telling: Telling, { code, needs, exampleOf: name }: Misread): 
 
 const mostTaps = 4;
 
+/** Of more words quoted together none is near. */
+const fewNear = 2;
 /** Which example stands where no word of a line is near any act. */
 const lastResort = 'mix';
 
@@ -102,7 +104,7 @@ function exampleOf(telling: Telling | Pick<Telling, 'words'>, misread: Misread, 
   const { typed, lineShown } = telling.words;
   if (!('shop' in telling)) return example ?? typed.example(name);
   // Of a word that is near no act any example would be of another: it is what comes next.
-  const isNearNone = isLost(misread) && (name === lastResort || misread.token.includes(' '));
+  const isNearNone = isLost(misread) && (name === lastResort || misread.token.split(' ').length > fewNear);
   const next = isNearNone && by !== undefined ? verbOfStep(guideFor(telling, by).doing) : undefined;
   if (next !== undefined) return exampleHere(telling, next);
   if (example !== undefined) return lineShown(namedHere(telling, example, name), telling.figures);

@@ -165,9 +165,8 @@ function soundsLikeAt({ said, words, context }: Line, at: number): NumberSaid | 
   const value = Object.hasOwn(words.soundsLike, word) ? words.soundsLike[word] : undefined;
   const next = said[at + 1];
   if (value === undefined) return undefined;
-  // `for three brackets`, `for two minutes`: it stands before a number, and is none.
-  const isBefore = context.hearing.said.lasting.has(word) && next !== undefined;
-  if (isBefore && (/^\d/.test(next.word) || numberSaid(said, at + 1, words) !== undefined)) return undefined;
+  // `for three brackets`: before a number it is none.
+  if (context.hearing.said.lasting.has(word) && numberAt({ said, words, context }, at + 1)) return undefined;
   if (next === undefined)
     return isNamed(said[at - 1]?.word, context) ? { figures: `${value}`, value, to: at + 1 } : undefined;
   const instead = [{ ...next, word: `${value}` }, ...said.slice(at + 1)];

@@ -37,6 +37,8 @@ describe('numbers said in English', () => {
     // What was heard for a number is never sure.
     ['mix too point four kilos', ['mix 2.4 kilos ?']],
     ['mix to kilos', ['mix 2 kilos ?']],
+    // Before a number it is none.
+    ['stirred can for two minutes', ['stirred can for 2 minutes']],
     // No numbers.
     ['the other one is dry', []],
     ['start a mix', []],
