@@ -45,6 +45,7 @@ const denied: ReadonlySet<SaidAct> = new Set([
   'prep grease-off',
   'fan off',
   'supplied no',
+  'cure room',
 ]);
 const planned: ReadonlySet<SaidAct> = new Set(['mix']);
 const decided: ReadonlySet<SaidAct> = new Set(['hold']);

@@ -236,6 +236,12 @@ describe('an act by what is done and to what', () => {
     expect(linesOf(readLine('the third flange got its coat with the brush from pot 1', shop))).toEqual(lines);
   });
 
+  it('given a cure without an oven, then what it is without denies nothing of it', () => {
+    const taller = { ...inUse, hearing: tallerALasDiez.hearing };
+    expect(linesOf(readLine('la flange-2 se cura en el rack, sin horno', taller))).toEqual(['cure flange-2 room']);
+    expect(linesOf(readLine('la flange-2 no se está curando al aire', taller))).toEqual([]);
+  });
+
   it('given what was looked at, then its number is no hour', () => {
     const cured = {
       ...inUse,
