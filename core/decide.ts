@@ -39,6 +39,7 @@ import {
   decideHold,
   decidePart,
   decideRelease,
+  decideShip,
   decideTested,
 } from './part/part-decide.ts';
 import { decidePartSurface, decidePrep } from './part/surface-decide.ts';
@@ -66,6 +67,7 @@ const deciders: Deciders<Verb> = {
   temp: decideTemp,
   door: decideDoor,
   out: decideOut,
+  shipped: decideShip,
   wet: decideFilm,
   film: decideFilm,
   adhesion: decideTested,

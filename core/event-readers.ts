@@ -100,6 +100,7 @@ export const readersOf = {
   SolventRubbed: ['part-rules'],
   PhotoFiled: ['aside', 'export'],
   PartReleased: ['part', 'part-rules', 'night', 'period', 'timeline'],
+  PartLeft: ['part', 'part-rules'],
   PartHeld: ['part', 'period', 'timeline', 'export'],
   AirRead: ['place', 'period', 'export'],
   SurfaceRead: ['part', 'place', 'export'],

@@ -2,6 +2,7 @@
 // bells, and land it all in one transaction, in its turn. Whether a delivery was seen before is asked here alone.
 
 import type { Command, Stance } from './commands.ts';
+import { lookedAtAnew } from './corrections/looked-at-anew.ts';
 import { decide } from './decide.ts';
 import type { Envelope, EventBody, FactOf, NewEvent } from './history.ts';
 import {
@@ -136,7 +137,11 @@ export function createExecutor(deps: WriteQueueDeps): Executor {
 
 async function decided(deps: WriteQueueDeps, request: Request, answering: Answering): Promise<Draft<string>> {
   const named = await streamsOf(deps.store, deps.crew, request);
-  const besides = [...(await justUsed(deps, request)), ...(await briefedBefore(deps, request))];
+  const besides = [
+    ...(await justUsed(deps, request)),
+    ...(await briefedBefore(deps, request)),
+    ...(await lookedAtAnew(deps.store, deps.crew, request, named)),
+  ];
   const before = await deps.keeper.openMore([...named, ...besides]);
   mustReadNamed(before, request, named);
   return oursAlone(request.command.verb, () => draftOf(deps, before, request, answering));

@@ -14,7 +14,13 @@ import type { BatchNumber, PartName, PersonName, PlaceName, SheetId } from './id
 import type { Method } from './methods.ts';
 import type { HoldingCode } from './part/holding-codes.ts';
 import type { FailedReading } from './part/part-events.ts';
-import type { CureObjection, FilmObjection, LoadUnclear, ReadingObjection } from './part/part-objections.ts';
+import type {
+  CureObjection,
+  FilmObjection,
+  LeftObjection,
+  LoadUnclear,
+  ReadingObjection,
+} from './part/part-objections.ts';
 import type { SheetUnclear } from './products/sheet-objections.ts';
 import type { SessionObjection, SessionUnclear } from './session/session-objections.ts';
 import type { StepObjection } from './steps/step-objection.ts';
@@ -27,6 +33,7 @@ export type Objection =
   | AlarmObjection
   | FilmObjection
   | CureObjection
+  | LeftObjection
   | ReadingObjection
   | StepObjection
   | {

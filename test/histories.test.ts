@@ -120,6 +120,7 @@ describe('the kept records', () => {
         'breathing-air',
         'gas-read',
         'judged-anew',
+        'left-the-shop',
         'spray-assessed',
         'spray-known',
         'spray-session',

@@ -41,6 +41,7 @@ function ofPhase(phase: PartStatus['phase']['is']): Urgency {
     case 'flashing':
     case 'curing':
     case 'released':
+    case 'left':
       return { is: 'runs' };
   }
 }

@@ -79,11 +79,11 @@ export function objectionCard(
 const judgesRoom = ({ command }: Request, objections: readonly Objection[]): boolean =>
   objections.some(({ code }) => code === 'air-outside') && !(command.verb === 'mix' && command.air !== undefined);
 
-/** No part is released by having left: that it did is a hold, so that whoever leads settles what becomes of it. */
+/** No part is released by having left: that it did is recorded and holds it, so that whoever leads settles what becomes of it. */
 function leftTap(telling: Telling, { command }: Request, objections: readonly Objection[]): readonly CardAction[] {
   if (command.verb !== 'release' || objections.some(({ code }) => code === 'already-released')) return [];
-  const hold: Command = { verb: 'hold', parts: command.parts, why: telling.words.replies.leftUnreleased };
-  return [tap(telling, 'left-unreleased', lineOf(telling, { command: hold, stance: { is: 'asked' } }))];
+  const left: Command = { verb: 'shipped', parts: command.parts };
+  return [tap(telling, 'left-unreleased', lineOf(telling, { command: left, stance: { is: 'asked' } }))];
 }
 
 /** Of what nobody knows: whoever may go on, knowing it, says why. Not beside what nobody lifts. */

@@ -131,6 +131,14 @@ export function curingCard(telling: Telling, status: PartNow, title: string): Ca
   return { ...card, fields: [{ id: 'part-temperature', label: telling.words.facts['part-temperature'], unit: 'C' }] };
 }
 
+/** What was not released is told above, and held. */
+export function shippedCard(telling: Telling, status: PartNow): Card {
+  const { replies } = telling.words;
+  const { name, verdict } = status.part;
+  const lines = verdict?.is === 'released' ? [replies.shippedReleased(verdict.by, verdict.at, telling.figures)] : [];
+  return partCard(telling, status, replies.shipped(name), lines);
+}
+
 function finishLines({ words }: Telling, method: Method): readonly string[] {
   const finish = words.names.methodFinish(method);
   return finish === undefined ? [] : [finish];

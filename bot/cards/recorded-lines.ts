@@ -4,6 +4,8 @@
 import { personIn } from '../../core/crew/crew.ts';
 import type { Recorded } from '../../core/execute.ts';
 import { type Entry, isLate } from '../../core/history.ts';
+import { nameIn } from '../../core/ids.ts';
+import type { Part } from '../../core/part/part.ts';
 import { deviationsIn } from '../../core/records/deviations.ts';
 import { rewrites } from '../../core/records/holds-that-follow.ts';
 import { minutesBetween } from '../../core/units.ts';
@@ -43,6 +45,33 @@ export function isForLeads({ envelopes, shop }: Recorded): boolean {
   if (envelopes.some(({ body }) => body.type === 'PartHeld')) return true;
   const seqs = new Set(envelopes.map(({ seq }) => seq));
   return deviationsIn(shop, ({ seq }) => seqs.has(seq)).some(({ objection }) => objection.code === 'ratio-out');
+}
+
+/** What is out of the shop and should not be: whoever speaks with the customer must know at once. */
+export function isForSupervisors(outcome: Recorded): boolean {
+  const left = ({ body }: Recorded['envelopes'][number]): boolean =>
+    body.type === 'PartHeld' && body.because?.includes('not-released') === true;
+  return outcome.envelopes.some(left) || heldAgain(outcome).length > 0;
+}
+
+/** Parts that were released, or have left, and that this holds. */
+function heldAgain({ envelopes, before }: Recorded): readonly Part[] {
+  const held = envelopes.flatMap(({ body, stream }) => (body.type === 'PartHeld' ? [nameIn(stream)] : []));
+  return [...new Set(held)].flatMap((name) => {
+    const part = before.parts.get(name);
+    return part !== undefined && (part.verdict?.is === 'released' || part.leftAt !== undefined) ? [part] : [];
+  });
+}
+
+/** By name: of what has left the shop it says so, since that has to be fetched back. */
+export function reopenedLines({ words, figures }: Telling, outcome: Recorded): readonly string[] {
+  const again = heldAgain(outcome);
+  const here = again.filter(({ leftAt }) => leftAt === undefined).map(({ name }) => name);
+  const gone = again.filter(({ leftAt }) => leftAt !== undefined).map(({ name }) => name);
+  return [
+    ...(here.length === 0 ? [] : [words.parts.heldAgain(here, figures)]),
+    ...(gone.length === 0 ? [] : [words.parts.heldThoughGone(gone, figures)]),
+  ];
 }
 
 export function lateLine(telling: Telling, { envelopes }: Recorded): readonly string[] {

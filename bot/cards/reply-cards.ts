@@ -6,6 +6,7 @@ import { isRatioOut } from '../../core/batch/batch-status.ts';
 import { methodLikely } from '../../core/coats-waiting.ts';
 import type { CommandOf, Verb } from '../../core/commands.ts';
 import { peopleLeading } from '../../core/crew/crew.ts';
+import { peopleFrom } from '../../core/crew/who-may.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
 import { defaultPlace, nameIn } from '../../core/ids.ts';
 import { type Method, methodRows, usualMethod } from '../../core/methods.ts';
@@ -35,10 +36,18 @@ import { addReply, caughtReply, coverReply, emptiedReply, weighReply } from './m
 import { monitorCard } from './monitor-card.ts';
 import { notedFacts } from './noted-facts.ts';
 import { withOvenAir, withOvenPurge } from './oven-air-card.ts';
-import { coatedCard, curingCard, dryCard, partCard, takenOutCard } from './part-cards.ts';
+import { coatedCard, curingCard, dryCard, partCard, shippedCard, takenOutCard } from './part-cards.ts';
 import { airCard } from './place-cards.ts';
 import { type Act, doneTitle, onBatch, onCan, onPart, touchedBatch, touchedParts } from './recorded-act.ts';
-import { despiteLines, isForLeads, lateLine, nextRings, rewrittenLines } from './recorded-lines.ts';
+import {
+  despiteLines,
+  isForLeads,
+  isForSupervisors,
+  lateLine,
+  nextRings,
+  reopenedLines,
+  rewrittenLines,
+} from './recorded-lines.ts';
 import { receivedCard, sealedLeftLines } from './sealed-cards.ts';
 import { sessionReplies } from './session-reply.ts';
 import { confirmedCard } from './step-cards.ts';
@@ -57,12 +66,20 @@ export function recordedCard(telling: Telling, request: Request, outcome: Record
       ...new Set([
         ...card.ping,
         ...(despite.length > 0 || isForLeads(outcome) ? peopleLeading(telling.shop.crew) : []),
+        ...(isForSupervisors(outcome) ? peopleFrom(telling.shop.crew, 'supervisor') : []),
       ]),
     ],
     tone: despite.length > 0 ? 'warn' : card.tone,
     facts: [...card.facts, ...notedFacts(telling, outcome, card.facts)],
     hazards: [...card.hazards, ...ownHazards(telling, request)],
-    lines: [...despite, ...card.lines, ...newParts(telling, request, outcome), ...late],
+    lines: [
+      // What is out of the house comes first: somebody has to run.
+      ...reopenedLines(telling, outcome),
+      ...despite,
+      ...card.lines,
+      ...newParts(telling, request, outcome),
+      ...late,
+    ],
     next: nextRings(telling, outcome),
   };
 }
@@ -152,6 +169,7 @@ const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
     const title = telling.words.replies.released(part.name);
     return partCard(telling, status, title, standsAgainst(telling, part), 'good');
   }),
+  shipped: onPart(shippedCard),
   adhesion: tested,
   rub: tested,
   hold: onPart((telling, part, { command }) =>

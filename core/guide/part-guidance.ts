@@ -26,6 +26,7 @@ export function partGuidance(moment: Moment, status: PartNow): readonly Guidance
     case 'cured':
       return acting(of, first('release', 'lift', 'film'), { never: { is: 'hand-over-unreleased' }, weight: 'last' });
     case 'released':
+    case 'left':
       return [];
   }
 }

@@ -28,5 +28,6 @@ export const holdingCodes = [
   'adhesion-failed',
   'rubbed-through',
   'overheated',
+  'not-released',
 ] as const;
 export type HoldingCode = (typeof holdingCodes)[number];

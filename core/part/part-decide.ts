@@ -17,7 +17,7 @@ import { holdAfter } from './holding.ts';
 import { askedAsNew } from './new-part.ts';
 import { foldPart, type Part } from './part.ts';
 import { heatNotKnown } from './part-heat.ts';
-import { type CureCase, cureRules, dryRules, type PartCase, releaseRules } from './part-rules.ts';
+import { type CureCase, cureRules, dryRules, leftRules, type PartCase, releaseRules } from './part-rules.ts';
 
 /**
  * Of several some of which are known, what would be new is shown first: those that are known stay as they are. The first of which it
@@ -73,6 +73,12 @@ export function decideRelease(shop: Shop, said: Said<CommandOf<'release'>>): Dec
   return onParts(shop, given, said.command.parts, releaseRules, { type: 'PartReleased' }, (part) => ({
     unlifted: unlifted(shop, part),
   }));
+}
+
+/** Recorded by whoever says it and however: what left without a release is held, so that whoever leads settles what becomes of it. */
+export function decideShip(shop: Shop, said: Said<CommandOf<'shipped'>>): Decision {
+  const gone = { ...said, stance: { is: 'happened' as const } };
+  return onParts(shop, gone, said.command.parts, leftRules, { type: 'PartLeft' });
 }
 
 export function decideHold(shop: Shop, said: Said<CommandOf<'hold'>>): Decision {

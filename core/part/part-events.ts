@@ -93,6 +93,8 @@ export const PartEvent = z.discriminatedUnion('type', [
     caption: z.string().optional(),
   }),
   event('PartReleased', {}),
+  /** Out of the shop. Of one that was not released a hold goes with it. */
+  event('PartLeft', {}),
   event('PartHeld', {
     why: z.string(),
     /** Deviations that hold the part by themselves. */

@@ -35,6 +35,11 @@ export type CureObjection =
       readonly measured: boolean;
     };
 
+/** Said of no act beforehand: that it has left is recorded, and holds what was not released. */
+export type LeftObjection =
+  /** Whatever was read of it. */
+  { readonly code: 'not-released' };
+
 /** Said of no act beforehand: a reading is recorded, and then is a deviation that holds its part. */
 export type ReadingObjection =
   | { readonly code: 'film-outside'; readonly finding: Extract<FilmFinding, { is: 'outside' }> }

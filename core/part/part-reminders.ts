@@ -30,6 +30,7 @@ export function partReminders(
   switch (phase.is) {
     case 'cured':
     case 'released':
+    case 'left':
       return [];
     case 'flashing': {
       const { leastAt, mostAt } = flashTimes(sheet, phase.coat.at);

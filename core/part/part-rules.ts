@@ -223,6 +223,16 @@ export const outRules: readonly Rule<PartCase>[] = [
   cureGiven,
 ];
 
+/** Asked of what has left, never before it: nobody is kept from telling that a part is gone. */
+export const leftRules: readonly Rule<PartCase>[] = [
+  {
+    code: 'not-released',
+    source: 'the order of the work',
+    liftedBy: 'nobody',
+    check: ({ part: { verdict } }) => (verdict?.is === 'released' ? undefined : { code: 'not-released' }),
+  },
+];
+
 export interface ReleaseCase extends PartCase {
   /** Readings that failed and that no hold in the record names: taken before readings held anything. */
   readonly unlifted: readonly Failed[];

@@ -92,7 +92,7 @@ function coatClocks(part: Part, sheet: Sheet, coat: Coat, air: AirLog, now: Epoc
   const { is } = phaseOfPart(part);
   const { leastAt, mostAt } = flashTimes(sheet, coat.at);
   const until = is === 'flashing' ? openUntil(sheet, coat, air) : undefined;
-  const recoat = is === 'released' ? undefined : recoatTimes(sheet, coat);
+  const recoat = is === 'released' || is === 'left' ? undefined : recoatTimes(sheet, coat);
   return [
     ...(is === 'flashing' || is === 'dry'
       ? [lasts('flash', now, coat.at, leastAt), mayLast('flash-most', now, coat.at, mostAt, leastAt)]
@@ -213,6 +213,8 @@ export function partActs({ part: { name, verdict }, phase, sheet, cure }: PartSt
         act('hold', { verb: 'hold', parts, why: '-' }),
       ];
     case 'released':
+    // Nobody can do anything with what is not here.
+    case 'left':
       return [];
   }
 }

@@ -91,6 +91,8 @@ export interface Part {
   readonly temperatures: readonly TemperatureReading[];
   readonly films: readonly FilmReading[];
   readonly verdict: Verdict | undefined;
+  /** When it left the shop, by what somebody said. A coat says that it is back. */
+  readonly leftAt: EpochMs | undefined;
   readonly rings: RingLog;
   readonly entries: readonly Entry[];
 }
@@ -101,7 +103,9 @@ export type PartPhase =
   | { readonly is: 'dry'; readonly coat: Coat; readonly dryAt: EpochMs }
   | { readonly is: 'curing'; readonly coat: Coat; readonly cure: Cure }
   | { readonly is: 'cured'; readonly coat: Coat; readonly cure: Cure }
-  | { readonly is: 'released'; readonly at: EpochMs };
+  | { readonly is: 'released'; readonly at: EpochMs }
+  /** Out of the shop, released or not. */
+  | { readonly is: 'left'; readonly at: EpochMs };
 
 /** Without entries: a part of which nothing has been said yet. */
 export function foldPart(name: PartName, entries: readonly Entry[]): Part {
@@ -116,6 +120,7 @@ export function foldPart(name: PartName, entries: readonly Entry[]): Part {
     temperatures: [],
     films: [],
     verdict: undefined,
+    leftAt: undefined,
     rings: foldRings(entries),
     entries,
   };
@@ -144,7 +149,7 @@ function evolvePart(part: Part, entry: Entry): Part {
       // A new coat undoes a release; a hold stays until somebody releases.
       const verdict = part.verdict?.is === 'held' ? part.verdict : undefined;
       const earlier = wet === undefined ? part.coats : part.coats.slice(0, -1);
-      return { ...part, coats: [...earlier, coat], dryAt: undefined, cure: undefined, verdict };
+      return { ...part, coats: [...earlier, coat], dryAt: undefined, cure: undefined, verdict, leftAt: undefined };
     }
     case 'FilmDry':
       return { ...part, dryAt: part.dryAt ?? at };
@@ -165,6 +170,8 @@ function evolvePart(part: Part, entry: Entry): Part {
       return { ...part, films: [...part.films, { at, state: fact.state, micrometres: fact.micrometres }] };
     case 'PartReleased':
       return { ...part, verdict: { is: 'released', at, by } };
+    case 'PartLeft':
+      return { ...part, leftAt: at };
     case 'PartHeld':
       return { ...part, verdict: heldBy(part.verdict, fact, at, by) };
   }
@@ -218,6 +225,7 @@ function heldBy(before: Part['verdict'], fact: FactOf<'PartHeld'>, at: EpochMs, 
 }
 
 export function phaseOfPart(part: Part): PartPhase {
+  if (part.leftAt !== undefined) return { is: 'left', at: part.leftAt };
   if (part.verdict?.is === 'released') return { is: 'released', at: part.verdict.at };
   const coat = part.coats.at(-1);
   if (coat === undefined) return { is: 'bare' };

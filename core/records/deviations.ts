@@ -29,7 +29,15 @@ import type { Objection } from '../objections.ts';
 import { failedBy, isMarked } from '../part/failed-readings.ts';
 import { foldPart, type Part } from '../part/part.ts';
 import { neededFor } from '../part/part-decide.ts';
-import { coatOnPartRules, cureRules, dryRules, outRules, type PartCase, releaseRules } from '../part/part-rules.ts';
+import {
+  coatOnPartRules,
+  cureRules,
+  dryRules,
+  leftRules,
+  outRules,
+  type PartCase,
+  releaseRules,
+} from '../part/part-rules.ts';
 import { surfaceAsked } from '../part/surface-limits.ts';
 import { airServing } from '../place/place.ts';
 import { type Edition, editions } from '../rule-editions.ts';
@@ -214,6 +222,8 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
     }
     case 'CureEnded':
       return against(outRules, situation);
+    case 'PartLeft':
+      return against(leftRules, situation);
     case 'PartReleased':
       // Without what no hold names: nobody who released before readings held anything is marked anew.
       return against(releaseRules, { ...situation, unlifted: [] });

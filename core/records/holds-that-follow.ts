@@ -7,7 +7,7 @@ import { nameIn, nounOf, type PartName, partStream } from '../ids.ts';
 import { type Failed, failedReadings, readingKey } from '../part/failed-readings.ts';
 import { isHolding } from '../part/holding.ts';
 import type { HoldingCode } from '../part/holding-codes.ts';
-import { isPartLive, type Part } from '../part/part.ts';
+import type { Part } from '../part/part.ts';
 import type { Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
 import { newDeviations } from './deviations.ts';
@@ -34,8 +34,9 @@ export function holdsThatFollow(before: Shop, after: Shop, at: EpochMs): readonl
   const add = (part: PartName, code: HoldingCode) => because.set(part, [...(because.get(part) ?? []), code]);
   for (const { entry, objection, permitted } of newDeviations(before, after)) {
     if (permitted !== undefined || !isHolding(objection.code) || nounOf(entry.stream) !== 'part') continue;
+    // Released and gone or not: whoever leads must know what they let go.
     const part = after.parts.get(nameIn(entry.stream));
-    if (part !== undefined && isPartLive(part)) add(part.name, objection.code);
+    if (part !== undefined) add(part.name, objection.code);
   }
   for (const part of after.parts.values()) {
     const readings = newlyFailed(before, after, part);

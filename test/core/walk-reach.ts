@@ -83,6 +83,7 @@ export const neverObjected: readonly ObjectionCode[] = [
   'adhesion-failed',
   'rubbed-through',
   'overheated',
+  'not-released',
 ];
 
 /** Against a decision, and lifted by nobody or by who speaks: then it is never recorded despite them. */

@@ -167,7 +167,7 @@ function actFrom(
 
 /** A decision, what somebody's life may hang on, what is told in the speaker's own words, and the two that are easily taken for each other. */
 const neverTaken: ReadonlySet<SaidAct> = new Set([
-  ...(['release', 'hold', 'supplied yes', 'supplied no', 'ack', 'close', 'thick', 'gel'] as const),
+  ...(['release', 'shipped', 'hold', 'supplied yes', 'supplied no', 'ack', 'close', 'thick', 'gel'] as const),
 ]);
 
 /** Each word is met with in such lines, and none denies, doubts, plans or asks; all that it names and reads is told, of what can be so now. */

@@ -110,6 +110,8 @@ export const actRows: Readonly<Record<SaidAct, ActRow>> = {
   film: onParts(['cured'], { figures: [many('film', film)], isOfOne: true }),
   adhesion: onParts(['cured'], { figures: [one('rating', rating)], isOfOne: true }),
   release: onParts(['cured']),
+  // Whatever was done to it: what is gone is gone.
+  shipped: onParts(undefined),
   hold: onParts(undefined, { takes: ['reason'] }),
   prep: prepared,
   'prep blasting': prepared,
@@ -172,6 +174,7 @@ export const strongerThan: Readonly<Partial<Record<SaidAct, readonly SaidAct[]>>
   coat: ['mix'],
   hold: ['coat', 'film', 'dry', 'wet', 'prep', 'surface', 'out', 'temp', 'release'],
   release: ['film', 'coat'],
+  shipped: ['out', 'release', 'coat'],
   'supplied no': ['supplied yes', 'air'],
   'supplied yes': ['air'],
   'spray off': ['coat', 'spray on', 'stop'],

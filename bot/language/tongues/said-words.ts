@@ -24,6 +24,7 @@ export const saidActs = [
     'film',
     'adhesion',
     'release',
+    'shipped',
     'hold',
     'prep',
     'surface',

@@ -50,10 +50,11 @@ it('given crew tells of a release over a hold, then it says that this is a decis
   const told = await say('@kari: release a1 already');
   expect([told.kind, told.code, told.recorded]).toEqual(['objection', 'on-hold', false]);
   expect(told.text).toContain('That is a decision');
-  expect(taps(told)).toEqual({ 'left-unreleased': 'hold a1 "left the shop, not released"' });
+  expect(taps(told)).toEqual({ 'left-unreleased': 'shipped a1' });
   const left = await say('@kari: tap left-unreleased');
-  expect(left.card.lines).toContain('On hold: customer looks first; left the shop, not released');
-  expect(left.card.ping).toEqual(['omar']);
+  expect(left.card.lines).toContain('On hold: customer looks first, left the shop, not released');
+  expect(left.card.ping).toContain('omar');
+  expect(taps(left)).toEqual({});
 });
 
 it('given a part that was not given its cure, then its card offers no release, nor an oven hotter than it bears', async () => {

@@ -217,6 +217,7 @@ export const drawnCommand: fc.Arbitrary<Command> = fc.oneof(
   fc.record({ verb: only('wet'), part, wetFilmMicrometres: films }),
   fc.record({ verb: only('film'), part, dryFilmMicrometres: films }),
   fc.record({ verb: only('release'), parts }),
+  fc.record({ verb: only('shipped'), parts }),
   fc.record({ verb: only('hold'), parts, why: ownWords }),
   fc.record({ verb: only('air'), place, air, wetBulbCelsius: degrees(-40, 60) }, { requiredKeys: ['verb', 'air'] }),
   fc.record({ verb: only('surface'), place, celsius: degrees(-40, 120) }, { requiredKeys: ['verb', 'celsius'] }),

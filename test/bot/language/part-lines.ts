@@ -179,6 +179,7 @@ export const partLines: readonly TypedLine[] = [
     why: 'runs on the lip',
   }),
   miss('hold impeller-7', 'incomplete', ''),
+  act('shipped impeller-7', { verb: 'shipped', parts: ['impeller-7'] }),
   act('release impeller-7', { verb: 'release', parts: ['impeller-7'] }),
   miss('realese impeller-7', 'unknown-verb', 'realese', 'release impeller-7'),
 

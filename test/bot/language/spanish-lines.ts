@@ -114,6 +114,7 @@ export const spanishLines: readonly TypedLine[] = [
     ...{ verb: 'film', part: 'impeller-7' },
     dryFilmMicrometres: [12, 14, 13].map(micrometres),
   }),
+  act('entregada impeller-7', { verb: 'shipped', parts: ['impeller-7'] }),
   act('liberar impeller-7', { verb: 'release', parts: ['impeller-7'] }),
   act('retener impeller-7 por piel de naranja', { verb: 'hold', parts: ['impeller-7'], why: 'piel de naranja' }),
   act('frotes impeller-7 50 nada', { verb: 'rub', part: 'impeller-7', doubleRubs: 50, result: 'no-effect' }),

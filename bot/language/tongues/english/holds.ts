@@ -34,6 +34,7 @@ const reasons: Readonly<Record<HoldingCode, string>> = {
   'film-outside': 'dry film outside its rule',
   'adhesion-failed': 'adhesion below the usual cut',
   'rubbed-through': 'a solvent rub went through',
+  'not-released': 'left the shop, not released',
 };
 
 export function englishHoldReason(hold: HoldTold, figures: Figures): string {

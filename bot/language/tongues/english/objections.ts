@@ -121,6 +121,8 @@ export function englishObjection(objection: Objection, figures: Figures): string
       return englishCureObjection(objection, figures);
     case 'on-hold':
       return `On hold: ${englishHoldReason(objection, figures)}. A lead releases it with permit and a reason.`;
+    case 'not-released':
+      return 'It left the shop and nobody had released it. Have it fetched back, or held where it is.';
     case 'film-drying':
     case 'dip-once':
     case 'surface-life-over':

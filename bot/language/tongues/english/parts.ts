@@ -98,6 +98,10 @@ export const englishParts = {
   doors: (count: number, minutes: Minutes | undefined, figures: Figures) =>
     `Door opened ${count === 1 ? 'once' : `${count} times`}${minutes === undefined ? '' : `, ${figures.minutesUp(minutes)} in all`}: read the part again.`,
   cureNotProved: 'Its cure time is not proved by any reading: not given, and not released.',
+  heldAgain: (parts: readonly PartName[], figures: Figures) =>
+    `Released before this was known, and on hold from now on: ${partsNamed(parts, figures)}.`,
+  heldThoughGone: (parts: readonly PartName[], figures: Figures) =>
+    `Left the shop before this was known: ${partsNamed(parts, figures)}. Tell the customer; have them held where they are, or fetched back.`,
   doorOpened: (parts: string) => `${parts}: door opened`,
   readOn: (part: PartName, others: readonly PartName[], figures: Figures) =>
     `Read on ${part}, which warms last; it counts for ${figures.list(others)} too. Say the part's name for a reading of its own.`,

@@ -17,6 +17,7 @@ export const phases: Readonly<Record<BatchPhase['is'] | PartPhase['is'] | 'prepa
   curing: 'in cure',
   cured: 'out of cure',
   released: 'released',
+  left: 'left the shop',
 };
 
 export const blend = {

@@ -72,7 +72,6 @@ export const englishReplies = {
   noFact:
     'That is a decision: it counts from when it is given, by whoever may give it, and is no fact that already happened.',
   typedLate: 'typed late',
-  leftUnreleased: 'left the shop, not released',
   noCoatHeld: 'No coat on it before a lead says so.',
   noCoatWet: 'Nobody has said that it is dry. Touch it first; no coat on film that is still wet.',
   hotWhich: 'Which pot? Until it is said, none is stopped in the record.',
@@ -98,6 +97,8 @@ export const englishReplies = {
   cureTimeGiven: 'Cure time given. That is not released.',
   takenOut: (part: string) => `${part}: out`,
   released: (part: string) => `${part}: released`,
+  shipped: (part: string) => `${part}: left the shop`,
+  shippedReleased: (by: string, at: EpochMs, figures: Figures) => `Released by ${by}, ${figures.timeDown(at)}.`,
   held: (part: string, why: string) => `${part}: on hold${why === '' ? '' : `, ${why}`}`,
   onHold: (why: string) => (why === '' ? 'On hold' : `On hold: ${why}`),
   filmRead: (part: string, state: 'wet' | 'dry') => `${part}: ${state} film`,

@@ -155,7 +155,10 @@ export const englishActs = (): Acts => ({
   wet: 'wet gauge, wet comb, comb, comb says, comb reads, comb shows, wft, wft on, wet film is, wet reading, wet readings, notch gauge',
   film: 'dft, dft on, dry film is, dry film readings, cured thickness, final thickness, thickness on, mils dry, microns dry, film build, build on, gauge on',
   release: all(
-    'clear for shipping, cleared for shipping, clear to ship, ship it, ok for shipping, good for shipping, good to go, good to ship, passed inspection, looks good to ship, sign it off, signing off, signed it off, let it go, ok to ship, okay to ship, cleared to ship, approved',
+    'ship, clear for shipping, cleared for shipping, clear to ship, ship it, ok for shipping, good for shipping, good to go, good to ship, passed inspection, looks good to ship, sign it off, signing off, signed it off, let it go, ok to ship, okay to ship, cleared to ship, approved',
+  ),
+  shipped: all(
+    'left the building, left the shop, on the truck, went on the truck, loaded on the truck, picked up by the customer, collected by the customer, gone to the customer, went to the customer, delivered to the customer, handed to the customer, handed over to the customer, went out the gate, out the gate',
   ),
   hold: all(
     'needs rework, pull aside, pulled aside, pull it aside, red tag, red tagged, red tag on, tag out, tagged out, tagged, park, parked, parking, quarantine, quarantining, dont ship, do not ship, dont let go, set it aside, put it aside, sideline, sidelined, pulling aside, reject, rejected, rejecting, keep back, hang on to, not going out, block',

@@ -89,6 +89,10 @@ export const englishVerbs: VerbsTyped = {
   ),
   wet: verbWords('wet, wft, wet film', 'wet impeller-7 60 65 58um', 'film'),
   film: verbWords('film, dft, dry film', 'film impeller-7 12 14 13um'),
+  shipped: done(
+    'left the shop',
+    verbWords('shipped, dispatched, left the shop, went out the door', 'shipped impeller-7'),
+  ),
   release: done('released', verbWords('release, released', 'release impeller-7')),
   hold: verbWords('hold, held, quarantine', 'hold impeller-7 orange peel'),
   air: verbWords('air, weather, rh, humidity', 'air 24C 48%', 'air, rh, humidity, temp, temperature, bulb, dry', {

@@ -153,6 +153,8 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
       return spanishCureObjection(say, objection, figures);
     case 'on-hold':
       return `Retenida: ${spanishHoldReason(say, objection, figures)}. La libera ${say.a('lead')}: la misma línea, con permiso y el motivo.`;
+    case 'not-released':
+      return 'Salió del taller y nadie la había liberado. Que la traigan de vuelta, o que la retengan donde está.';
     case 'film-drying':
     case 'dip-once':
     case 'surface-life-over':

@@ -92,6 +92,10 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
   doors: (count, minutes, figures) =>
     `Puerta abierta ${count === 1 ? 'una vez' : `${count} veces`}${minutes === undefined ? '' : `, ${figures.minutesUp(minutes)} en total`}: vuelva a leer la pieza.`,
   cureNotProved: 'Ninguna lectura comprueba su curado: no está cumplido ni liberada.',
+  heldAgain: (parts, figures) =>
+    `Liberadas antes de saberse esto, y retenidas desde ahora: ${partsNamed(parts, figures)}.`,
+  heldThoughGone: (parts, figures) =>
+    `Salieron del taller antes de saberse esto: ${partsNamed(parts, figures)}. Avise al cliente; que las retengan donde están o que las traigan de vuelta.`,
   doorOpened: (parts) => `${parts}: puerta abierta`,
   readOn: (part, others, figures) =>
     `Leído en ${part}, la última en calentarse; vale también para ${figures.list(others)}. Con el nombre de la pieza, la lectura es solo suya.`,

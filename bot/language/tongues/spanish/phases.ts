@@ -15,6 +15,7 @@ export const spanishPhases: Words['phases'] = {
   dry: 'seca, espera el curado',
   curing: 'en curado',
   cured: 'salió de curado',
+  left: 'fuera del taller',
   released: 'liberada',
 };
 

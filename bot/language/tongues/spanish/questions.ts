@@ -207,7 +207,10 @@ export const spanishQuestions: QuestionsTyped = {
       act: 'coat',
       said: /\b(?:recubrir(?:la|lo)?|otra (?:capa|mano)|segunda (?:capa|mano)|repintar|usar(?:la|lo)?|uso|aplic(?:ar\w*|o|aron|amos|aste)|pint(?:ar\w*|o|aron|amos|aste)|dar(?:le)? (?:otra )?(?:capa|mano)|dar(?:le|la|lo|las|los)?(?= (?:a )?(?:la|el|las|los|al)? ?[a-z-]*\d))\b/,
     },
-    { act: 'release', said: /\b(?:liberar(?:la|lo|las)?|soltar(?:la|lo)?|entregar(?:la|lo|las)|embarcar(?:la|lo)?)\b/ },
+    {
+      act: 'release',
+      said: /\b(?:liberar(?:la|lo|las)?|soltar(?:la|lo)?|entregar(?:la|lo|las)?|embarcar(?:la|lo)?)\b/,
+    },
     { act: 'dry', said: /\b(?:sec[ao]s?|se seco|secaron)\b/ },
     { act: 'filter', said: /\b(?:filtr(?:ar\w*|o|e|aron|amos|aste|ad[ao]s?)|colar(?:la|lo)?)\b/ },
     {

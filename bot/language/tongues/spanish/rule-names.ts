@@ -14,6 +14,7 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'ratio-out': 'relación de mezcla fuera de tolerancia',
   'already-filtered': 'ya filtrada',
   'already-released': 'ya liberada',
+  'not-released': 'salida del taller sin liberar',
   'stirrer-off': 'agitador parado',
   'blend-not-done': 'agitación o inducción sin terminar',
   'not-filtered': 'sin filtrar',

@@ -136,6 +136,9 @@ export const saidOfParts = (): Acts => ({
     saidOf(put, 'por buena', 'por buenas', 'por bueno', 'por buenos', 'visto bueno', 'salida', 'el ok', 'palomita'),
     'paso inspeccion, paso la inspeccion, lista para entregar, listo para entregar, lista para embarcar, listo para embarcar, ya se puede ir, ya puede salir, ya se puede entregar, se puede entregar, puede salir, lista para salir, listo para salir',
   ),
+  shipped: all(
+    'se la llevo el cliente, se lo llevo el cliente, se las llevo el cliente, se fue con el cliente, se fue en el camion, ya se fue con el cliente, la recogio el cliente, lo recogio el cliente, entregue al cliente, entregamos al cliente, se entrego al cliente, salio para el cliente, salio por la puerta',
+  ),
   hold: all(
     saidOf(formsOf('retener', { past: 'retuv', first: 'retengo' }), ''),
     'reten, retenga, retengan, retenido, retenida, retenidos, retenidas, deten, detenga, detengan, aparta, aparte',

@@ -156,6 +156,7 @@ export const spanishVerbs: VerbsTyped = {
   ),
   wet: verbWords('húmeda, húmedo, película húmeda, eph, espesor húmedo, galga, peine', 'húmeda impulsor-7 60 65 58um'),
   film: verbWords('espesor, eps, espesor seco, película seca, espesores', 'espesor impulsor-7 12 14 13um'),
+  shipped: done('sale del taller', verbWords('entregada, entregado, embarcada, enviada', 'entregada impulsor-7')),
   release: done(
     'pieza liberada',
     verbWords(

@@ -43,6 +43,15 @@ export const englishSayingsOfChecks: Sayings<SaidMeaning> = {
     pull off test 6 mpa on the coupon / dolly popped at 900 psi / cross cut rating one on part seven
     ok adhesion done, five b
   `,
+  shipped: `
+    shipped impeller 4 / 6 has shipped / housing 2 went out this morning / the customer came and got 5 / customer picked up 8 / customer collected 8 and 9
+    7 left on the truck / truck took 3 and 4 / driver just took 9 / loaded 9 on the van / 9 is on its way to the customer / sent 6 out / sent 4 off to the customer
+    5 is gone, customer has it / 5 already left / 8 left the shop / 8 left the building an hour ago / 3 was delivered today / dropped 3 at the customer / handed 6 over to the customer
+    they took 7 home / courier took 2 / courier has 2 / freight picked up 1 and 2 / dispatched 4 / dispatched the housing / 4 went to the customer / 4 went with the driver
+    9 rolled out the gate / out the door with 9 / part 6 is out the door / somebody took 6 to the customer / 6 got delivered / 6 got shipped / boxed and shipped 7 / crated 5 and it left
+    customer drove off with 8 / pickup happened for 8 / 8 was picked up / 8 was collected / the flange went out yesterday / all of job 4 shipped / whole order went out
+    shipping 9 now, it is on the pallet and gone / 9 is no longer here, it shipped / delivered 1 to the site / 2 is at the customer's already
+  `,
   release: `
     release 7 / 7 released / released 8 and 9 / 8 good to go / 8 can ship / ship 3 / ship it, part 3 / ship the impeller
     impeller-3 cleared / cleared valve 2 for shipping / valve 2's cleared to go / bracket-8 approved / approved: 4 5 6
