@@ -2,7 +2,6 @@
 // bells, and land it all in one transaction, in its turn. Whether a delivery was seen before is asked here alone.
 
 import type { Command, Stance } from './commands.ts';
-import { lookedAtAnew } from './corrections/looked-at-anew.ts';
 import { decide } from './decide.ts';
 import type { Envelope, EventBody, FactOf, NewEvent } from './history.ts';
 import {
@@ -17,6 +16,7 @@ import {
   sessionStream,
 } from './ids.ts';
 import { known } from './known.ts';
+import { lookedAtAnew } from './looked-at-anew.ts';
 import type { Objection, Unclear } from './objections.ts';
 import type { Head, Store } from './ports.ts';
 import { holdsThatFollow, rewrites } from './records/holds-that-follow.ts';

@@ -1,12 +1,12 @@
 // What a correction, or an act told late, may make look otherwise though nobody waits for it any more: the parts that were coated
 // from a pot, released since and gone. They are loaded with it, and judged with it.
 
-import type { CommandOf, Verb } from '../commands.ts';
-import type { CrewId, StreamId } from '../ids.ts';
-import { nounOf } from '../ids.ts';
-import type { Store } from '../ports.ts';
-import { streamsTouched } from '../seal.ts';
-import { type EpochMs, minutes, minutesAfter } from '../units.ts';
+import type { CommandOf, Verb } from './commands.ts';
+import type { CrewId, StreamId } from './ids.ts';
+import { nounOf } from './ids.ts';
+import type { Store } from './ports.ts';
+import { streamsTouched } from './seal.ts';
+import { type EpochMs, minutes, minutesAfter } from './units.ts';
 
 /** An air reading is never believed for longer, and no pot lives longer: what was done after it rests on another. */
 const restsFor = minutes(24 * 60);

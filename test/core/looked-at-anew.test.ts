@@ -2,8 +2,8 @@
 // however long ago that was.
 
 import { describe, expect, it } from 'vitest';
-import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
-import { given } from '../given.ts';
+import { openSqliteStore } from '../../core/store/sqlite-store.ts';
+import { given } from './given.ts';
 
 const released = [
   ...['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:00 weigh 1 1200g 1200g', '09:42 filter 1'],
