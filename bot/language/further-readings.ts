@@ -166,13 +166,18 @@ function readFurther(...[line, context, strictly, plainly]: Parameters<InFigures
       ahead = found;
       continue;
     }
-    if (found.is !== 'likely') return mayBeAsked(line, context) && !noAct.has(reading) ? asTaps(found) : found;
+    if (found.is !== 'likely')
+      return mayBeAsked(line, context) && !noAct.has(reading) && !isOnlyAsked(found, strictly) ? asTaps(found) : found;
     if (noAct.has(reading)) return found;
     const weighed = inFigures(likeliestBeside)(line, context, strictly, plainly);
     return weighed === undefined ? found : bothLikely(found, weighed, context, line);
   }
   return ahead;
 }
+
+/** A question records nothing: it is answered. */
+const isOnlyAsked = (found: Understood, strictly: Strictly): boolean =>
+  found.is === 'sure' && strictly(found.line).kind === 'question';
 
 /** What is asked is no tap beside an act. */
 function bothOf(ahead: Likely, other: Understood, strictly: Strictly): Likely {

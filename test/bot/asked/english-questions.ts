@@ -1,6 +1,7 @@
 // Questions as English speakers ask them in a shop, with what the answer must tell. Invented.
 
 export const englishQuestions: readonly (readonly [line: string, tells: RegExp])[] = [
+  ['dew point?', /Dew point: \d/],
   ['flange-8', /^flange-8[\s\S]*Flash-off/],
   ['the gear cover', /^gear-cover-12/],
   ['batch 1', /^Batch 1/],

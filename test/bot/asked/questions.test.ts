@@ -97,6 +97,12 @@ describe('what is asked and what is told in the same words', () => {
     expect([recorded, card.actions.map(({ line }) => line)]).toEqual([false, ['blanket 3']]);
   });
 
+  it('given what a part can have done to it, then that is a tap, since nobody has done it', async () => {
+    const { say } = await shopAsked('en');
+    const { card, recorded } = await say('flange-7 can get a brush coat from pot 1');
+    expect([recorded, card.actions.map(({ line }) => line)]).toEqual([false, ['coat flange-7 1 brush']]);
+  });
+
   it.each(['guessing its about 25 in here', "8 isn't there yet, still grabs the glove"])(
     'given the hedge or denial %s, then no tap records it',
     async (line) => {

@@ -1,6 +1,7 @@
 // Questions as Spanish speakers ask them in a shop, in Spain and in the Americas, with what the answer must tell. Invented.
 
 export const spanishQuestions: readonly (readonly [line: string, tells: RegExp])[] = [
+  ['humedad?', /Humedad: \d/],
   ['flange-8', /^flange-8[\s\S]*Oreo/],
   ['qué está en retención', /retenid/i],
   ['qué piezas están húmedas', /flange-8: en oreo/i],

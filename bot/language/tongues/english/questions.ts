@@ -89,6 +89,10 @@ export const englishQuestions: QuestionsTyped = {
       asks: 'how-long',
       said: /(?:is |are )?(?:there )?any(?:thing| clocks?| timers?) (?:still )?(?:running|going|happening|in progress|ticking|active)\b/,
     },
+    {
+      asks: 'how-hot',
+      said: /(?:the )?(?:air |room )?(?:temp(?:erature)?|humidity|rh|dew ?point|spread|delta ?t)(?: (?:right )?(?:now|currently|at the moment))?$/,
+    },
     { asks: 'how-hot', said: /what (?:did|does|do) (?:the )?(?:\d+|[a-z]+[- ]\d+) (?:read|show|say|measure)\b/ },
     {
       asks: 'can-i',
@@ -230,6 +234,8 @@ export const englishQuestions: QuestionsTyped = {
   usesPot: { said: /\b(use|used|using) (?:up )?(?:number )?(?=\d+\b)/, as: '$1 batch ' },
   stated:
     /^(?!.*\b(?:what|whats|how|hows|when|whens|why|who|where|which|if|whether|ok|enough|too)\b)(?!(?:is|are|am|was|were|does|do|can|could|should|shall|will|would|may|must|isnt|arent|next|max\w*|min\w*|any)\b).*\d ?(?:°|º|degrees|deg\b|percent\b|%|[cf]\b|grams?\b|g\b|kg\b|kilos?\b|pounds?\b|lbs?\b|oz\b|microns\b|mils\b|um\b)|^(?:did|done|finished|got|had) (?:number )?\d|^did (?:[a-z-]*\d+[ ,]*(?:(?:and|thru|to) )?)+(?:with|by|from|out|off|using)\b|^(?:is|are|was|were) (?:now |both |all |still |only )*(?:at|on|reading|showing|up to|down to) \d|^haven'?t (?!(?:i|we|you|they)\b)/,
+  mayAsk:
+    /\b(?:[a-z]+-\d+|\d+|it|they|them|these|those|you|we|all|both|one|ones) (?:can|could|may|might) (?!be (?:seen|heard)\b)[a-z]{2,}/,
   readsNow:
     /^(?:what(?:'?s| is|s| are)|whats) (?:still |now |all )?(?:on hold|released)\b|^what(?:'?s| is|s) (?:the|our|my) (?:current |latest |last )?(?:dew ?point|humidity|rh|spread|delta ?t)\b|^what.*\b(?:now|today|this (?:morning|afternoon)|in here|at the moment|currently)$/,
   joinsAsked:

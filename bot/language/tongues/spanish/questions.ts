@@ -137,7 +137,7 @@ export const spanishQuestions: QuestionsTyped = {
     },
     {
       asks: 'how-hot',
-      said: /cual es (?:el punto|la humedad|el aire)|punto de rocio|a (?:cuanto|cuantos grados|que temperatura)\b|que tan (?:caliente|frio|fria|humed\w+)|(?:que|cual es la|cuanta|k|q) (?:temperatura|humedad)|cuantos grados|(?:como|que tal) esta el (?:aire|ambiente)|que calor|que punto de rocio/,
+      said: /^(?:la |el )?(?:humedad|hr|temperatura|diferencial)(?: (?:actual|ahora|ahorita))?$|cual es (?:el punto|la humedad|el aire)|punto de rocio|a (?:cuanto|cuantos grados|que temperatura)\b|que tan (?:caliente|frio|fria|humed\w+)|(?:que|cual es la|cuanta|k|q) (?:temperatura|humedad)|cuantos grados|(?:como|que tal) esta el (?:aire|ambiente)|que calor|que punto de rocio/,
       anywhere: true,
     },
     {
@@ -234,7 +234,8 @@ export const spanishQuestions: QuestionsTyped = {
   usesPot: { said: /\b(usar|uso|usamos|usando|gastar) (?:el |la )?(?=\d+\b)/, as: '$1 mezcla ' },
   stated:
     /^(?!.*\b(?:que|quien|cual|cuales|cuant[oa]s?|cuando|donde|como|puedo|podemos|se puede|alcanza|hay que)\b).*\d ?(?:°|º|grados|por ciento|%|[cf]\b|gramos?\b|g\b|kg\b|kilos?\b|libras?\b|oz\b|micras\b|mils\b|um\b)|^(?:el |la )?[a-z]* ?(?:esta|estan|anda|andan|estamos|andamos) (?:como )?(?:a|en) \d|^(?:todavia |aun )?no (?:le |la |lo |se )?(?:he|ha|hemos|esta|estan)\b/,
-  mayAsk: /^(?:le|les|lo|la|los|las|se lo|se la) (?!ya\b)[a-z]+(?:aron|ieron)\b/,
+  mayAsk:
+    /\b(?:[a-z]+-\d+|\d+|las|los|la|lo) (?:ya )?(?:puede|pueden|se puede|se pueden|podria|podrian) [a-z]{2,}|^(?:le|les|lo|la|los|las|se lo|se la) (?!ya\b)[a-z]+(?:aron|ieron)\b/,
   readsNow:
     /^(?:cual es|cuanto es|en cuanto esta|a cuanto esta) (?:el|la) (?:punto de rocio|humedad|diferencial|spread|delta)\b|^(?:que|cual|cuanto).*\b(?:ahora|ahorita|hoy|esta (?:manana|tarde)|aqui|en este momento)$/,
   joinsAsked:
