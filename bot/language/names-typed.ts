@@ -68,10 +68,21 @@ function isName(word: string, every: Hearing): boolean {
     !fillers.has(word) &&
     !batchMarks.has(word) &&
     !notNames.has(word) &&
+    !isInterjection(word, every) &&
     !every.numberWords.has(word) &&
     !methodsByWord.has(word) &&
     !meansAnother(word, every) &&
     verbNamed(word, every) === undefined
+  );
+}
+
+/** `dry, yeah`: what agrees, greets or puts right names nothing. */
+function isInterjection(word: string, { otherwise, said }: Hearing): boolean {
+  const plain = withoutAccents(word);
+  const { agrees, opens, wrongs } = otherwise.byFirst;
+  return (
+    [otherwise.rounds, said.greetings].some((words) => words.has(plain)) ||
+    [agrees, opens, wrongs].some((phrases) => phrases.get(plain)?.includes(plain) === true)
   );
 }
 

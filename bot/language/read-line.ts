@@ -12,6 +12,7 @@ import { partsTyped } from './parts-in/parts-typed.ts';
 import { readParts } from './parts-in/read-parts.ts';
 import type { LineContext, Misread, Reading } from './reading.ts';
 import { answerInstead } from './said-of-last/answer-instead.ts';
+import { ofWhichPot } from './said-of-last/pot-not-named.ts';
 import { actOfNothingHere } from './sayings/act-of-nothing-here.ts';
 import { isPhrased, onlyAsksOrDenies } from './slots-heard/slots-heard.ts';
 import { cameTo, misreadAs, readMade, readSingle } from './strict-line.ts';
@@ -22,8 +23,23 @@ export function readLine(text: string, context: LineContext): Reading {
   if (parts !== undefined) return parts;
   const came = cameTo(text, context);
   if (came.kind === 'unread') return readFurther(came, context) ?? withoutHarm(misreadAs(came, context), context);
-  const asked = came.kind === 'command' ? answerInstead(came, context, (line) => readMade(line, context)) : undefined;
-  return asked ?? came;
+  if (came.kind !== 'command') return came;
+  const reads = (line: string): StrictReading => readMade(line, context);
+  return answerInstead(came, context, reads) ?? potAsked(came, context, reads) ?? came;
+}
+
+/** Weights of a pot that the line does not name, right after those of another: a tap each. */
+function potAsked(read: StrictReading, context: LineContext, strictly: Strictly): Reading | undefined {
+  const lines = read.kind === 'command' ? ofWhichPot(read.line, read, context, strictly) : undefined;
+  if (read.kind !== 'command' || lines === undefined) return undefined;
+  const meant = lines.map((line) => {
+    const acts = linesApart(line).flatMap((one) => {
+      const taken = strictly(one);
+      return isTaken(taken) ? [taken] : [];
+    });
+    return { line, acts };
+  });
+  return { kind: 'misread', misread: whichActOf(meant.slice(0, 3)), line: read.line };
 }
 
 /** Verb first, and nothing guessed. */
@@ -57,10 +73,15 @@ function readFurther(unread: Unread, context: LineContext): Reading | undefined 
   if (found === undefined) return ofNothingHere(line, context, strictly);
   if (found.is === 'sure') {
     const taken = strictly(found.line);
-    return isTaken(taken) ? { ...taken, line, takenAs: found.line } : undefined;
+    if (!isTaken(taken)) return undefined;
+    const told = { ...taken, line, takenAs: found.line };
+    return potAsked(told, context, strictly) ?? told;
   }
-  if (found.is === 'several' && found.lines.every((each) => isTaken(strictly(each))))
-    return { kind: 'several', lines: found.lines, line };
+  const isPlain = (each: string): boolean => {
+    const taken = strictly(each);
+    return isTaken(taken) && potAsked({ ...taken, line, takenAs: each }, context, strictly) === undefined;
+  };
+  if (found.is === 'several' && found.lines.every(isPlain)) return { kind: 'several', lines: found.lines, line };
   const each = found.lines.map((said) => ({
     line: said,
     acts: linesApart(said).map((one) => [one, strictly(one)] as const),

@@ -10,15 +10,19 @@ import { verbAt } from '../verbs-typed.ts';
 import { actsAnew } from './acts-anew.ts';
 import { bareAnswer } from './bare-answer.ts';
 import { inItsPlace, leastOpened, likelyOtherwise, shareOtherwise, surelyOtherwise } from './in-its-place.ts';
+import type { Last } from './last.ts';
 import { linesForPiece, takenBackAnd, type Wrong } from './put-right.ts';
 import { retold } from './retold.ts';
 import { type Otherwise, saidOtherwise } from './said-otherwise.ts';
+import { linesSwapped, saysSwapped, swapSaid } from './swapped.ts';
 
 export const correction: Understands = (line, context, strictly) => {
   if (!mayPutRight(line, context)) return undefined;
   const last = context.last?.();
   if (last === undefined) return undefined;
   const heard = heardIn(line, context);
+  const turned = turnedRound(line, last, context, strictly);
+  if (turned !== undefined) return turned;
   const objected = last.objected();
   // `whole please` answers the objection, and puts nothing right.
   const isWrong = objected !== undefined && bareAnswer(line, context, strictly) === undefined;
@@ -35,6 +39,24 @@ export const correction: Understands = (line, context, strictly) => {
   if (otherwise.takenBack === 'plainly' && !act.isBeforeLast) return { is: 'sure', line: 'undo' };
   return otherwise.takenBack === 'no' ? undefined : { is: 'likely', lines: [`undo entry ${act.entry}`] };
 };
+
+/** The two of the latest act, or of what was objected to, the other way round. Nobody's figures are swapped by whoever did not say them. */
+function turnedRound(line: string, last: Last, context: LineContext, strictly: Strictly): Understood | undefined {
+  const said = swapSaid(line, context);
+  const act = last.said();
+  const objected = last.objected();
+  const isLast = act?.isFresh === true && !act.isBeforeLast;
+  if (said === undefined) {
+    const swapped = isLast && act.line !== undefined ? saysSwapped(line, act.line, context) : undefined;
+    const lines =
+      swapped && act && linesSwapped(swapped, { line: act.line, recorded: act, why: line }, context, strictly);
+    return lines === undefined || lines.length === 0 ? undefined : { is: 'likely', lines, mayBeElse: 'anything' };
+  }
+  const recorded = objected === undefined && isLast ? act : undefined;
+  const wrong = objected ?? recorded?.line;
+  const lines = wrong === undefined ? [] : linesSwapped(said, { line: wrong, recorded, why: line }, context, strictly);
+  return lines && { is: 'likely', lines };
+}
 
 /** Nothing of the speaker's own stands there that it might put right: `undo` says so. */
 export const nothingToPutRight: Understands = (line, context) => {

@@ -21,6 +21,7 @@ export function otherwiseTableOf(tongues: readonly { readonly saidOtherwise: Sai
       ...{ goesOn: byFirst('goesOn'), closes: byFirst('closes'), nots: byFirst('nots'), instead: byFirst('instead') },
       ...{
         explains: byFirst('explains'),
+        swaps: byFirst('swaps'),
         beforeLetter: byFirst('beforeLetter'),
         rounds: byFirst('rounds'),
         agrees: byFirst('agrees'),

@@ -390,3 +390,73 @@ describe('what is put right in words that no list begins with', () => {
     expect(labels.filter((label) => label.startsWith('Change'))).toEqual([]);
   });
 });
+
+describe('what was said the other way round', () => {
+  const twoPots = ['air 24C 48%', 'mix 2.4kg', 'mix 1.2kg', 'weigh 2 601g 599g'];
+  const turned = /^Change: batch 2: weighed A 599 g, B 601 g instead of batch 2: weighed A 601 g, B 599 g$/;
+  const girada = /^Cambiar: mezcla 2: pesadas A 599 g, B 601 g en vez de mezcla 2: pesadas A 601 g, B 599 g$/;
+
+  it.each([
+    'other way round, A 599 and B 601',
+    'swapped, 599 and 601',
+    'sorry, the other way around',
+    'I got them backwards, B 601',
+  ])('given a weighing of one of two pots, when %s is said, then one tap turns that one round', async (said) => {
+    const { answer, labels } = await offered(sprayCrew, ...twoPots, said);
+    expect(labels).toEqual([expect.stringMatching(turned)]);
+    expect(answer.recorded).toBe(false);
+  });
+
+  it.each(['al revés: A 599 y B 601', 'al contrario, 599 y 601', 'no, al revés', 'perdón, es al revés'])(
+    'given the same in Spanish, when %s is said, then one tap turns that one round',
+    async (said) => {
+      const { answer, labels } = await offered(inSpanish, ...twoPots, said);
+      expect(labels).toEqual([expect.stringMatching(girada)]);
+      expect(answer.recorded).toBe(false);
+    },
+  );
+
+  it.each(['A 599 B 601', 'weigh 599g 601g'])(
+    'given no more than the figures in each other’s place, %s, then it may be the other pot too',
+    async (said) => {
+      const { answer, labels } = await offered(sprayCrew, ...twoPots, said);
+      expect(labels).toEqual([expect.stringMatching(turned), expect.stringMatching(/^Batch 1: weighed A 599 g/)]);
+      expect(answer.recorded).toBe(false);
+    },
+  );
+
+  it('given the air with its figures in each other’s place, then one tap turns them round', async () => {
+    const { labels } = await offered(sprayCrew, 'air 50C 24%', 'other way round');
+    expect(labels).toEqual([expect.stringMatching(/^Change: air 24 °C 50 % instead of air 50 °C 24 %/)]);
+  });
+
+  it.each([
+    'other way round, first 8 and then 7',
+    'swapped them, 8 first',
+    'not swapped',
+    'swapped the filter on can 1',
+  ])('given a coat, when %s is said, which is nothing of that coat alone, then nothing is changed', async (said) => {
+    const { answer, labels } = await offered(sprayCrew, ...coated, 'coat impeller-8 1 brush already', said);
+    expect([answer.recorded, labels.filter((label) => /^Change|coated/.test(label))]).toEqual([false, []]);
+  });
+});
+
+describe('weights right after those of another pot', () => {
+  const twoPots = ['air 24C 48%', 'mix 2.4kg', 'mix 1.2kg', 'weigh 2 601g 599g'];
+
+  it.each(['weigh 1201g 1198g', '1201 of A and 1198 of B', 'A 1201 B 1198'])(
+    'given no pot is named, %s, then it is a tap',
+    async (said) => {
+      const { answer, labels } = await offered(sprayCrew, ...twoPots, said);
+      expect([answer.recorded, labels]).toEqual([false, ['Batch 1: weighed A 1201 g, B 1198 g']]);
+    },
+  );
+
+  it.each(['weigh 1 1201g 1198g', 'batch 1 got 1201 of A and 1198 of B', 'pot one: 1201 and 1198'])(
+    'given the pot is named, %s, then it is recorded',
+    async (said) => {
+      const { answer } = await offered(sprayCrew, ...twoPots, said);
+      expect([answer.recorded, answer.card.title]).toEqual([true, expect.stringMatching(/^Batch 1/)]);
+    },
+  );
+});

@@ -17,6 +17,8 @@ export interface SaidOtherwise {
   readonly instead: readonly string[];
   /** Begins why it is taken back. */
   readonly explains: readonly string[];
+  /** What was said has its two the wrong way about. */
+  readonly swaps: readonly string[];
   /** Before the letter of a part. */
   readonly beforeLetter: readonly string[];
   /** Round a bare answer. */
@@ -31,6 +33,9 @@ const each = (first: string, then: string): readonly string[] =>
 
 const lastSaid =
   'that, it, this, last, the last, that last, the last one, that last one, last one, that one, this one, the last entry, last entry, that entry, my last entry, my last, the last bit, that bit, what i said, what i just said, what i just wrote';
+
+const turnedRound =
+  'other way round, the other way round, other way around, the other way around, other way about, the other way about, opposite way round, wrong way round, the wrong way round, wrong way around, the wrong way around, way round wrong, swapped, flipped, reversed, the reverse, backwards, backward, back to front, switched';
 
 export const englishSaidOtherwise: SaidOtherwise = {
   takesBack: [
@@ -97,6 +102,16 @@ export const englishSaidOtherwise: SaidOtherwise = {
   explains: listed(
     'its, shes, hes, theyre, it is, it was, i, had, because, cause, coz, since, still, was, we, he, she, they, wrong, the, my, nothing, that was',
   ),
+  swaps: [
+    ...each(
+      'got them, i got them, put them, i put them, had them, i had them, wrote them, i wrote them, them, those, its, was, thats, theyre',
+      turnedRound,
+    ),
+    ...listed(turnedRound),
+    ...listed('swapped them, swapped those, swapped the two, swap them, swap those, swap the two, swap it, flip them'),
+    ...listed('flip those, flip the two, reverse them, reverse those, switch them, switched them, mixed them up'),
+    ...listed('got them mixed up, vice versa'),
+  ],
   beforeLetter: listed('of, part, of part, for, for part, and, component'),
   rounds: listed(
     'it, its, with, by, using, the, one, ones, number, i, we, got, have, there, is, was, use, used, using, put, say, said, on, can, about, yes, yep, yeah, ok, okay, um, uh, er, so, well, like, that, this, actually, are, its, now, gone, right, hi, n, obvs, obviously, lol, mate, man, bro, dude, duh, course, ofc, boss, thanks, cheers, ta, please, pls, sorry, sry, then, done, always, as, usual, usually, same',

@@ -76,6 +76,7 @@ export const saidOfParts = (): Acts => ({
     saidOf(without(formsOf('secar'), 'secado'), ''),
     saidOf(['ya no', 'no'], ...grips),
     saidOf(formsOf('orear'), ''),
+    saidOf(formsOf('salir'), 'seca', 'seco', 'secas', 'secos', 'bien seca', 'bien seco', 'ya seca', 'ya seco'),
     saidOf(['paso', 'pasa', 'pasaron'], 'prueba de guante', 'prueba de dedo', 'guante', 'prueba del dedo'),
     'no deja marca en guante, sin tack, ya no pringan, ya seco, ya secaron, seca, seco, secas, secos, seca al tacto, seco al tacto, secas al tacto, oreada, oreado, oreadas, oreo, oreados, guante sale limpio, guante limpio, ya perdio tack, ya hizo piel',
   ),

@@ -37,6 +37,9 @@ export const spanishSaidOtherwise: SaidOtherwise = {
   explains: listed(
     'que, porque, sigue, siguen, estaba, estaban, tenia, todavia, aun, era, fue, esta, no, ya que, pues, solo, me, la, el',
   ),
+  swaps: listed(
+    'al reves, del reves, justo al reves, es al reves, al contrario, lo contrario, a la inversa, viceversa, cambiados, cambiadas, cambialos, cambialas, intercambiados, intercambiadas, invertidos, invertidas, inviertelos, volteados, volteadas, voltealos, voltealas, cruzados, cruzadas, los cruce, los cambie, los baile',
+  ),
   beforeLetter: listed(
     'de, de la, de la parte, del, parte, la parte, la, el, el componente, de parte, componente, y, y de',
   ),

@@ -15,7 +15,7 @@ export const spanishSaid: SaidWords = {
   lasting: 'durante, por',
   greetings: 'hola, buenas, buenos, dias, tardes, noches, gracias, saludos, que onda, quiubo',
   denials:
-    'no, nunca, jamas, nadie, ninguna, ninguno, ningun, tampoco, ni, sin, todavia no, aun no, todavia, aun, falta, faltan, falto, faltaba, nos falta, me falta, olvide, olvido, se me olvido, se nos olvido, olvidamos, excepto, salvo, menos, en vez de, en lugar de, pegajosa, pegajoso, mojada, mojado, fresca, fallo, cancela, cancelar',
+    'salio pegajosa, salio pegajoso, salio fresca, salio humeda, salio mojada, salio blanda, no, nunca, jamas, nadie, ninguna, ninguno, ningun, tampoco, ni, sin, todavia no, aun no, todavia, aun, falta, faltan, falto, faltaba, nos falta, me falta, olvide, olvido, se me olvido, se nos olvido, olvidamos, excepto, salvo, menos, en vez de, en lugar de, pegajosa, pegajoso, mojada, mojado, fresca, fallo, cancela, cancelar',
   hedges:
     'creo, creo que, quiza, quizas, tal vez, a lo mejor, parece, parece que, al parecer, se ve, se siente, huele, casi, ya mero, mero, apenas, puede, puede que, podria, podrian, a ver si, segun, dicen, dice que, dijo que, dijeron que, supongo, supuestamente, igual, capaz, capaz que, si es que, cuando, hasta que, hasta, o, u, medio seca, medio seco, medio, media, mas o menos, un poco, poco, algo, no se, no estoy seguro, seguro que, deberia, deberia estar, debe, debe de, debe estar, alguien, me late, ojala, espero, a punto, de estar, por si, imagino, calculo, probablemente, posiblemente, dudo, antes de, en cuanto, donde, mientras, porque dicen',
   plans:

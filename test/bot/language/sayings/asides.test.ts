@@ -30,12 +30,17 @@ describe('what is said beside an act', () => {
     ['just wanted to let you know 1 is dry', '1 is dry'],
     ['se me olvidó decirte que la 1 ya no pega', 'la 1 ya no pega'],
     ['saqué la 1, tenía las manos ocupadas', 'saqué la 1'],
+    ["air 21C 52% I guess we're starting", 'air 21C 52%'],
+    ['air 21C 52% might as well begin', 'air 21C 52%'],
+    ['aire 21C 52%, a ver si hoy terminamos pronto', 'aire 21C 52%'],
   ])('given %s, then %s is told', (line, told) => {
     expect(withoutAsides(line, shop)).toBe(told);
   });
 
   it.each([
     '1 is dry I think',
+    'air 21C 52% I guess',
+    'aire 21C 52% supongo',
     'brushed 2 from pot 1, not sure though',
     '1 went dry, no mark on the glove',
     'hold flange-1, forgot to wipe 2',

@@ -22,6 +22,8 @@ const inUse = {
   }),
 };
 
+const shopInUse = (code: 'en' | 'es') => ({ ...inUse, hearing: shipped.hearingIn(code) });
+
 const inCure = ['flange-1', 'flange-2'].map((name) => ({ name, phase: 'curing' as const }));
 const twoCans = [
   { number: 3, isLidOff: true, component: 'A' as const },
@@ -44,6 +46,24 @@ const linesOf = (read: Reading): readonly string[] =>
     : 'takenAs' in read && read.takenAs !== undefined
       ? [read.takenAs]
       : [];
+
+describe('what came out in some way', () => {
+  it.each([
+    ['flange-1 came out dry', shopInUse('en'), ['dry flange-1']],
+    ['flange-1 came out nice and dry', shopInUse('en'), ['dry flange-1']],
+    ['la flange-1 salió seca', shopInUse('es'), ['dry flange-1']],
+  ])('given %s, then it is dry and out of no cure', (line, shop, lines) => {
+    expect(linesOf(readLine(line, shop))).toEqual(lines);
+  });
+
+  it.each([
+    ['flange-1 came out sticky', shopInUse('en')],
+    ['flange-1 came out fine', shopInUse('en')],
+    ['la flange-1 salió pegajosa', shopInUse('es')],
+  ])('given %s, then it is out of no cure', (line, shop) => {
+    expect(linesOf(readLine(line, shop)).filter((each) => /^(?:out|fuera|dry|seca) /.test(each))).toEqual([]);
+  });
+});
 
 describe('an act by what is done and to what', () => {
   it.each([

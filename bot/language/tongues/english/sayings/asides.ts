@@ -50,5 +50,9 @@ export const englishAsides = `
   morning sunshine / good morning sunshine / morning everybody / hello lovely people / hey gorgeous / evening all
   happy with it / very happy with it / I'm happy with that one / quite pleased with it / had a good look at it
   nothing wrong with it / nothing wrong with that one / no faults on it / can't fault it / could not fault it / nothing to complain about
+  I guess we're off / guess we're under way / guess that's us starting / I suppose we're on our way / looks like we're getting going
+  I guess we are going / so I guess we're beginning / might as well get going / might as well make a start / may as well get started
+  may as well crack on / here goes nothing / here we go again / let's get this show on the road / guess it's time to start
+  I guess we can start then / guess we should start / suppose we'd better get started / well we're starting then
   hiya bot / what's up bot / sup bot / yo bot how's it hanging / how's it going bot
 `;

@@ -49,5 +49,8 @@ export const spanishAsides = `
   estoy contento con ella / quedé contento / muy contento con esa / buenos días mi sol / buenas a todos / hola guapos
   nada malo que decir / no le veo nada malo / no le encuentro fallos / nada que objetar / no tiene ningún defecto / no hay nada malo en ella
   va para largo / esto va para rato / hoy va a ser largo / va a ser un día largo
+  a ver si terminamos temprano / a ver si hoy acabamos antes / a ver si nos da tiempo / a ver si salimos pronto / creo que ya empezamos
+  supongo que empezamos / pues habrá que empezar / ya que estamos, a empezar / vamos arrancando / pues a darle / manos a la obra
+  supongo que ya arrancamos / habrá que ir empezando / a ver si avanzamos algo / venga, a por ello
   qué onda / qué onda bot / qué onda mi bot / qué tal bot / qué hubo / quihubo mi bot / qué pasó mi bot
 `;
