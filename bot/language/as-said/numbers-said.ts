@@ -289,7 +289,7 @@ function isArticle({ said, words, context }: Line, at: number, { to }: NumberSai
     !isMark(before, context) &&
     !isOfParts(before, context) &&
     !/\d$/.test(before) &&
-    !isNumberWord(said[at + 1]?.word ?? '', words)
+    (words.onlyArticles.includes(typed) || !isNumberWord(said[at + 1]?.word ?? '', words))
   );
 }
 

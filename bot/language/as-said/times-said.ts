@@ -2,6 +2,7 @@
 // may be two times is two lines, and none of them sure.
 
 import { meaningOf } from '../hearing.ts';
+import { intendedAt } from '../intended.ts';
 import type { LineContext } from '../reading.ts';
 import { clockSaid } from './clock-said.ts';
 import { durationSaid } from './duration-said.ts';
@@ -33,5 +34,8 @@ export function timesSaid(line: string, context: LineContext): readonly Heard[] 
 function vagueAt({ said, times, context }: TimeLine, at: number): TimeAt | undefined {
   const phrase = longestAt(said, at, times.vague);
   if (phrase === undefined || meaningOf(said[at - 1]?.word ?? '', context.hearing) === 'not') return undefined;
+  // `ahorita la meto`: the word that tells of what has just been done tells as well of what comes next.
+  const words = said.map(({ word, text: typed }) => ({ word, typed }));
+  if (intendedAt(words, context.hearing.said).includes(at)) return undefined;
   return { to: at + lengthOf(phrase), texts: [''], isSure: false };
 }

@@ -25,7 +25,7 @@ export function askingIn(line: string, typed: QuestionsTyped, context: LineConte
   const lower = line.toLowerCase().replace(/[¿¡]/g, '');
   const plain = withoutAccents(lower).trim();
   const whole = typed.shortened === undefined ? plain : plain.replace(typed.shortened, '$1 is');
-  const text = mended(whole, typed.slips);
+  const text = mended(whole, typed.slips).replace(typed.nowInside, '');
   const behind = afterAside(text, typed, context);
   const led = behind.replace(typed.leadIns, '');
   const asked = led.replace(typed.whether, '').replace(/[ ?!.,]+$/, '');

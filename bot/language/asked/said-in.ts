@@ -47,7 +47,7 @@ export function saidIn(
   const before = isOfBefore && aside !== undefined ? heardIn(aside, typed, context) : undefined;
   const all = {
     ...heard,
-    things: [...heard.things, ...(before?.things ?? [])].map((thing) => numberedElse(thing, context)),
+    things: named([...heard.things, ...(before?.things ?? [])], context),
     figures: heard.figures.length > 0 ? heard.figures : (before?.figures ?? []),
   };
   const spray: Verb = all.things.some((thing) => /[a-z]-?\d|^\d+$/.test(thing)) ? 'coat' : 'spray-on';
@@ -82,6 +82,13 @@ function onlyEnding(number: string | undefined, parts: readonly string[]): strin
 }
 
 const onlyOne = ([only, other]: readonly string[]): string | undefined => (other === undefined ? only : undefined);
+
+/** `la 7 puede ir al horno a 90`: beside what is here, a number that is only a job's is a figure. */
+function named(things: readonly string[], context: LineContext): readonly string[] {
+  const all = things.map((thing) => numberedElse(thing, context));
+  const isJob = (_: string, i: number): boolean => all[i]?.startsWith('job ') === true && /^\d+$/.test(things[i] ?? '');
+  return all.some((each, i) => !isJob(each, i)) ? all.filter((each, i) => !isJob(each, i)) : all;
+}
 
 /** `how many of 87 are to do`, `what went on 7`, where nothing that is here has this number: a job's, or of those that went out. */
 function numberedElse(thing: string, { parts, batches, gone, live }: LineContext): string {

@@ -1,6 +1,8 @@
 // What somebody says round an act and no part of it: `couldn't get my gloves off`, `forgot to say`. Such words deny or plan nothing
 // of the act, so that the line is read without them.
 
+import { wordsOf } from '../as-said/words.ts';
+import { intendedAt } from '../intended.ts';
 import type { LineContext } from '../reading.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import { rootsOf } from './signs.ts';
@@ -51,7 +53,7 @@ function behindLead(line: string, { hearing }: LineContext): string | undefined 
     const words = line.slice(0, end);
     const left = line.slice(end).trim();
     const [next = '', another] = left.split(/\s+/);
-    if (another === undefined || !hearing.leadsIn.has(rootsOf(words).join(' '))) continue;
+    if (another === undefined || isIntended(line, hearing) || !hearing.leadsIn.has(rootsOf(words).join(' '))) continue;
     const isToDo = hearing.every.said.lists.to.some(
       (phrase) => phrase.length === 1 && phrase[0] === next.toLowerCase(),
     );
@@ -59,6 +61,13 @@ function behindLead(line: string, { hearing }: LineContext): string | undefined 
   }
   return undefined;
 }
+
+/** `ahora mismo la meto`: what leads in says that it is still to come. */
+const isIntended = (line: string, { said }: LineContext['hearing']): boolean =>
+  intendedAt(
+    wordsOf(line).map(({ word, text: typed }) => ({ word, typed })),
+    said,
+  ).length > 0;
 
 const joint = /[\s,;:.!–-]+$/u;
 

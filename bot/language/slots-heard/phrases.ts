@@ -1,6 +1,7 @@
 // Which words of a line make phrases, and what they say. A known part, pot or can that stands inside an act's phrase is passed over:
 // `took impeller-9 out`.
 
+import { intendedAt } from '../intended.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import { type Piece, wordOf } from './piece.ts';
 import type { Phrase, SaidTable, Says } from './said-table.ts';
@@ -45,8 +46,16 @@ function claimedAnew(pieces: readonly Piece[], table: SaidTable): Claimed {
       claims[at] = { is: 'light' };
     else if (claims[at] === undefined && piece.is !== 'word') claims[at] = { is: 'slot' };
   }
+  const words = pieces.map((piece) => ({ word: wordOf(piece) ?? '', typed: piece.typed }));
+  for (const at of [...intendedAt(words, table), ...inSoLong(pieces, table)]) claims[at] = { is: 'plan' };
   return { claims, phrases };
 }
+
+/** `7 in the oven in 5 minutes`: when it will be, or how long it took, and never how long ago it was. */
+const inSoLong = (pieces: readonly Piece[], { within }: SaidTable): readonly number[] =>
+  pieces.flatMap((piece, at) =>
+    piece.is === 'figure' && piece.of === 'duration' && within.has(wordOf(pieces[at - 1]) ?? '') ? [at - 1] : [],
+  );
 
 /** A thumb that is up tells nothing of what was done. */
 const isPicture = (word: string): boolean => /\p{Extended_Pictographic}/u.test(word) && !/[\p{L}\d]/u.test(word);

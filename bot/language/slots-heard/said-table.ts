@@ -40,6 +40,11 @@ export interface SaidTable {
   };
   readonly marks: ReadonlyMap<string, string>;
   readonly asksFirst: readonly (readonly string[])[];
+  /** The longest first. */
+  readonly soon: readonly (readonly string[])[];
+  readonly iDo: ReadonlySet<string>;
+  readonly within: ReadonlySet<string>;
+  readonly pronouns: ReadonlySet<string>;
   readonly tellers: ReadonlySet<string>;
   readonly whence: ReadonlySet<string>;
   readonly looks: ReadonlySet<string>;
@@ -114,6 +119,9 @@ export function saidTableOf(tongues: readonly Typed[]): SaidTable {
     ),
     ...wordsSaid(tongues),
     asksFirst: tongues.flatMap(({ said }) => listed(said.asksFirst).map((phrase) => phrase.split(' '))),
+    soon: tongues
+      .flatMap(({ said }) => listed(said.soon).map((phrase) => phrase.split(' ')))
+      .toSorted((one, other) => other.length - one.length),
     requests: tongues.flatMap(({ said }) => said.requests),
     marks: new Map(tongues.flatMap(({ said }) => Object.entries(said.marks))),
     heardAs: new Map(tongues.flatMap(({ said }) => Object.entries(said.heardAs))),
@@ -130,6 +138,9 @@ function wordsSaid(tongues: readonly Typed[]) {
     new Set(tongues.flatMap(({ said }) => listed(of(said))));
   return {
     light: all((said) => said.light),
+    iDo: all((said) => said.iDo),
+    within: all((said) => said.within),
+    pronouns: all((said) => said.pronouns),
     lasting: all((said) => said.lasting),
     greetings: all((said) => said.greetings),
     tellers: all((said) => said.tellers),

@@ -37,6 +37,8 @@ export interface QuestionsTyped {
   readonly tells: RegExp;
   /** A thing and what is said of it in one word, `the oven's free`. */
   readonly shortened?: RegExp;
+  /** Words of now that something else follows: they change nothing of what is asked. */
+  readonly nowInside: RegExp;
   /** Slips and short forms of the words that ask, by what was meant. */
   readonly slips: Readonly<Record<string, string>>;
   /** `1 to 6`, its ends in two groups. */

@@ -78,6 +78,11 @@ export interface SaidWords {
   readonly hedges: string;
   /** It is still to come. */
   readonly plans: string;
+  /** Words of soon, which beside what the speaker does themselves say that it is still to come: `ahorita la meto`. */
+  readonly soon: string;
+  readonly iDo: string;
+  /** Before how long it will be until then: `in 5 minutes`. */
+  readonly within: string;
   /** Words that ask wherever they stand. */
   readonly asks: string;
   /** Words that ask where they come first. */

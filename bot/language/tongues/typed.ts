@@ -236,6 +236,8 @@ export interface NumberWords {
   readonly nought: readonly string[];
   /** Of the small ones, those that are an article as well: numbers only beside a unit or a mark. */
   readonly articles: readonly string[];
+  /** Of them, what counts nothing before a number: `un cincuenta por ciento`. */
+  readonly onlyArticles: readonly string[];
   /** Words behind which these are numbers: `la uno`. */
   readonly numbersBehind: readonly string[];
   /** Behind a number or its unit. */

@@ -147,6 +147,7 @@ export const englishQuestions: readonly (readonly [line: string, tells: RegExp])
   ['how much A goes into batch 2', /^Batch 2: Part A: 450 g, Part B: 450 g|^Batch 2: .*450/],
   ['is there enough to do 1 to 6', /^6 parts of 0.3 m²/],
   ['what job is the gear for', /job 33/],
+  ["what's currently in the oven?", /oven[\s\S]*flange-9/],
   ['am i supposed to stay outside for this one or what', /^omar stands outside/],
   ['what did 9 read', /91 °C/],
   ['what rings next', /^Rings next, 10:57: flange-8/],

@@ -32,6 +32,7 @@ export const englishNumbers: NumbersTyped = {
     point: ['point', 'dot'],
     nought: ['zero', 'oh', 'o', 'nought'],
     articles: ['one', 'a'],
+    onlyArticles: ['a'],
     numbersBehind: [],
     andPart: {
       'n a half': 0.5,

@@ -9,6 +9,8 @@ export const englishQuestions: QuestionsTyped = {
   tells: /\b(?:tell|show|know|idea|clue|wonder\w*|remind|send|see|pull up|print|question|checking)\b/,
   shortened:
     /\b(oven|booth|fan|lid|pot|mix|batch|gun|room|[a-z]+-\d+|\d+)'?s\b(?! (?:temp|door|setting|lot|coat|life|last|number))/g,
+  nowInside:
+    /\b(?:right now|right this (?:minute|second)|at the moment|at this moment|at present|currently|presently|rn)[ ,]+(?=[a-z\d])/g,
   slips: {
     ...{ wen: 'when', whn: 'when', wehn: 'when', wens: 'whens', wat: 'what', wht: 'what', waht: 'what', wats: 'whats' },
     ...{

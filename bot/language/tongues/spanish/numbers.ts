@@ -23,6 +23,7 @@ const spoken: NumberWords = {
   point: ['coma', 'punto'],
   nought: ['cero'],
   articles: ['un', 'una', 'uno'],
+  onlyArticles: ['un'],
   numbersBehind: ['la', 'el', 'del', 'al'],
   andPart: { 'y medio': 0.5, 'y media': 0.5, 'y cuarto': 0.25, 'y un cuarto': 0.25, 'y tres cuartos': 0.75 },
   partOf: {

@@ -11,6 +11,8 @@ export const spanishQuestions: QuestionsTyped = {
   whether: /^si\b /,
   tells:
     /\b(?:dime|digame|dinos|decir\w*|sabe\w*|saber|ensen\w*|mostrar\w*|muestra\w*|manda\w*|(?<!\ba )ver|pregunta|pasa\w*)\b/,
+  nowInside:
+    /\b(?:(?:ahora|ahorita) mismo|en (?:este|estos|el) (?:mismo )?(?:momento|momentos|instante)|a estas horas|actualmente)[ ,]+(?=[a-z\d])|(?<=\w )(?:ahora|ahorita) (?=(?:en|al|del|a|con|por|para)\b)/g,
   slips: {
     ...{
       q: 'que',

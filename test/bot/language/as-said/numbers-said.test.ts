@@ -8,6 +8,14 @@ import { shopAtTen, tallerALasDiez } from '../shop-at-ten.ts';
 const said = (line: string, context: LineContext) =>
   numbersSaid(line, context).map((heard) => `${heard.line}${heard.isSure ? '' : ' ?'}`);
 
+describe('an article before a number', () => {
+  it('given un, in Spanish, then it counts nothing', () => {
+    expect(said('aire veintidós grados y medio y un cincuenta y uno por ciento', tallerALasDiez)).toEqual([
+      'aire 22.5 grados y un 51 por ciento',
+    ]);
+  });
+});
+
 describe('numbers said in English', () => {
   it.each([
     ['mix two point four kilos', ['mix 2.4 kilos']],

@@ -163,6 +163,14 @@ describe('an act by what is done and to what', () => {
     expect(linesOf(said)[0]).toMatch(/^air 22[.,]5C 40/);
   });
 
+  it.each([
+    ['la 2 al horno, a 90 centígrados', /cure flange-2 oven 90 ?(?:centígrados|C)$/],
+    ['la 2 al horno a 194 grados farenheit', /cure flange-2 oven 194 ?(?:grados farenheit|F)$/],
+  ])('given %s, then its scale is that, whatever the speaker reads in', (said, line) => {
+    for (const units of ['us', 'metric'] as const)
+      expect(linesOf(readLine(said, { ...inUse, hearing: tallerALasDiez.hearing, units }))[0]).toMatch(line);
+  });
+
   it('given a part called b, then it is named where the shop has it, and no new one may be', () => {
     const had = { ...inUse, parts: [...inUse.parts, 'b'] };
     for (const said of ['dry b', 'hold b dent in it', 'trace b', 'amend b temp 91C typed wrong'])
