@@ -8,7 +8,8 @@ import { blanketRules, canStirRules, checkRules, lidRules, openRules, shutRules 
 import type { Verb } from './commands.ts';
 import { alarmRules } from './crew/alarm-rules.ts';
 import type { ObjectionCode } from './objections.ts';
-import { coatOnPartRules, cureRules, dryRules, outRules, releaseRules } from './part/part-rules.ts';
+import { coatOnPartRules, cureRules, dryRules, outRules } from './part/part-rules.ts';
+import { releaseRules } from './part/release-rules.ts';
 import type { Rule } from './rules.ts';
 import { ackRules } from './session/ack-rules.ts';
 import { closeRules, coatUnderBriefRules, sprayRules } from './session/session-rules.ts';

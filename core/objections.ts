@@ -20,6 +20,7 @@ import type {
   LeftObjection,
   LoadUnclear,
   ReadingObjection,
+  ReleaseObjection,
 } from './part/part-objections.ts';
 import type { SheetUnclear } from './products/sheet-objections.ts';
 import type { SessionObjection, SessionUnclear } from './session/session-objections.ts';
@@ -34,6 +35,7 @@ export type Objection =
   | FilmObjection
   | CureObjection
   | LeftObjection
+  | ReleaseObjection
   | ReadingObjection
   | StepObjection
   | {

@@ -16,6 +16,8 @@ export type RuleSource =
   | 'label'
   | 'job'
   | 'sheet or job'
+  /** As a lead told what the job wants. */
+  | 'asked by the job'
   /** The employer's spray programme. */
   | 'employer'
   /** In the United States 29 CFR 1910.94 and 1910.107; `core/session/figure-sources.ts` names those of other countries. */

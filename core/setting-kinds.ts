@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { legalFrames } from './calc/legal-frame.ts';
 import { solventIds } from './calc/solvents.ts';
 import { ringsTo, roles } from './crew/crew-commands.ts';
-import { surfaceGrades } from './grades.ts';
+import { adhesionRatings, surfaceGrades } from './grades.ts';
 import { emergencyFields } from './session/session-commands.ts';
 import {
   CubicMetres,
@@ -60,7 +60,7 @@ export const settingKinds = {
   booth: { place: z.string(), faceSquareMetres: SquareMetres, cubicMetres: CubicMetres.optional() },
   /** The step that it shows and the most that it carries; without a step it is gone. */
   scale: { scale: z.string(), stepGrams: Grams.optional(), mostGrams: Grams.optional() },
-  /** What a job asks of the steel before its coat; nothing left, where it asks no more. */
+  /** What a job asks of the steel before its coat, and of a part before its release; nothing left, where it asks no more. */
   'surface-limits': {
     job: z.string(),
     grades: z.array(z.enum(surfaceGrades)).min(1).readonly().optional(),
@@ -68,6 +68,11 @@ export const settingKinds = {
     mostSaltsMilligramsPerSquareMetre: MilligramsPerSquareMetre.optional(),
     /** ISO 8502-3, how much: 0 to 5. */
     mostDustRating: z.number().int().min(0).max(5).optional(),
+    /** Before a release: a dry film by its sheet's rule, a cross-cut, double rubs, and somebody who did not coat it. */
+    film: z.literal(true).optional(),
+    leastAdhesion: z.enum(adhesionRatings).optional(),
+    leastDoubleRubs: z.number().int().positive().optional(),
+    secondEyes: z.literal(true).optional(),
   },
   /** The shop's own numbers to call, or its steps for one kind of trouble. */
   emergency: { field: z.enum(emergencyFields), text: z.string() },

@@ -1,9 +1,9 @@
 // The day's spray sessions, near misses and words of need, in a line each.
 
-import { whoApplied } from '../../core/coat/who-applied.ts';
 import { methodRows } from '../../core/methods.ts';
 import type { DayRecord } from '../../core/records/day.ts';
 import { litres } from '../../core/units.ts';
+import { whoApplied } from '../../core/who-applied.ts';
 import { briefsOffLines } from './briefs-off.ts';
 import type { Telling } from './card-context.ts';
 import { exposureDayLines } from './exposure-card.ts';

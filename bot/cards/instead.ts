@@ -6,6 +6,7 @@ import { isOfAlarm } from '../../core/crew/alarm-rules.ts';
 import type { Request } from '../../core/execute.ts';
 import type { BatchNumber, CanNumber } from '../../core/ids.ts';
 import type { Objection } from '../../core/objections.ts';
+import type { ReleaseLacking } from '../../core/part/release-asked.ts';
 import { liveBatches } from '../../core/shop.ts';
 import { type NextActId, statusOf } from '../../core/status.ts';
 import type { Grams } from '../../core/units.ts';
@@ -89,6 +90,8 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
       return ofPart(telling, command, ['out']);
     case 'cure-not-given':
       return ofPart(telling, command, ['temp']);
+    case 'not-given':
+      return objection.lacking.flatMap((each) => givenBy(telling, command, each));
     default:
       return insteadOfSpraying(telling, command, objection);
   }
@@ -120,6 +123,20 @@ function ofPart(telling: Telling, command: Command, ids: readonly NextActId[]): 
   const [name = '', ...others] = 'parts' in command ? command.parts : [];
   const part = others.length === 0 ? telling.shop.parts.get(name) : undefined;
   return part === undefined ? [] : nextTaps(telling, statusOf.part(telling, part).next(), ids);
+}
+
+/** What is lacking for its release, of one part alone. */
+function givenBy(telling: Telling, command: Command, { of }: ReleaseLacking): readonly CardAction[] {
+  const [name, another] = 'parts' in command ? command.parts : [];
+  if (name === undefined || another !== undefined) return [];
+  switch (of) {
+    case 'film':
+      return [tap(telling, 'film', `film ${name} {dry-films}um`)];
+    case 'adhesion':
+      return [tap(telling, 'adhesion', `adhesion ${name} {rating}`)];
+    case 'rub':
+      return [tap(telling, 'rub', `rub ${name} {rubs} {rub-result}`)];
+  }
 }
 
 const newOf = (command: Command): string => ('asNew' in command && command.asNew === true ? 'new ' : '');

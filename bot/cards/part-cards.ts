@@ -4,6 +4,7 @@ import type { PartName } from '../../core/ids.ts';
 import type { Method } from '../../core/methods.ts';
 import { heatToAsk } from '../../core/part/part-heat.ts';
 import type { PartStatus } from '../../core/part/part-status.ts';
+import { askedForRelease } from '../../core/part/release-asked.ts';
 import type { ClockId, PartNow } from '../../core/status.ts';
 import type { Celsius } from '../../core/units.ts';
 import { afterCureLines } from './after-cure-lines.ts';
@@ -32,6 +33,15 @@ export function heldLines(telling: Telling, { heldBy }: Pick<PartStatus, 'heldBy
   );
 }
 
+/** Out of cure, what its job asks for before it may be released. */
+function stillAskedLines({ shop, words, figures, now }: Telling, { part, phase }: PartStatus): readonly string[] {
+  if (phase.is !== 'cured') return [];
+  const { asked } = askedForRelease(shop, part, { by: '', at: now });
+  return asked === undefined || asked.lacking.length === 0
+    ? []
+    : [words.parts.stillAsked(asked.job, asked.lacking, figures)];
+}
+
 /** One of a list of what runs. */
 export const partLine = (telling: Telling, { part, heldBy }: PartStatus): string =>
   `${part.name}: ${[partPhaseTold(telling, part), ...heldLines(telling, { heldBy })].join('. ')}`;
@@ -43,7 +53,7 @@ export function partCard(
   lines: readonly string[],
   tone: Tone = 'plain',
 ): Card {
-  const held = heldLines(telling, status);
+  const held = [...heldLines(telling, status), ...stillAskedLines(telling, status)];
   return makeCard(title, held.length > 0 ? 'warn' : tone, {
     facts: partFacts(telling, status),
     lines: [...held, ...lines],

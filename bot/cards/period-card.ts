@@ -1,11 +1,11 @@
 // A stretch of days in full: the page behind the day, the week, the month. Deviations and permissions stand first.
 
-import { whoApplied } from '../../core/coat/who-applied.ts';
 import { nameIn } from '../../core/ids.ts';
 import type { Head } from '../../core/ports.ts';
 import type { PeriodRecord } from '../../core/records/period.ts';
 import type { LedgerTotals } from '../../core/records/solvent-ledger.ts';
 import type { LimitStanding } from '../../core/records/voc-limits.ts';
+import { whoApplied } from '../../core/who-applied.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { asTold, changedBy } from './corrected.ts';

@@ -50,6 +50,10 @@ function writeLimits(limits: Omit<SettingValues['surface-limits'], 'job'>): read
     ...(profile === undefined ? [] : [writeFilms([profile.leastMicrometres, profile.mostMicrometres])]),
     ...(salts === undefined ? [] : [`salts ${written(salts, 'mg/m2')}`]),
     ...(dust === undefined ? [] : [`dust ${dust}`]),
+    ...(limits.film === true ? ['film'] : []),
+    ...(limits.leastAdhesion === undefined ? [] : [`adhesion ${limits.leastAdhesion}`]),
+    ...(limits.leastDoubleRubs === undefined ? [] : [`rub ${limits.leastDoubleRubs}`]),
+    ...(limits.secondEyes === true ? ['second-eyes'] : []),
   ];
   return asked.length === 0 ? ['off'] : asked;
 }

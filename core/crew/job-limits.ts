@@ -1,6 +1,7 @@
-// What a job asks of the steel of its parts, as it stood at a time: said later, it says nothing of a coat before it.
+// What a job asks of the steel of its parts before a coat, and of the parts before their release, as it stood at a time: said later, it
+// says nothing of a coat or a release before it.
 
-import type { SurfaceGrade } from '../grades.ts';
+import type { AdhesionRating, SurfaceGrade } from '../grades.ts';
 import type { Entry } from '../history.ts';
 import type { EpochMs, Micrometres, MilligramsPerSquareMetre } from '../units.ts';
 
@@ -13,11 +14,23 @@ export interface SurfaceLimits {
   readonly mostDustRating?: number | undefined;
 }
 
+/** Before a release; what is left out is not asked for. */
+export interface ReleaseLimits {
+  /** A dry film, by the rule of its sheet. */
+  readonly film?: true | undefined;
+  /** Cross-cut: this or a better one. */
+  readonly leastAdhesion?: AdhesionRating | undefined;
+  /** That it bears. */
+  readonly leastDoubleRubs?: number | undefined;
+  /** Of somebody who did not coat it. */
+  readonly secondEyes?: true | undefined;
+}
+
 export function jobLimits(
   { entries }: { readonly entries: readonly Entry[] },
   job: string,
   at: EpochMs,
-): SurfaceLimits | undefined {
+): (SurfaceLimits & ReleaseLimits) | undefined {
   const isOfJob = ({ fact, happenedAt }: Entry): boolean =>
     fact.type === 'SettingChanged' &&
     fact.setting.name === 'job' &&

@@ -3,6 +3,8 @@
 // reading afterwards does not.
 
 import { crossCutFails } from '../calc/adhesion.ts';
+import { jobLimits, type ReleaseLimits } from '../crew/job-limits.ts';
+import { adhesionClass } from '../grades.ts';
 import type { Entry, Fact, FactOf, NewEvent } from '../history.ts';
 import { partStream } from '../ids.ts';
 import { known } from '../known.ts';
@@ -23,8 +25,13 @@ export interface Failed {
 /** What is read of a part and of the coat that is on it. */
 export type Reading = FactOf<'FilmRead' | 'AdhesionTested' | 'SolventRubbed' | 'PartTemperatureRead'>;
 
-/** `sheet`: of the coat that was read. `undefined` where it passes, and where no rule says. */
-export function failedBy(fact: Reading, part: Part, sheet: Sheet | undefined): Failed | undefined {
+/** `asked`: by the job. `sheet`: of the coat that was read. `undefined` where it passes, and where no rule says. */
+export function failedBy(
+  fact: Reading,
+  part: Part,
+  sheet: Sheet | undefined,
+  asked: ReleaseLimits | undefined,
+): Failed | undefined {
   switch (fact.type) {
     case 'FilmRead': {
       if (fact.state === 'wet') return undefined;
@@ -35,9 +42,12 @@ export function failedBy(fact: Reading, part: Part, sheet: Sheet | undefined): F
     }
     case 'AdhesionTested': {
       const { rating, coupon } = fact;
-      if (!crossCutFails(rating)) return undefined;
       const reading = { of: 'adhesion' as const, rating, ...known({ coupon }) };
-      return { reading, objection: { code: 'adhesion-failed', rating } };
+      if (crossCutFails(rating)) return { reading, objection: { code: 'adhesion-failed', rating } };
+      const least = asked?.leastAdhesion;
+      return least === undefined || adhesionClass(rating) <= adhesionClass(least)
+        ? undefined
+        : { reading, objection: { code: 'adhesion-failed', rating, least } };
     }
     case 'SolventRubbed': {
       const { doubleRubs, result, coupon } = fact;
@@ -65,10 +75,19 @@ export function failedReadings(shop: Shop, part: Part): readonly (Failed & { rea
     // Before edition 5 no temperature held anything.
     const isOfOld = fact.type === 'PartTemperatureRead' && !holdsIn({ since: 5 }, edition);
     if (!isReading(fact) || isOfOld) return [];
-    const failed = failedBy(fact, part, batchOf(shop, foldPart(part.name, part.entries.slice(0, i)))?.sheet);
+    const sheet = batchOf(shop, foldPart(part.name, part.entries.slice(0, i)))?.sheet;
+    const failed = failedBy(fact, part, sheet, askedOf(shop, part, entry));
     return failed === undefined ? [] : [{ ...failed, entry }];
   });
 }
+
+/** Before edition 8 a job asked for no reading. */
+export const askedOf = (
+  { crew }: Pick<Shop, 'crew'>,
+  { details: { job } }: Part,
+  { happenedAt, edition }: Pick<Entry, 'happenedAt' | 'edition'>,
+): ReleaseLimits | undefined =>
+  job === undefined || !holdsIn({ since: 8 }, edition) ? undefined : jobLimits(crew, job, happenedAt);
 
 const isReading = (fact: Fact): fact is Reading =>
   fact.type === 'FilmRead' ||

@@ -7,17 +7,20 @@ import { accepted, type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { crewStream, type PartName, partStream } from '../ids.ts';
 import { known } from '../known.ts';
+import { editionOfToday } from '../rule-editions.ts';
 import { judge, type Rule } from '../rules.ts';
 import { airLog, batchOf, livePartNames, type Shop } from '../shop.ts';
 import { lackingStep } from '../steps/step-rules.ts';
 import type { EpochMs } from '../units.ts';
 import type { CureWay, NamedPart } from '../verbs/said.ts';
-import { failedBy, holdForReadings, type Reading, unlifted } from './failed-readings.ts';
+import { askedOf, failedBy, holdForReadings, type Reading, unlifted } from './failed-readings.ts';
 import { holdAfter } from './holding.ts';
 import { askedAsNew } from './new-part.ts';
 import { foldPart, type Part } from './part.ts';
 import { heatNotKnown } from './part-heat.ts';
-import { type CureCase, cureRules, dryRules, leftRules, type PartCase, releaseRules } from './part-rules.ts';
+import { type CureCase, cureRules, dryRules, type PartCase } from './part-rules.ts';
+import { askedForRelease } from './release-asked.ts';
+import { leftRules, releaseRules } from './release-rules.ts';
 
 /**
  * Of several some of which are known, what would be new is shown first: those that are known stay as they are. The first of which it
@@ -72,6 +75,7 @@ export function decideRelease(shop: Shop, said: Said<CommandOf<'release'>>): Dec
   const given = { ...said, at: said.now };
   return onParts(shop, given, said.command.parts, releaseRules, { type: 'PartReleased' }, (part) => ({
     unlifted: unlifted(shop, part),
+    ...askedForRelease(shop, part, given),
   }));
 }
 
@@ -114,7 +118,8 @@ export function onReading(shop: Shop, said: Said, name: PartName, body: Reading)
 export function holdForReading(shop: Shop, said: Said, name: PartName, body: Reading): readonly NewEvent[] {
   const part = partAsOf(shop, name, said.at);
   if (part === undefined) return [];
-  const failed = failedBy(body, shop.parts.get(name) ?? part, batchOf(shop, part)?.sheet);
+  const asked = askedOf(shop, part, { happenedAt: said.at, edition: editionOfToday });
+  const failed = failedBy(body, shop.parts.get(name) ?? part, batchOf(shop, part)?.sheet, asked);
   return failed === undefined ? [] : [holdForReadings(part, [failed], said.now)];
 }
 

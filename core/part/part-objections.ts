@@ -1,9 +1,10 @@
 // What speaks against an act with a part's surface, film, cure or load, in figures.
 
 import type { AdhesionRating } from '../grades.ts';
-import type { PartName } from '../ids.ts';
+import type { PartName, PersonName } from '../ids.ts';
 import type { Celsius, EpochMs } from '../units.ts';
 import type { FilmFinding } from './film-acceptance.ts';
+import type { ReleaseLacking } from './release-asked.ts';
 import type { SurfaceAsked, SurfaceBreach } from './surface-limits.ts';
 
 export type FilmObjection =
@@ -35,6 +36,11 @@ export type CureObjection =
       readonly measured: boolean;
     };
 
+/** Asked for by the job that the part came in under. */
+export type ReleaseObjection =
+  | { readonly code: 'not-given'; readonly job: string; readonly lacking: readonly ReleaseLacking[] }
+  | { readonly code: 'second-eyes'; readonly job: string; readonly coatedBy: readonly PersonName[] };
+
 /** Said of no act beforehand: that it has left is recorded, and holds what was not released. */
 export type LeftObjection =
   /** Whatever was read of it. */
@@ -43,7 +49,8 @@ export type LeftObjection =
 /** Said of no act beforehand: a reading is recorded, and then is a deviation that holds its part. */
 export type ReadingObjection =
   | { readonly code: 'film-outside'; readonly finding: Extract<FilmFinding, { is: 'outside' }> }
-  | { readonly code: 'adhesion-failed'; readonly rating: AdhesionRating }
+  /** `least`: by the job; else by common practice. */
+  | { readonly code: 'adhesion-failed'; readonly rating: AdhesionRating; readonly least?: AdhesionRating }
   | { readonly code: 'rubbed-through'; readonly doubleRubs: number }
   /** By the lower of what is written on the part and what the sheet allows in an oven. */
   | { readonly code: 'overheated'; readonly celsius: Celsius; readonly highestCelsius: Celsius };

@@ -9,7 +9,6 @@ import type { StepLacking } from '../steps/step-objection.ts';
 import { stepIsKept } from '../steps/step-rules.ts';
 import type { EpochMs } from '../units.ts';
 import type { CureWay } from '../verbs/said.ts';
-import type { Failed } from './failed-readings.ts';
 import type { Coat, Part } from './part.ts';
 import { cureClock, cureDue, flashTimes, openUntil, recoatTimes, roomCureEnd } from './part-clocks.ts';
 import type { HeatNotKnown } from './part-heat.ts';
@@ -112,7 +111,8 @@ export interface CureCase extends PartCase {
   readonly heat: HeatNotKnown | undefined;
 }
 
-const coated: Rule<PartCase> = {
+/** Nothing is done to a film before there is one. */
+export const coated: Rule<PartCase> = {
   code: 'not-coated',
   source: 'the order of the work',
   liftedBy: 'nobody',
@@ -196,7 +196,7 @@ export const cureRules: readonly Rule<CureCase>[] = [
   },
 ];
 
-const cureGiven: Rule<PartCase> = {
+export const cureGiven: Rule<PartCase> = {
   code: 'cure-not-given',
   source: 'sheet',
   liftedBy: 'supervisor',
@@ -220,58 +220,5 @@ export const outRules: readonly Rule<PartCase>[] = [
     check: ({ part: { cure } }) =>
       cure === undefined || cure.run.to !== undefined ? { code: 'not-curing' } : undefined,
   },
-  cureGiven,
-];
-
-/** Asked of what has left, never before it: nobody is kept from telling that a part is gone. */
-export const leftRules: readonly Rule<PartCase>[] = [
-  {
-    code: 'not-released',
-    source: 'the order of the work',
-    liftedBy: 'nobody',
-    check: ({ part: { verdict } }) => (verdict?.is === 'released' ? undefined : { code: 'not-released' }),
-  },
-];
-
-export interface ReleaseCase extends PartCase {
-  /** Readings that failed and that no hold in the record names: taken before readings held anything. */
-  readonly unlifted: readonly Failed[];
-}
-
-const onHold: Rule<Pick<ReleaseCase, 'part' | 'unlifted'>> = {
-  code: 'on-hold',
-  source: 'the order of the work',
-  liftedBy: 'lead',
-  check: ({ part: { verdict }, unlifted }) => {
-    if (verdict?.is !== 'held' && unlifted.length === 0) return undefined;
-    const { why, because, failed } = verdict?.is === 'held' ? verdict : { why: '', because: [], failed: [] };
-    const codes = new Set([...because, ...unlifted.map(({ objection }) => objection.code)]);
-    const readings = [...failed, ...unlifted.map(({ reading }) => reading)];
-    return { code: 'on-hold', why, because: [...codes], failed: readings };
-  },
-};
-
-/** What keeps a part until a lead has looked at it. */
-export const partHolds = [onHold];
-
-export const releaseRules: readonly Rule<ReleaseCase>[] = [
-  coated,
-  {
-    code: 'already-released',
-    source: 'the order of the work',
-    liftedBy: 'nobody',
-    check: ({ part: { verdict } }) =>
-      verdict?.is === 'released' ? { code: 'already-released', at: verdict.at } : undefined,
-  },
-  {
-    // What is in the oven cannot go to anybody: it is taken out first, and what is lifted then is lifted by itself.
-    code: 'still-in-oven',
-    source: 'the order of the work',
-    liftedBy: 'nobody',
-    since: 5,
-    check: ({ part: { cure } }) =>
-      cure?.way === 'oven' && cure.run.to === undefined ? { code: 'still-in-oven', since: cure.run.from } : undefined,
-  },
-  onHold,
   cureGiven,
 ];

@@ -26,7 +26,7 @@ import {
   stagesDue,
 } from './part-clocks.ts';
 import { surfaceNotice } from './part-reminders.ts';
-import { partHolds } from './part-rules.ts';
+import { partHolds } from './release-rules.ts';
 import { earliestSurfaceEnd, type SurfaceEnd, sheetsAtHand } from './surface-life.ts';
 
 export type PartClockId =

@@ -171,11 +171,15 @@ function evolvePart(part: Part, entry: Entry): Part {
     case 'PartReleased':
       return { ...part, verdict: { is: 'released', at, by } };
     case 'PartLeft':
-      return { ...part, leftAt: at };
+      return { ...part, leftAt: at, cure: endedBy(part.cure, at) };
     case 'PartHeld':
       return { ...part, verdict: heldBy(part.verdict, fact, at, by) };
   }
 }
+
+/** What is out of the shop is in no oven of it. */
+const endedBy = (cure: Cure | undefined, at: EpochMs): Cure | undefined =>
+  cure === undefined || cure.run.to !== undefined ? cure : { ...cure, run: { ...cure.run, to: at } };
 
 /** Said in several lines, before one coat: each adds to what is known of the surface. */
 function preparedBy({ prepared, coats }: Part, fact: FactOf<'SurfacePrepared'>, at: EpochMs, by: PersonName): Prepared {

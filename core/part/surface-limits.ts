@@ -45,10 +45,20 @@ export function surfaceAsked(
   const limits = job === undefined ? undefined : jobLimits(crew, job, at);
   const all: readonly SurfaceAsked[] = [
     askedBySheet(sheet),
-    ...(job === undefined || limits === undefined ? [] : [{ by: { is: 'job', job }, limits } as const]),
+    ...(job === undefined || limits === undefined
+      ? []
+      : [{ by: { is: 'job', job }, limits: ofSteel(limits) } as const]),
   ];
   return all.filter(({ limits }) => figuresAsked(limits).length > 0);
 }
+
+/** A job asks of the steel and of the coated part in one line. */
+const ofSteel = ({
+  grades,
+  profile,
+  mostSaltsMilligramsPerSquareMetre,
+  mostDustRating,
+}: SurfaceLimits): SurfaceLimits => known({ grades, profile, mostSaltsMilligramsPerSquareMetre, mostDustRating });
 
 export type SurfaceFigure = SurfaceBreach['of'];
 

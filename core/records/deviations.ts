@@ -26,18 +26,12 @@ import type { Entry } from '../history.ts';
 import { nameIn, nounOf, numberIn } from '../ids.ts';
 import { known } from '../known.ts';
 import type { Objection } from '../objections.ts';
-import { failedBy, isMarked } from '../part/failed-readings.ts';
+import { askedOf, failedBy, isMarked } from '../part/failed-readings.ts';
 import { foldPart, type Part } from '../part/part.ts';
 import { neededFor } from '../part/part-decide.ts';
-import {
-  coatOnPartRules,
-  cureRules,
-  dryRules,
-  leftRules,
-  outRules,
-  type PartCase,
-  releaseRules,
-} from '../part/part-rules.ts';
+import { coatOnPartRules, cureRules, dryRules, outRules, type PartCase } from '../part/part-rules.ts';
+import { askedForRelease } from '../part/release-asked.ts';
+import { leftRules, releaseRules } from '../part/release-rules.ts';
 import { surfaceAsked } from '../part/surface-limits.ts';
 import { airServing } from '../place/place.ts';
 import { type Edition, editions } from '../rule-editions.ts';
@@ -226,12 +220,16 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
       return against(leftRules, situation);
     case 'PartReleased':
       // Without what no hold names: nobody who released before readings held anything is marked anew.
-      return against(releaseRules, { ...situation, unlifted: [] });
+      return against(releaseRules, {
+        ...situation,
+        unlifted: [],
+        ...askedForRelease(shop, found, { by: entry.by, at }),
+      });
     case 'FilmRead':
     case 'AdhesionTested':
     case 'SolventRubbed':
     case 'PartTemperatureRead': {
-      const failed = failedBy(fact, part, batch?.sheet);
+      const failed = failedBy(fact, part, batch?.sheet, askedOf(shop, part, entry));
       return failed !== undefined && isMarked(part, failed.reading) ? [failed.objection] : [];
     }
   }

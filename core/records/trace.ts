@@ -7,7 +7,6 @@ import { dewPointOf } from '../calc/air.ts';
 import { type Can, leftGrams } from '../can/can.ts';
 import { type GasAfter, gasAfter, preStirTimes } from '../can/can-clocks.ts';
 import type { FromCan } from '../can/can-events.ts';
-import { type Applied, whoApplied } from '../coat/who-applied.ts';
 import type { Component } from '../components.ts';
 import { type Entry, isAct } from '../history.ts';
 import {
@@ -25,6 +24,7 @@ import { type Coat, type Part, type PartPhase, phaseOfPart } from '../part/part.
 import type { Edition } from '../rule-editions.ts';
 import { airServingIn, type Shop } from '../shop.ts';
 import { type Celsius, type EpochMs, type Grams, grams, type Minutes, type Percent } from '../units.ts';
+import { type Applied, whoApplied } from '../who-applied.ts';
 import { type Deviation, deviationsIn, editionsOf } from './deviations.ts';
 
 /** So much of one can; the lot says where it came from. */

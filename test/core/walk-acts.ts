@@ -64,7 +64,7 @@ export function nextAct(shop: Shop, now: EpochMs, draw: Draw, focus: Focus = 'an
   const out = [...shop.parts.values()].filter((part) => ['cured', 'released'].includes(phaseOfPart(part).is));
   // What is out of cure is mostly released, and by somebody else once more.
   const leaving = out.length > 0 && draw(4) === 0 ? out[draw(out.length)] : undefined;
-  if (leaving !== undefined) return { verb: draw(4) === 0 ? 'shipped' : 'release', parts: [leaving.name] };
+  if (leaving !== undefined) return { verb: 'release', parts: [leaving.name] };
   // A slip of the thumb on a part that is warm.
   const warm = [...shop.parts.values()].filter(({ cure, temperatures }) => {
     return cure?.way === 'oven' && cure.run.to === undefined && (temperatures.at(-1)?.celsius ?? 0) > 60;

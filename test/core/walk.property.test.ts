@@ -15,7 +15,7 @@ import { isCanLive } from '../../core/can/can.ts';
 import type { Command, Stance } from '../../core/commands.ts';
 import { createExecutor, type Outcome, type Request } from '../../core/execute.ts';
 import type { Entry, Envelope } from '../../core/history.ts';
-import { nameIn, type PartName, partStream, type StreamId } from '../../core/ids.ts';
+import { type BatchNumber, nameIn, type PartName, partStream, type StreamId } from '../../core/ids.ts';
 import type { Messenger } from '../../core/ports.ts';
 import { type Deviation, deviationsIn } from '../../core/records/deviations.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
@@ -263,6 +263,24 @@ const onCoarseScale: readonly { readonly command: Command; readonly is: 'asked' 
   { command: mixOfLittle, is: 'asked' },
   { command: mixOfLittle, is: 'happened' },
 ];
+/** A job that asks more than is given: who coated it releases it not, and who may does so with a reason. Another one leaves with no release at all. */
+const leaving = (batch: BatchNumber): readonly Pick<Request, 'by' | 'command' | 'stance'>[] => [
+  {
+    by: 'rosa',
+    stance: { is: 'asked' },
+    command: { verb: 'set', setting: { name: 'job', job: '91', film: true, secondEyes: true } },
+  },
+  { by: 'kari', stance: { is: 'asked' }, command: { verb: 'part', part: 'hub-1', details: { job: '91' } } },
+  { by: 'omar', stance: { is: 'happened' }, command: { verb: 'coat', parts: ['hub-1'], batch, method: 'brush' } },
+  { by: 'omar', stance: { is: 'asked' }, command: { verb: 'release', parts: ['hub-1'] } },
+  {
+    by: 'rosa',
+    stance: { is: 'permitted', why: 'the customer waits' },
+    command: { verb: 'release', parts: ['hub-1'] },
+  },
+  { by: 'kari', stance: { is: 'asked' }, command: { verb: 'part', part: 'hub-2', details: {} } },
+  { by: 'kari', stance: { is: 'asked' }, command: { verb: 'shipped', parts: ['hub-2'] } },
+];
 const steps = fc.noBias(
   fc.array(fc.array(fc.nat(9_999), { minLength: stepDraws, maxLength: stepDraws }), {
     minLength: stepsOfWalk,
@@ -323,6 +341,10 @@ it('given a crew at random, then after each thing said the record, its reading a
             }
             for (const [k, told] of (i === 53 && walks % 4 === 0 ? lastRead : []).entries()) {
               await walk.say({ id: `last-read-${k}`, by: 'rosa', now, at: now, ...told });
+            }
+            const pot = [...(await walk.shop()).batches.keys()].at(-1);
+            for (const [k, told] of (i === 54 && walks % 4 === 1 && pot !== undefined ? leaving(pot) : []).entries()) {
+              await walk.say({ id: `job-${k}`, now, at: now, ...told });
             }
             const can = i > 52 ? [...(await walk.shop()).cans.values()].findLast(isCanLive)?.number : undefined;
             if (can !== undefined) {

@@ -1,5 +1,6 @@
-// What a job asks of the steel, `set job 88 sa2.5 40-75um salts 20mg/m2 dust 2`: the job's name first, its figures in any order.
+// What a job asks of the steel, and of a part before its release, `set job 88 sa2.5 40-75um salts 20mg/m2 dust 2`: the job's name first, its figures in any order.
 
+import type { ReleaseLimits } from '../../../core/crew/job-limits.ts';
 import { isFailed } from '../../../core/failed.ts';
 import { surfaceGrades } from '../../../core/grades.ts';
 import { known } from '../../../core/known.ts';
@@ -17,9 +18,18 @@ import { leftOver } from './act-line.ts';
 import { choiceAt, choicesOf } from './choices-on-line.ts';
 import { outside } from './figure-of-slot.ts';
 import { filmsFrom } from './read-films.ts';
+import { releaseLimitAt } from './read-release-limits.ts';
 import { missing, type ValueSaid } from './setting-said.ts';
 
 type Limits = SettingValues['surface-limits'];
+
+interface Found {
+  grades: NonNullable<Limits['grades']>[number][];
+  gauge: Token[];
+  release: ReleaseLimits;
+  salts?: number;
+  dust?: number;
+}
 
 const grades = choicesOf([['grades', choices('grade', surfaceGrades, {})]]);
 const mostDust = 5;
@@ -31,15 +41,19 @@ export function readSurfaceLimits(said: ValueSaid): Limits | Fault {
   const tokens = rest.flatMap((token) => withoutRange(token, said.context.hearing));
   // Nothing is asked of it any more.
   if (tokens.length === 1 && ['off', 'no'].includes(wordIn(tokens[0]))) return { job };
-  const found: { grades: NonNullable<Limits['grades']>[number][]; gauge: Token[]; salts?: number; dust?: number } = {
-    grades: [],
-    gauge: [],
-  };
+  const found: Found = { grades: [], gauge: [], release: {} };
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i];
     if (token === undefined) continue;
     const grade = choiceAt(tokens, i, grades);
     const salts = rareFigureFrom(tokens, i, 'mg/m2');
+    const forRelease = releaseLimitAt(tokens, i, said.context.hearing);
+    if (forRelease !== undefined) {
+      if (isFailed(forRelease)) return forRelease;
+      Object.assign(found.release, forRelease.limit);
+      i = forRelease.to - 1;
+      continue;
+    }
     const isDust = labelOf(token, said.context.hearing) === 'dust' && tokens[i + 1]?.kind === 'number';
     if (grade !== undefined) {
       found.grades.push(...surfaceGrades.filter((each) => each === grade.value));
@@ -71,6 +85,7 @@ export function readSurfaceLimits(said: ValueSaid): Limits | Fault {
         : { leastMicrometres: micrometres(one), mostMicrometres: micrometres(other) },
     mostSaltsMilligramsPerSquareMetre: found.salts === undefined ? undefined : milligramsPerSquareMetre(found.salts),
     mostDustRating: found.dust,
+    ...found.release,
   });
   return Object.keys(asked).length === 0 ? missing(said) : { job, ...asked };
 }

@@ -5,7 +5,7 @@ import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { legalFrames } from '../../../core/calc/legal-frame.ts';
 import { solventIds } from '../../../core/calc/solvents.ts';
 import { ringsTo, roles } from '../../../core/crew/crew-commands.ts';
-import { surfaceGrades } from '../../../core/grades.ts';
+import { adhesionRatings, surfaceGrades } from '../../../core/grades.ts';
 import { emergencyFields } from '../../../core/session/session-commands.ts';
 import type { SettingKind } from '../../../core/setting-kinds.ts';
 import { Setting, type SettingRow, settingNames, settingRows } from '../../../core/settings.ts';
@@ -75,6 +75,10 @@ const drawn: { readonly [Kind in SettingKind]: (limits: Limits) => fc.Arbitrary<
         }),
         mostSaltsMilligramsPerSquareMetre: within({ lowest: 0, highest: 200 }),
         mostDustRating: fc.integer({ min: 0, max: 5 }),
+        film: fc.constant(true as const),
+        leastAdhesion: fc.constantFrom(...adhesionRatings),
+        leastDoubleRubs: fc.integer({ min: 1, max: 1_000 }),
+        secondEyes: fc.constant(true as const),
       },
       { requiredKeys: ['job'] },
     ),

@@ -45,6 +45,12 @@ describe('a part that has left the shop', () => {
     expect(await ofPart()).toEqual([]);
   });
 
+  it('given it went out of the oven, then its cure ends there, and a release meets that, and no oven', async () => {
+    const shift = await given([...cured.slice(0, 8), '10:30 shipped a1']);
+    expect((await partOf(shift))?.cure?.run.to).toBe(shift.time('10:30'));
+    expect(await shift.when('10:40 @omar: release a1')).toEqual({ objected: ['on-hold', 'cure-not-given'] });
+  });
+
   it('given it is coated once more, then it is back', async () => {
     const shift = await given([...cured.slice(0, 5), '10:05 shipped a1', '10:30 coat a1 1 brush already']);
     expect((await partOf(shift))?.leftAt).toBeUndefined();

@@ -2,7 +2,7 @@
 // that alone. Sheets and people invented.
 
 import { describe, expect, it } from 'vitest';
-import { whoApplied } from '../../../core/coat/who-applied.ts';
+import { whoApplied } from '../../../core/who-applied.ts';
 import { given, type Shift } from '../given.ts';
 
 // Stirred by 9:42 at 24 degC: see batch/pot-life.test.ts.

@@ -13,6 +13,7 @@ import { englishMaterialObjection } from './material.ts';
 import { englishNoFigure } from './names.ts';
 import { englishFilmObjection } from './parts.ts';
 import { englishReadingObjection } from './readings.ts';
+import { englishReleaseObjection } from './release.ts';
 import { englishSessionObjection } from './session-objections.ts';
 import { englishSteps } from './steps.ts';
 import { englishTroubles } from './troubles.ts';
@@ -121,6 +122,9 @@ export function englishObjection(objection: Objection, figures: Figures): string
       return englishCureObjection(objection, figures);
     case 'on-hold':
       return `On hold: ${englishHoldReason(objection, figures)}. A lead releases it with permit and a reason.`;
+    case 'not-given':
+    case 'second-eyes':
+      return englishReleaseObjection(objection, figures);
     case 'not-released':
       return 'It left the shop and nobody had released it. Have it fetched back, or held where it is.';
     case 'film-drying':

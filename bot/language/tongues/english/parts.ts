@@ -19,6 +19,7 @@ import { englishExposure } from './exposure.ts';
 import { englishFirstShiftUnclear } from './first-shift.ts';
 import { englishNewParts } from './new-parts.ts';
 import { englishPartsIn, partsNamed } from './parts-in.ts';
+import { englishStillAsked } from './release.ts';
 import { englishSurface } from './surface.ts';
 
 const stages: Readonly<Record<StageName, string>> = {
@@ -160,6 +161,7 @@ export const englishParts = {
   roles: { crew: 'crew', lead: 'lead', supervisor: 'supervisor' },
   curesMorning: (part: PartName, ending: Ending | undefined, figures: Figures) =>
     `${part}: in cure, rings at ${ending === undefined ? '?' : timeOf(figures, ending)}`,
+  stillAsked: englishStillAsked,
   askNight: (figures: Figures) => `Say the lowest of the night: ${exampleIn('night 16C', figures.units)}.`,
 };
 

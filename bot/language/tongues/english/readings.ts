@@ -29,7 +29,9 @@ export function englishReadingObjection(objection: ReadingObjection, figures: Fi
     case 'film-outside':
       return englishFilm(objection.finding, figures);
     case 'adhesion-failed':
-      return `Adhesion ${objection.rating} fails: 3B or better passes, by ISO 2409 2 or better (common practice, no source).`;
+      return objection.least !== undefined
+        ? `Adhesion ${objection.rating} fails: the job asks ${objection.least} or better.`
+        : `Adhesion ${objection.rating} fails: 3B or better passes, by ISO 2409 2 or better (common practice, no source).`;
     case 'overheated':
       return `The part read ${figures.temperature(objection.celsius)}; it or its film bears ${figures.temperature(objection.highestCelsius)} at the most.`;
     case 'rubbed-through':

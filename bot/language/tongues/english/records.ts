@@ -2,7 +2,6 @@
 
 import type { LegalFrame } from '../../../../core/calc/legal-frame.ts';
 import type { Can } from '../../../../core/can/can.ts';
-import type { Applied } from '../../../../core/coat/who-applied.ts';
 import type { Component } from '../../../../core/components.ts';
 import type { Correction, FactOf } from '../../../../core/history.ts';
 import type { PartName, PersonName } from '../../../../core/ids.ts';
@@ -15,6 +14,7 @@ import type { LedgerKind, LedgerRow } from '../../../../core/records/solvent-led
 import type { AirThen } from '../../../../core/records/trace.ts';
 import type { SettingOf } from '../../../../core/settings.ts';
 import type { EpochMs, Grams, GramsPerLitre, Minutes, Percent, SquareMetres } from '../../../../core/units.ts';
+import type { Applied } from '../../../../core/who-applied.ts';
 import type { Figures } from '../../figures.ts';
 import { englishPaper, englishPictures } from './paper.ts';
 import { englishRingName } from './rings.ts';

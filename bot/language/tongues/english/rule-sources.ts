@@ -5,6 +5,7 @@ import type { RuleSource } from '../../../../core/rules.ts';
 export const englishRuleSources: Readonly<Record<Exclude<RuleSource, 'regulation'>, string>> = {
   sheet: "the product's sheet",
   job: 'what is written on the part',
+  'asked by the job': 'the job',
   'sheet or job': "the product's sheet or the job",
   employer: "the employer's spray programme",
   label: 'what is written on the can',

@@ -188,6 +188,7 @@ const buttons = {
   out: 'Out',
   wet: 'Wet film…',
   film: 'Dry film…',
+  ...{ adhesion: 'Adhesion…', rub: 'Double rubs…' },
   lift: 'Lift the hold…',
   'left-unreleased': 'It left all the same',
   release: 'Release',

@@ -26,7 +26,11 @@ const names: Readonly<Record<SettingName, SettingWords>> = {
   sheet: { label: 'Sheet', asked: 'product sheet' },
   prep: { label: 'Surfaces are kept', asked: 'on or off', typed: 'surfaces, surface-prep' },
   'new-parts': { label: 'Coats may name new parts', asked: 'on or off', typed: 'new parts, coats name' },
-  job: { label: 'Surface by job', asked: 'which job, and the grade, profile, salts or dust that it asks for' },
+  job: {
+    label: 'Asked by job',
+    asked:
+      'which job, and what it asks for: grade, profile, salts or dust of the steel; film, adhesion 4B, rub 50 or second eyes before a release',
+  },
   'air-limit': { label: 'Air serves for', asked: 'how long an air reading holds', typed: 'air limit' },
   'voc-limit': { label: 'VOC limit', typed: 'voc limit' },
   digest: { label: 'Hour of the day card', asked: 'hour of the digest' },

@@ -1,12 +1,13 @@
 // How a surface was prepared, in English: its grade, what was taken off, with what.
 
 import type { SolventId } from '../../../../core/calc/solvents.ts';
-import type { SurfaceLimits } from '../../../../core/crew/job-limits.ts';
+import type { ReleaseLimits, SurfaceLimits } from '../../../../core/crew/job-limits.ts';
 import type { Contaminant, Grit, PrepWay, SurfaceGrade } from '../../../../core/grades.ts';
 import type { SurfaceAsked, SurfaceAsker, SurfaceBreach, SurfaceFigure } from '../../../../core/part/surface-limits.ts';
 import type { PatchTold } from '../../../../core/patch-test.ts';
 import type { MilligramsPerSquareMetre } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
+import { englishReleaseLimits } from './release.ts';
 import { englishSolvents } from './solvents.ts';
 
 /** As the standards print them. */
@@ -60,7 +61,7 @@ const grades = (asked: readonly SurfaceGrade[]): string =>
 
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
-function limits({ grades: asked, profile, ...most }: SurfaceLimits, figures: Figures): string {
+function limits({ grades: asked, profile, ...most }: SurfaceLimits & ReleaseLimits, figures: Figures): string {
   const { mostSaltsMilligramsPerSquareMetre: salts, mostDustRating: dust } = most;
   const found = [
     asked === undefined ? '' : grades(asked),
@@ -69,6 +70,7 @@ function limits({ grades: asked, profile, ...most }: SurfaceLimits, figures: Fig
       : `profile ${figures.film(profile.leastMicrometres)} to ${figures.film(profile.mostMicrometres)}`,
     salts === undefined ? '' : `salts at most ${figures.salts(salts)}`,
     dust === undefined ? '' : `dust at most ${figures.count(dust)}`,
+    ...englishReleaseLimits(most),
   ].filter((text) => text !== '');
   return found.length === 0 ? 'nothing more' : found.join(', ');
 }

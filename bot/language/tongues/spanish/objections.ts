@@ -14,6 +14,7 @@ import { spanishHoldReason } from './holds.ts';
 import { spanishMaterialObjection } from './material.ts';
 import { atTime, capital, methodName, spanishPlace, theTime, told } from './names.ts';
 import { spanishReadingObjection } from './readings.ts';
+import { spanishReleaseObjection } from './release.ts';
 import { spanishSessionObjection } from './session-objections.ts';
 import { spanishSource } from './sources.ts';
 import type { Spoken } from './spoken.ts';
@@ -23,6 +24,7 @@ import { spanishTroubles } from './troubles.ts';
 export const spanishRuleSources = (say: Spoken): Readonly<Record<Exclude<RuleSource, 'regulation'>, string>> => ({
   sheet: say.the('sheet'),
   job: 'lo anotado en la pieza',
+  'asked by the job': say.the('job'),
   'sheet or job': `${say.the('sheet')} o ${say.the('job')}`,
   employer: 'el programa de pintado de la empresa',
   label: 'lo anotado en la lata',
@@ -153,6 +155,9 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
       return spanishCureObjection(say, objection, figures);
     case 'on-hold':
       return `Retenida: ${spanishHoldReason(say, objection, figures)}. La libera ${say.a('lead')}: la misma línea, con permiso y el motivo.`;
+    case 'not-given':
+    case 'second-eyes':
+      return spanishReleaseObjection(say, objection, figures);
     case 'not-released':
       return 'Salió del taller y nadie la había liberado. Que la traigan de vuelta, o que la retengan donde está.';
     case 'film-drying':

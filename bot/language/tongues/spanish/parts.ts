@@ -23,6 +23,7 @@ import {
 } from './names.ts';
 import { spanishNewParts } from './new-parts.ts';
 import { partsNamed, spanishPartsIn } from './parts-in.ts';
+import { spanishStillAsked } from './release.ts';
 import { spanishRingName } from './rings.ts';
 import type { Spoken } from './spoken.ts';
 import { spanishSurface, spanishSurfaceAsked, spanishSurfaceBreach, spanishSurfaceLimits } from './surface.ts';
@@ -148,6 +149,7 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
   roles: spanishRoles(say),
   curesMorning: (part, ending, figures) =>
     `${part}: en curado${ending === undefined ? '' : `, avisa ${atEnding(figures, ending)}`}`,
+  stillAsked: (job, lacking, figures) => spanishStillAsked(say, job, lacking, figures),
   askNight: (figures) => `Escriba la mínima de la noche: noche ${figures.units === 'us' ? '61F' : '16C'}.`,
 });
 

@@ -31,7 +31,9 @@ export function spanishReadingObjection(say: Spoken, objection: ReadingObjection
     case 'film-outside':
       return spanishFilm(say, objection.finding, figures);
     case 'adhesion-failed':
-      return `Una adherencia ${objection.rating} no pasa: pasan 3B o mejor y, según ISO 2409, 2 o mejor (práctica común, sin fuente).`;
+      return objection.least !== undefined
+        ? `Una adherencia ${objection.rating} no pasa: ${say.the('job')} pide ${objection.least} o mejor.`
+        : `Una adherencia ${objection.rating} no pasa: pasan 3B o mejor y, según ISO 2409, 2 o mejor (práctica común, sin fuente).`;
     case 'overheated':
       return `La pieza estaba a ${figures.temperature(objection.celsius)}; ella o su película aguantan ${figures.temperature(objection.highestCelsius)} como máximo.`;
     case 'rubbed-through':

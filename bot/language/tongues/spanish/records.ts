@@ -1,7 +1,7 @@
 // Answers about the past, in Spanish: stretches of days, traces, the solvent ledger, proof, paper.
 
-import type { Applied } from '../../../../core/coat/who-applied.ts';
 import type { ThrownWhy } from '../../../../core/records/material.ts';
+import type { Applied } from '../../../../core/who-applied.ts';
 import type { englishRecords } from '../english/records.ts';
 import { atTime, capital, counted, methodName, spanishMaterialName, spanishWho, told } from './names.ts';
 import { spanishPaper, spanishPictures } from './paper.ts';

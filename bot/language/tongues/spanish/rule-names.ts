@@ -14,6 +14,8 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'ratio-out': 'relación de mezcla fuera de tolerancia',
   'already-filtered': 'ya filtrada',
   'already-released': 'ya liberada',
+  'not-given': 'sin lo que pide el trabajo',
+  'second-eyes': 'libera quien la pintó',
   'not-released': 'salida del taller sin liberar',
   'stirrer-off': 'agitador parado',
   'blend-not-done': 'agitación o inducción sin terminar',

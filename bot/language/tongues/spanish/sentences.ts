@@ -189,7 +189,7 @@ const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   out: 'Salida del horno o sala',
   wet: 'Espesor húmedo (EPH)…',
   film: 'Espesor seco (EPS)…',
-  lift: 'Levantar la retención…',
+  ...{ adhesion: 'Adherencia…', rub: 'Dobles frotes…', lift: 'Levantar la retención…' },
   'left-unreleased': 'Salió sin liberar',
   release: 'Liberar',
   hold: 'Retener…',

@@ -28,8 +28,8 @@ const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
     typed: 'piezas-nuevas, piezas nuevas',
   },
   job: {
-    label: `Superficie por ${say.one('job')}`,
-    asked: `${say.one('job')}, y el grado, ${say.one('profile')}, sales o polvo que pide`,
+    label: `Lo que pide ${say.the('job')}`,
+    asked: `${say.one('job')}, y lo que pide: grado, ${say.one('profile')}, sales o polvo de la superficie; espesor, adherencia 4B, frotes 50 u otros ojos antes de liberar`,
   },
   'air-limit': {
     label: 'Validez del aire',

@@ -1,12 +1,13 @@
 // Cómo se preparó una superficie: su grado, lo que se quitó y con qué.
 
-import type { SurfaceLimits } from '../../../../core/crew/job-limits.ts';
+import type { ReleaseLimits, SurfaceLimits } from '../../../../core/crew/job-limits.ts';
 import type { PrepWay, SurfaceGrade } from '../../../../core/grades.ts';
 import type { SurfaceAsked, SurfaceAsker, SurfaceBreach } from '../../../../core/part/surface-limits.ts';
 import type { PatchTold } from '../../../../core/patch-test.ts';
 import type { Figures } from '../../figures.ts';
 import { gradeNames, type SurfaceWords } from '../english/surface.ts';
 import { capital, spanishSolvents } from './names.ts';
+import { spanishReleaseLimits } from './release.ts';
 import type { Spoken } from './spoken.ts';
 
 const contaminants: SurfaceWords['contaminants'] = {
@@ -29,7 +30,7 @@ const grades = (asked: readonly SurfaceGrade[]): string =>
 /** What a job asks for. */
 export function spanishSurfaceLimits(
   say: Spoken,
-  { grades: asked, profile, ...most }: SurfaceLimits,
+  { grades: asked, profile, ...most }: SurfaceLimits & ReleaseLimits,
   figures: Figures,
 ) {
   const { mostSaltsMilligramsPerSquareMetre: salts, mostDustRating: dust } = most;
@@ -40,6 +41,7 @@ export function spanishSurfaceLimits(
       : `${say.one('profile')} de ${figures.film(profile.leastMicrometres)} a ${figures.film(profile.mostMicrometres)}`,
     salts === undefined ? '' : `sales como mucho ${figures.salts(salts)}`,
     dust === undefined ? '' : `polvo como mucho ${figures.count(dust)}`,
+    ...spanishReleaseLimits(most),
   ].filter((text) => text !== '');
   return limits.length === 0 ? 'nada más' : limits.join(', ');
 }

@@ -1,12 +1,12 @@
 // Who put a coat on: whoever was said to; of a sprayed one else the sprayer of its session, where only one was named. Whoever
 // typed it is no sprayer by that.
 
-import { before } from '../as-it-stands.ts';
-import type { Entry } from '../history.ts';
-import { nounOf, numberIn, type PersonName } from '../ids.ts';
-import { methodRows } from '../methods.ts';
-import { foldSession } from '../session/session.ts';
-import type { Shop } from '../shop.ts';
+import { before } from './as-it-stands.ts';
+import type { Entry } from './history.ts';
+import { nounOf, numberIn, type PersonName } from './ids.ts';
+import { methodRows } from './methods.ts';
+import { foldSession } from './session/session.ts';
+import type { Shop } from './shop.ts';
 
 /** `person`: nobody said who sprayed where it is `undefined`; of another method whoever typed it. */
 export interface Applied {

@@ -1,0 +1,54 @@
+// What a job asks for before a release, `film adhesion 4B rub 50 second eyes`: each by the word of its act, wherever it stands.
+
+import type { ReleaseLimits } from '../../../core/crew/job-limits.ts';
+import { adhesionRatings } from '../../../core/grades.ts';
+import { choices } from '../../../core/verbs/slot.ts';
+import type { Hearing } from '../hearing.ts';
+import type { Fault } from '../reading.ts';
+import { type Token, wordIn } from '../typed/token.ts';
+import { verbAt } from '../verbs-typed.ts';
+import { choiceAt, choicesOf } from './choices-on-line.ts';
+
+export interface ReleaseLimitAt {
+  readonly limit: ReleaseLimits;
+  /** Index of the token after it. */
+  readonly to: number;
+}
+
+const ratings = choicesOf([['rating', choices('rating', adhesionRatings, {})]]);
+/** As a line of double rubs has it. */
+const mostDoubleRubs = 1_000;
+
+/** `undefined`: another thing stands there. */
+export function releaseLimitAt(
+  tokens: readonly Token[],
+  at: number,
+  hearing: Hearing,
+): ReleaseLimitAt | Fault | undefined {
+  if (wordIn(tokens[at]) === 'second-eyes') return { limit: { secondEyes: true }, to: at + 1 };
+  const verb = verbAt(tokens, at, hearing);
+  if (verb?.row.name === 'film') return { limit: { film: true }, to: verb.to };
+  if (verb?.row.name === 'adhesion') {
+    const rating = choiceAt(tokens, verb.to, ratings);
+    const leastAdhesion = adhesionRatings.find((each) => each === rating?.value);
+    if (rating === undefined || leastAdhesion === undefined) return lacking(tokens[verb.to] ?? tokens[at], 'rating');
+    return { limit: { leastAdhesion }, to: rating.to };
+  }
+  if (verb?.row.name === 'rub') {
+    const count = tokens[verb.to];
+    if (
+      count?.kind !== 'number' ||
+      !count.number.whole ||
+      count.number.value < 1 ||
+      count.number.value > mostDoubleRubs
+    )
+      return lacking(count ?? tokens[at], 'rubs');
+    return { limit: { leastDoubleRubs: count.number.value }, to: verb.to + 1 };
+  }
+  return undefined;
+}
+
+const lacking = (token: Token | undefined, slot: 'rating' | 'rubs'): Fault => ({
+  ...{ failed: 'left-over', needs: [slot] },
+  ...(token !== undefined && { token }),
+});

@@ -1,0 +1,45 @@
+// What a job asks for before a release, in Spanish, and what of it is lacking.
+
+import type { ReleaseLimits } from '../../../../core/crew/job-limits.ts';
+import type { ReleaseObjection } from '../../../../core/part/part-objections.ts';
+import type { ReleaseLacking } from '../../../../core/part/release-asked.ts';
+import type { Figures } from '../../figures.ts';
+import { capital } from './names.ts';
+import type { Spoken } from './spoken.ts';
+
+export function spanishReleaseLimits(limits: ReleaseLimits): readonly string[] {
+  const { film, leastAdhesion, leastDoubleRubs, secondEyes } = limits;
+  return [
+    film === true ? 'espesor seco' : '',
+    leastAdhesion === undefined ? '' : `adherencia ${leastAdhesion} o mejor`,
+    leastDoubleRubs === undefined ? '' : `${leastDoubleRubs} dobles frotes`,
+    secondEyes === true ? 'que la libere quien no la pintó' : '',
+  ].filter((text) => text !== '');
+}
+
+export function spanishLacking(lacking: ReleaseLacking): string {
+  switch (lacking.of) {
+    case 'film':
+      return lacking.read ? 'un espesor seco que su regla pueda juzgar' : 'espesor seco';
+    case 'adhesion':
+      return `adherencia ${lacking.least} o mejor${lacking.worst === undefined ? '' : ` (dio ${lacking.worst})`}`;
+    case 'rub':
+      return `${lacking.least} dobles frotes${lacking.most === undefined ? '' : ` (hechos: ${lacking.most})`}`;
+  }
+}
+
+export const spanishStillAsked = (
+  say: Spoken,
+  job: string,
+  lacking: readonly ReleaseLacking[],
+  figures: Figures,
+): string => `Antes de liberarla, ${say.the('job')} ${job} pide aún: ${figures.list(lacking.map(spanishLacking))}.`;
+
+export function spanishReleaseObjection(say: Spoken, objection: ReleaseObjection, figures: Figures): string {
+  switch (objection.code) {
+    case 'not-given':
+      return spanishStillAsked(say, objection.job, objection.lacking, figures);
+    case 'second-eyes':
+      return `${capital(say.the('job'))} ${objection.job} pide que la libere otra persona: en su capa intervino ${figures.list([...objection.coatedBy])}. Nadie lo suple; la pieza espera.`;
+  }
+}

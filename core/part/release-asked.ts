@@ -1,0 +1,84 @@
+// What a job asks for before a part is released, and what of it is still lacking: of the last coat, and of the worst reading of each
+// kind, since a better one afterwards makes none better. What no reading was taken of is not given: unknown never passes.
+
+import { jobLimits, type ReleaseLimits } from '../crew/job-limits.ts';
+import { type AdhesionRating, adhesionClass } from '../grades.ts';
+import type { Entry } from '../history.ts';
+import type { PersonName } from '../ids.ts';
+import type { Sheet } from '../products/sheet.ts';
+import { batchOf, type Shop } from '../shop.ts';
+import type { EpochMs } from '../units.ts';
+import { whoApplied } from '../who-applied.ts';
+import { judgeFilm } from './film-acceptance.ts';
+import type { Part } from './part.ts';
+
+export type ReleaseLacking =
+  /** `read`: read, but the rule of its sheet tells nothing by what was read. */
+  | { readonly of: 'film'; readonly read: boolean }
+  | { readonly of: 'adhesion'; readonly least: AdhesionRating; readonly worst: AdhesionRating | undefined }
+  /** `most`: double rubs that it bore, of those that were done. */
+  | { readonly of: 'rub'; readonly least: number; readonly most: number | undefined };
+
+/** Who put its coats on or told of them, whom the job lets release nothing of their own. */
+export interface SecondEyes {
+  readonly job: string;
+  readonly coatedBy: readonly PersonName[];
+}
+
+export interface ReleaseAsked {
+  readonly job: string;
+  readonly lacking: readonly ReleaseLacking[];
+  readonly secondEyes: SecondEyes | undefined;
+}
+
+/** By the job that it came in under, as it stood then, and who had a hand in its coats as far as anybody said. */
+export function askedForRelease(
+  shop: Shop,
+  part: Part,
+  { by, at }: { readonly by: PersonName; readonly at: EpochMs },
+): { readonly by: PersonName; readonly asked: ReleaseAsked | undefined } {
+  const { job } = part.details;
+  const limits = job === undefined ? undefined : jobLimits(shop.crew, job, at);
+  if (job === undefined || limits === undefined) return { by, asked: undefined };
+  const hands = part.coats.flatMap(({ entry }) => {
+    const { person, typedBy } = whoApplied(shop, entry);
+    return person === undefined ? [typedBy] : [person, typedBy];
+  });
+  const secondEyes = limits.secondEyes === true ? { job, coatedBy: [...new Set(hands)] } : undefined;
+  return { by, asked: { job, lacking: lackingOf(limits, part, batchOf(shop, part)?.sheet), secondEyes } };
+}
+
+function lackingOf(limits: ReleaseLimits, part: Part, sheet: Sheet | undefined): readonly ReleaseLacking[] {
+  const { film, leastAdhesion, leastDoubleRubs } = limits;
+  const sinceCoat = part.entries.slice(part.entries.findLastIndex(({ fact }) => fact.type === 'CoatApplied') + 1);
+  return [
+    ...(film === true ? filmLacking(part, sheet, sinceCoat) : []),
+    ...(leastAdhesion === undefined ? [] : adhesionLacking(leastAdhesion, sinceCoat)),
+    ...(leastDoubleRubs === undefined ? [] : rubLacking(leastDoubleRubs, sinceCoat)),
+  ];
+}
+
+/** A set that fails holds the part by itself; where no rule says, any reading is one. */
+function filmLacking(part: Part, sheet: Sheet | undefined, since: readonly Entry[]): readonly ReleaseLacking[] {
+  const sets = since.flatMap(({ fact }) =>
+    fact.type === 'FilmRead' && fact.state === 'dry' ? [fact.micrometres] : [],
+  );
+  const isTold = sets.some((readings) =>
+    ['within', 'outside', 'no-rule'].includes(judgeFilm(readings, sheet?.filmRule, part.details.areaSquareMetres).is),
+  );
+  return isTold ? [] : [{ of: 'film', read: sets.length > 0 }];
+}
+
+function adhesionLacking(least: AdhesionRating, since: readonly Entry[]): readonly ReleaseLacking[] {
+  const read = since.flatMap(({ fact }) => (fact.type === 'AdhesionTested' ? [fact.rating] : []));
+  const [worst] = read.toSorted((one, other) => adhesionClass(other) - adhesionClass(one));
+  return worst !== undefined && adhesionClass(worst) <= adhesionClass(least) ? [] : [{ of: 'adhesion', least, worst }];
+}
+
+function rubLacking(least: number, since: readonly Entry[]): readonly ReleaseLacking[] {
+  const borne = since.flatMap(({ fact }) =>
+    fact.type === 'SolventRubbed' && fact.result !== 'through' ? [fact.doubleRubs] : [],
+  );
+  const most = borne.length === 0 ? undefined : Math.max(...borne);
+  return most !== undefined && most >= least ? [] : [{ of: 'rub', least, most }];
+}

@@ -1,0 +1,85 @@
+// When a part may be released, and that it left without.
+
+import type { PersonName } from '../ids.ts';
+import type { Rule } from '../rules.ts';
+import type { Failed } from './failed-readings.ts';
+import { coated, cureGiven, type PartCase } from './part-rules.ts';
+import type { ReleaseAsked } from './release-asked.ts';
+
+/** Asked of what has left, never before it: nobody is kept from telling that a part is gone. */
+export const leftRules: readonly Rule<PartCase>[] = [
+  {
+    code: 'not-released',
+    source: 'the order of the work',
+    liftedBy: 'nobody',
+    check: ({ part: { verdict } }) => (verdict?.is === 'released' ? undefined : { code: 'not-released' }),
+  },
+];
+
+export interface ReleaseCase extends PartCase {
+  /** Readings that failed and that no hold in the record names: taken before readings held anything. */
+  readonly unlifted: readonly Failed[];
+  readonly by: PersonName;
+  readonly asked: ReleaseAsked | undefined;
+}
+
+/** Whoever may release may do so with a reason that is printed; nobody stands in for second eyes. */
+const askedByJob: readonly Rule<ReleaseCase>[] = [
+  {
+    code: 'not-given',
+    source: 'asked by the job',
+    liftedBy: 'supervisor',
+    since: 8,
+    check: ({ asked }) =>
+      asked === undefined || asked.lacking.length === 0
+        ? undefined
+        : { code: 'not-given', job: asked.job, lacking: asked.lacking },
+  },
+  {
+    code: 'second-eyes',
+    source: 'asked by the job',
+    liftedBy: 'nobody',
+    since: 8,
+    check: ({ asked, by }) =>
+      asked?.secondEyes?.coatedBy.includes(by) === true ? { code: 'second-eyes', ...asked.secondEyes } : undefined,
+  },
+];
+
+const onHold: Rule<Pick<ReleaseCase, 'part' | 'unlifted'>> = {
+  code: 'on-hold',
+  source: 'the order of the work',
+  liftedBy: 'lead',
+  check: ({ part: { verdict }, unlifted }) => {
+    if (verdict?.is !== 'held' && unlifted.length === 0) return undefined;
+    const { why, because, failed } = verdict?.is === 'held' ? verdict : { why: '', because: [], failed: [] };
+    const codes = new Set([...because, ...unlifted.map(({ objection }) => objection.code)]);
+    const readings = [...failed, ...unlifted.map(({ reading }) => reading)];
+    return { code: 'on-hold', why, because: [...codes], failed: readings };
+  },
+};
+
+/** What keeps a part until a lead has looked at it. */
+export const partHolds = [onHold];
+
+export const releaseRules: readonly Rule<ReleaseCase>[] = [
+  coated,
+  {
+    code: 'already-released',
+    source: 'the order of the work',
+    liftedBy: 'nobody',
+    check: ({ part: { verdict } }) =>
+      verdict?.is === 'released' ? { code: 'already-released', at: verdict.at } : undefined,
+  },
+  {
+    // What is in the oven cannot go to anybody: it is taken out first, and what is lifted then is lifted by itself.
+    code: 'still-in-oven',
+    source: 'the order of the work',
+    liftedBy: 'nobody',
+    since: 5,
+    check: ({ part: { cure } }) =>
+      cure?.way === 'oven' && cure.run.to === undefined ? { code: 'still-in-oven', since: cure.run.from } : undefined,
+  },
+  onHold,
+  cureGiven,
+  ...askedByJob,
+];
