@@ -15,7 +15,7 @@ import { type Card, type CardFact, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { deviationSaid } from './deviation-lines.ts';
 import { factsOf } from './facts.ts';
-import { heldLines, partTaps } from './part-cards.ts';
+import { heldLines, partTaps, stillAskedLines } from './part-cards.ts';
 
 export function filmCard(telling: Telling, part: Part): Card {
   const { replies, parts } = telling.words;
@@ -50,7 +50,7 @@ function readingCard(
   const held = heldLines(telling, status);
   return makeCard(title, held.length > 0 ? 'warn' : 'plain', {
     facts,
-    lines: [...held, ...lines],
+    lines: [...held, ...lines, ...stillAskedLines(telling, status)],
     actions: partTaps(telling, status),
   });
 }

@@ -34,7 +34,10 @@ export function heldLines(telling: Telling, { heldBy }: Pick<PartStatus, 'heldBy
 }
 
 /** Out of cure, what its job asks for before it may be released. */
-function stillAskedLines({ shop, words, figures, now }: Telling, { part, phase }: PartStatus): readonly string[] {
+export function stillAskedLines(
+  { shop, words, figures, now }: Telling,
+  { part, phase }: PartStatus,
+): readonly string[] {
   if (phase.is !== 'cured') return [];
   const { asked } = askedForRelease(shop, part, { by: '', at: now });
   return asked === undefined || asked.lacking.length === 0

@@ -66,7 +66,7 @@ describe('what a job asks of the steel', () => {
     const { say } = await talkAfter();
     const first = await say(asked);
     expect(first.card.lines).toEqual([
-      'Surface by job: 88: Sa 3, profile 40 µm to 75 µm, salts at most 10 mg/m², dust at most 1',
+      'Asked by job: 88: Sa 3, profile 40 µm to 75 µm, salts at most 10 mg/m², dust at most 1',
     ]);
     expect((await say('job 88 asks dust 2')).card.lines[0]).toContain('salts at most 10 mg/m², dust at most 2');
     await say('undo');
