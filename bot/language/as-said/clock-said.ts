@@ -2,6 +2,7 @@
 // to come.
 
 import { meaningOf } from '../hearing.ts';
+import { isOfSeveral } from '../parts-said/one-of-many.ts';
 import type { LineContext } from '../reading.ts';
 import { dayBefore, dayOf, instantOf, isoLocal, type TimeOfDay, typedOn } from '../times/wall-clock.ts';
 import { notAfterSpace } from '../typed/units-typed.ts';
@@ -140,9 +141,10 @@ function shifted({ value, to }: Figure, minutes: number): ClockAt {
   return { hour: Math.floor(all / 60), minute: all % 60, to };
 }
 
-/** `at nine degrees`. */
+/** `at nine degrees`; `a las tres escuadras`. */
 function hasUnit({ said, context }: TimeLine, at: number): boolean {
   const word = said[at]?.word ?? '';
+  if (isOfSeveral(word, context)) return true;
   const unit = word.length < 2 || notAfterSpace.has(word) ? undefined : context.hearing.units.get(word);
   return unit !== undefined && (unit === 'degree' || unit.is !== 'duration');
 }

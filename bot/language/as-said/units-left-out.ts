@@ -4,6 +4,7 @@
 import { meaningOf } from '../hearing.ts';
 import { likelyLines } from '../misread-line.ts';
 import { isForeign } from '../own-units.ts';
+import { isOfSeveral } from '../parts-said/one-of-many.ts';
 import type { LineContext } from '../reading.ts';
 import { thoseThatRead } from '../suggestions.ts';
 import type { Strictly } from '../understood.ts';
@@ -18,6 +19,9 @@ export function unitsLeftOut(line: string, context: LineContext, strictly: Stric
   const { failed: fault } = unread.read;
   // `10oz` of a liquid has its unit, which may be either of two.
   if (fault.failed !== 'unit-missing' || !/^[\d.,]+$/.test(fault.token?.text ?? '')) return [];
+  // `las 3 escuadras`: how many they are.
+  const said = wordsOf(line).map(({ word }) => word);
+  if (isOfSeveral(said[said.indexOf(fault.token?.text ?? '') + 1] ?? '', context)) return [];
   // `the last of batch 2`: the number is the pot's.
   const { potNumbered, canNumbered } = context.hearing.every;
   const numbered = [potNumbered, canNumbered]

@@ -12,7 +12,10 @@ export interface ListTable {
   readonly to: Phrases;
   readonly articles: Phrases;
   readonly articlesOfMany: ReadonlySet<string>;
+  readonly articlesOfEither: ReadonlySet<string>;
   readonly ofThem: Phrases;
+  /** Single words for all of them: a number behind one says how many. */
+  readonly all: ReadonlySet<string>;
   readonly asMuch: readonly { readonly before: string; readonly joint: string }[];
   readonly of: Phrases;
   readonly beside: Phrases;
@@ -45,7 +48,9 @@ export function listTableOf(tongues: readonly ListWords[]): ListTable {
     to: phrases(all(({ to }) => to)),
     articles: phrases(all(({ articles }) => articles)),
     articlesOfMany: new Set(all(({ articlesOfMany }) => articlesOfMany)),
+    articlesOfEither: new Set(all(({ articlesOfEither = [] }) => articlesOfEither)),
     ofThem: phrases(all(({ ofThem }) => ofThem)),
+    all: new Set(all(({ many }) => listed(many.all)).filter((phrase) => !phrase.includes(' '))),
     asMuch: tongues.flatMap(({ asMuch }) => asMuch ?? []),
     of: phrases(all(({ of }) => of)),
     beside: phrases(all(({ beside }) => beside)).toSorted((one, other) => other.length - one.length),

@@ -1,6 +1,8 @@
 // What one of several is called: `rieles` is of riel, `valves` of valve.
 
 import type { LineContext } from '../reading.ts';
+import { withoutAccents } from '../typed/without-accents.ts';
+import { partsKnown } from './parts-known.ts';
 
 /** `truss`, `chassis`, `bus`: one, though they end as several do. */
 const isOfOne = /(?:ss|is|us)$/u;
@@ -17,4 +19,18 @@ export function oneOf(many: string, { hearing, parts }: Pick<LineContext, 'heari
   const known = ones.find((one) => parts.some((part) => part.startsWith(`${one}-`)));
   const isOfLongEnding = isLonger.test(word) || (/[lrnd]es$/u.test(word) && hearing.tongues.length > 1);
   return known ?? ones.find((one) => !isOfLongEnding || !one.endsWith('e')) ?? word;
+}
+
+/** `escuadras`, `piezas`: what a number before it counts. */
+export function isOfSeveral(
+  typed: string,
+  { hearing, parts = [] }: Pick<LineContext, 'hearing'> & Partial<Pick<LineContext, 'parts'>>,
+): boolean {
+  const word = withoutAccents(typed.toLowerCase());
+  const { nouns, ones, plurals } = hearing.said.lists;
+  const { roots } = partsKnown(parts);
+  return plurals.some((plural) => {
+    const one = word.endsWith(plural) ? word.slice(0, -plural.length) : '';
+    return one !== '' && (roots.has(one) || nouns.has(one) || ones.has(one));
+  });
 }

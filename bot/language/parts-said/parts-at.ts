@@ -110,7 +110,9 @@ function rootedAt(line: PartsInLine, at: number, most = mostAtoms): PartsAt | un
       ? undefined
       : numbersListed(all, { at: all[from]?.text === '-' ? from + 1 : from, isPlural }, lists);
     const after = told && endsOf(all, told.to);
-    if (told !== undefined && after !== undefined) {
+    // `brackets, 1 coat each`: behind a mark one number alone is none of theirs.
+    const isApart = isPlural && told?.numbers.length === 1 && (all[to - 1]?.gap ?? '').startsWith(',');
+    if (told !== undefined && after !== undefined && !isApart) {
       const named = told.numbers.map((number) => parts.filter((part) => part.number === number));
       // A number that no such part has: nothing is guessed.
       if (named.some((found) => found.length !== 1)) return undefined;

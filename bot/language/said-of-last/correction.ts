@@ -3,6 +3,8 @@
 
 import { saidPlainly } from '../as-said/as-said.ts';
 import type { LineContext } from '../reading.ts';
+import { claimed } from '../slots-heard/phrases.ts';
+import { wordOf } from '../slots-heard/piece.ts';
 import { piecesOf } from '../slots-heard/pieces.ts';
 import { tokenize } from '../typed/tokens.ts';
 import type { Strictly, Understands, Understood } from '../understood.ts';
@@ -74,7 +76,18 @@ const namesAny = (line: string, context: LineContext): boolean =>
 
 /** Somebody may mean the alarm that is about to ring; `por qué no puedo pintar la 8` puts nothing right. */
 const mayPutRight = (line: string, context: LineContext): boolean =>
-  !line.endsWith('?') && context.mayCallOff !== true && !asksWhy(line, context);
+  !line.endsWith('?') && context.mayCallOff !== true && !asksWhy(line, context) && !findsNothing(line, context);
+
+/** `looked at 3, no runs`: it denies a fault of what it names, and nothing that was said before. */
+function findsNothing(line: string, context: LineContext): boolean {
+  const pieces = piecesOf(line, context) ?? [];
+  const { claims } = claimed(pieces, context.hearing.said);
+  const isFaultDenied = claims.some(
+    (claim, i) => i > 0 && claim?.is === 'denial' && wordOf(pieces[i + 1]) !== undefined && claims[i + 1] === undefined,
+  );
+  const isOfPart = pieces.some(({ is }) => is === 'parts' || is === 'number');
+  return isFaultDenied && isOfPart && shareOtherwise(line, context) < surelyOtherwise;
+}
 
 const asksWhy = (line: string, { hearing }: LineContext): boolean =>
   verbAt(tokenize(line, hearing), 0, hearing)?.row.name === 'why';

@@ -17,6 +17,7 @@ import { asksFirst, saysNot, unsaid } from '../slots-heard/unsaid.ts';
 import { isSaidAct, type SaidAct } from '../tongues/said-words.ts';
 import type { SaidMeaning } from '../tongues/sayings-typed.ts';
 import type { Understands, Understood } from '../understood.ts';
+import { verbNamed } from '../verbs-typed.ts';
 import { clauseFor, toldBy } from './clause-of-act.ts';
 import { rootsOf } from './signs.ts';
 import type { Weighed } from './weigher.ts';
@@ -182,13 +183,28 @@ const isCertain = ({ act, one, isFit }: Made, pieces: readonly Piece[], { claims
 /** One word alone may be of anything. */
 const fewestSigns = 2;
 
-function isTold(act: SaidAct, pieces: readonly Piece[], { hearing: { weighed } }: LineContext): boolean {
+function isTold(act: SaidAct, pieces: readonly Piece[], { hearing }: LineContext): boolean {
+  const { weighed } = hearing;
   const words = new Set(pieces.flatMap((piece) => rootsOf(wordOf(piece) ?? '')));
+  if (!isWayTold(act, pieces, hearing)) return false;
   const speaks = [...words].filter((word) => weighed.speaksFor(word, act) > 0);
   const numbers = pieces.filter(({ is }) => is === 'number');
   // Of two numbers one at least was read.
   const figures = [...pieces.filter(({ is }) => is === 'figure'), ...numbers.slice(1)];
   return speaks.length + figures.length >= fewestSigns;
+}
+
+/** As much as this a word must speak for a way by which a surface was prepared. */
+const leastOfWay = 1;
+
+/** `preparadas las 3`: that they were prepared says nothing of how. A grade is one of blasting. */
+function isWayTold(act: SaidAct, pieces: readonly Piece[], hearing: LineContext['hearing']): boolean {
+  if (!act.startsWith('prep ') || pieces.some(({ is }) => is === 'grade' || is === 'solvent')) return true;
+  return pieces.some((piece) => {
+    const word = wordOf(piece) ?? '';
+    if (verbNamed(word, hearing)?.row.name === 'prep') return false;
+    return rootsOf(word).some((root) => hearing.weighed.speaksFor(root, act) >= leastOfWay);
+  });
 }
 
 /** How much a line speaks for what it was read as; of several acts in one for all together. What no saying is known of is as sure as can be. */

@@ -85,8 +85,21 @@ function goesOn(last: Clause, clause: Clause): boolean {
   if (clause.acts.length === 0) return !isItsOwn(last, clause);
   const isNext = clause.pieces.some((piece) => isNamed(piece) || isFigure(piece)) || !takesAll(clause.acts, last);
   const isApart = isWhole(last) && isNext;
+  if (isCleanedFirst(last, clause)) return true;
   return last.acts.length === 0 ? !isApart : isSameAct(last, clause);
 }
+
+/** `limpié y desengrasé las 3`: what was cleaned is what is named behind it, and no gear. */
+const isCleanedFirst = (last: Clause, clause: Clause): boolean =>
+  last.acts.join() === 'flush' &&
+  last.pieces.every(({ is }) => is === 'word' || is === 'solvent') &&
+  clause.acts.length > 0 &&
+  clause.acts.every((act) => prepares.has(act)) &&
+  clause.pieces.some(({ is }) => is === 'parts' || is === 'one-of' || is === 'number');
+
+const prepares: ReadonlySet<SaidAct> = new Set([
+  ...(['prep', 'prep blasting', 'prep sanding', 'prep wiping', 'prep grease-off'] as const),
+]);
 
 /** `hosed out the gun, and pot 2 is empty`: each tells its own, though one of them has no phrase for it. */
 function tellsOther(last: Clause, clause: Clause): boolean {

@@ -3,7 +3,6 @@
 
 import type { PartName } from '../../../core/ids.ts';
 import { methodRows } from '../../../core/methods.ts';
-import { minutes, minutesAfter } from '../../../core/units.ts';
 import type { LiveNow } from '../live-now.ts';
 import type { LineContext } from '../reading.ts';
 import { isoLocal } from '../times/wall-clock.ts';
@@ -112,6 +111,9 @@ function heardFor(row: ActRow, clause: Clause, before: Before | undefined, conte
     namedLast: () => partsOfLast(context),
     isPotUnnumbered: isPotUnnumbered(clause, context),
     joinedTo: joinedTo(clause.pieces, live, context),
+    ofEither: clause.pieces.filter((_, i) =>
+      context.hearing.said.lists.articlesOfEither.has(wordOf(clause.pieces[i - 1]) ?? ''),
+    ),
     whence: whenceIn(clause.pieces, context),
     used: new Set(),
   };
@@ -224,18 +226,8 @@ function methodOf(
   return { text: method ?? '', isAssumed: true };
 }
 
-function mannerOf(
-  pieces: readonly Piece[],
-  { takes = [] }: ActRow,
-  { now, zone, places, hearing }: LineContext,
-): readonly string[] {
-  return pieces.flatMap((piece, i) => {
-    // `stirred can 1 for 5 minutes`: how long it took.
-    const isSpan = hearing.said.lasting.has(wordOf(pieces[i - 1]) ?? '');
-    // `coat impeller-1 1 brush 20 min`: that long ago, it seems.
-    if (piece.is === 'figure' && piece.of === 'duration' && !isSpan && !pieces.some(({ is }) => is === 'time')) {
-      return [`at ${isoLocal(minutesAfter(now, minutes(-piece.value)), zone)}`];
-    }
+function mannerOf(pieces: readonly Piece[], { takes = [] }: ActRow, { zone, places }: LineContext): readonly string[] {
+  return pieces.flatMap((piece) => {
     if (piece.is === 'time') return [`at ${isoLocal(piece.at, zone)}`];
     if (piece.is === 'gas') return takes.includes('gas') ? ['gas'] : [];
     if (piece.is === 'grade') return takes.includes('grade') ? [piece.grade] : [];

@@ -4,6 +4,7 @@ import type { PartName } from '../../../core/ids.ts';
 import type { PartPhase } from '../../../core/part/part.ts';
 import type { LineContext } from '../reading.ts';
 import type { SaidAct } from '../tongues/said-words.ts';
+import { verbNamed } from '../verbs-typed.ts';
 import type { Clause } from './clause.ts';
 import { potsWeighed } from './each-its-own.ts';
 import type { Claim } from './phrases.ts';
@@ -36,6 +37,7 @@ function actsIn({ pieces, claims }: Clause, context: LineContext): readonly Said
       return ['cure oven'];
     }
     if (isCleaned({ pieces, claims }, context)) return ['prep wiping', 'prep grease-off'];
+    if (isPrepared(pieces, context)) return ['prep'];
     const isWarm = figures.has('temperature') || isInDegrees(pieces) || (hasNumber && isReading);
     if (isWarm) return phaseIn(pieces, context) === 'curing' ? ['temp'] : ['surface', 'temp'];
     return [];
@@ -95,6 +97,11 @@ function isCleaned({ pieces, claims }: Pick<Clause, 'pieces' | 'claims'>, contex
     pieces.some((piece, i) => isOpen(claims[i]) && weighed.isWordOf(wordOf(piece) ?? '', 'prep wiping'))
   );
 }
+
+/** `preparadas las 3`, which are bare: how is left to be said. */
+const isPrepared = (pieces: Clause['pieces'], context: LineContext): boolean =>
+  phaseIn(pieces, context) === 'bare' &&
+  pieces.some((piece) => verbNamed(wordOf(piece) ?? '', context.hearing)?.row.name === 'prep');
 
 /** `b1 1200/1197`: two weights of a pot that waits for them. */
 function isWeighing(pieces: Clause['pieces'], { live }: LineContext): boolean {

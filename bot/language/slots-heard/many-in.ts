@@ -31,6 +31,11 @@ export function manyIn({ pieces, claims }: Pick<Clause, 'pieces' | 'claims'>, li
       return { many: 'rest', count: 1 };
     if (many !== 'other' && many !== 'first' && many !== 'last') return { many };
   }
+  // `all 3 out of the oven`, where `all` is a word of the act as well
+  const told = pieces.find(
+    (piece, i) => counts(piece) && piece.value > 1 && lists.all.has(wordOf(pieces[i - 1]) ?? ''),
+  );
+  if (counts(told)) return { many: 'all', count: told.value, piece: told };
   // `the 2 of them`
   const ofThem = pieces.find((piece, i) => counts(piece) && piece.value > 1 && isOfThem(pieces.slice(i + 1), lists));
   if (counts(ofThem)) return { many: 'all', count: ofThem.value, piece: ofThem };

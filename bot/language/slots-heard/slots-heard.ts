@@ -215,7 +215,7 @@ function withLikelier(
   context: LineContext,
 ): readonly Composed[] {
   if (phrased.length === 1 && phrased[0]?.isSure === true) return phrased;
-  const likely = likeliestIn(clause, before, context).map(({ one }) => one);
+  const likely = likeliestIn(clause, before, context).map(({ one }) => untaken(one));
   const told = new Set(likely.map(toldIn));
   const [most] = likely;
   const isKnown = most !== undefined && phrased.some((one) => toldIn(one) === toldIn(most));

@@ -28,6 +28,8 @@ export interface Heard {
   readonly joinedTo: readonly Piece[];
   /** `from batch too`: a pot by a number that was not heard. */
   readonly isPotUnnumbered: boolean;
+  /** Numbers that may say how many, or which: `the three`. */
+  readonly ofEither: readonly Piece[];
   /** `brush, from 1`: the only number, and it says whence. */
   readonly whence: Piece | undefined;
   /** Bare numbers that named a thing. */
@@ -114,7 +116,7 @@ function partsOf(heard: Heard): Things | undefined {
   if (either !== undefined) {
     const fitting = either.names.filter(fits);
     const chosen = fitting.length === 0 ? either.names : fitting;
-    return told(chosen.slice(0, 3).map((name) => [name]));
+    return told([...howMany(heard, fits), ...chosen.map((name) => [name])].slice(0, 3));
   }
   if (before !== undefined && before.parts.length > 0) return { ...told([before.parts]), isBefore: true };
   // `wiped it down`: what the speaker's last act was done to.
@@ -153,6 +155,13 @@ export function partsNumbered(piece: Piece, { parts }: LiveNow): readonly PartNa
 
 /** Shorter ones are met with as figures of other things. */
 const fewestOfSerial = 4;
+
+/** `the three out of the oven`, where it can be done to three: how many may be meant, or which. */
+function howMany({ ofEither, used, live }: Heard, fits: (name: PartName) => boolean): readonly (readonly PartName[])[] {
+  const all = live.parts.flatMap(({ name }) => (fits(name) ? [name] : [])).toSorted(inNaturalOrder);
+  const isCount = (piece: Piece): boolean => piece.is === 'number' && used.has(piece) && piece.value === all.length;
+  return all.length > 1 && ofEither.some(isCount) ? [all] : [];
+}
 
 /** `the 8`, `8 dry`: a number that a part has. */
 function numberedPart({ pieces, live, used, row, whence }: Heard, fits: (name: PartName) => boolean) {

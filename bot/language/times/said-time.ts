@@ -3,6 +3,7 @@
 
 import { type EpochMs, epochMs } from '../../../core/units.ts';
 import type { Hearing } from '../hearing.ts';
+import { isOfSeveral } from '../parts-said/one-of-many.ts';
 import type { Fault, LineContext } from '../reading.ts';
 import { type Token, type Word, wordIn } from '../typed/token.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
@@ -12,7 +13,7 @@ import { inPartOfDay, partOfDayAt } from './part-of-day.ts';
 import { readDate, readDateAndTime, readTimeOfDay } from './time-typed.ts';
 import { type CalendarDay, dayBefore, dayOf, isoLocal, shownMs, type TimeOfDay } from './wall-clock.ts';
 
-export type Clock = Pick<LineContext, 'now' | 'zone' | 'hearing' | 'country'>;
+export type Clock = Pick<LineContext, 'now' | 'zone' | 'hearing' | 'country'> & Partial<Pick<LineContext, 'parts'>>;
 
 export interface SaidTime {
   readonly at: EpochMs;
@@ -101,7 +102,9 @@ function timeOfDayFrom(
 ): SaidTime | Fault | undefined {
   const first = tokens[index];
   const isBare = first?.kind === 'number';
-  const read = isBare && !afterAt ? undefined : clockTime(tokens, index, clock.hearing);
+  // `a las 3 escuadras`: how many they are.
+  const isCount = isBare && isOfSeveral(wordAt(tokens, index + 1) ?? '', clock);
+  const read = isCount || (isBare && !afterAt) ? undefined : clockTime(tokens, index, clock.hearing);
   if (first === undefined || read === undefined) return undefined;
   // Without `at`, only what nothing else can be: 9:40, 9am.
   if (!afterAt && !/[:apn]/i.test(first.text)) return undefined;

@@ -14,6 +14,8 @@ export interface ListWords {
   readonly articles: readonly string[];
   /** Before a number they say how many, not which: `las dos`. */
   readonly articlesOfMany: readonly string[];
+  /** Before a number they may say either: `the three`. */
+  readonly articlesOfEither?: readonly string[];
   /** Behind a number they say that it is so many of what is named: `the 2 of them`. */
   readonly ofThem: readonly string[];
   /** In front of a list, and what then joins it: `tanto la 7 como la 8`. */

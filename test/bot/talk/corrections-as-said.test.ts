@@ -24,6 +24,14 @@ const parts = ['part impeller-7', 'part impeller-8'];
 const coated = [...weighed, ...parts, 'coat impeller-7 1 brush already'];
 
 describe('what can be corrected in place', () => {
+  it.each(['looked at impeller-8, no runs, fine', 'checked impeller-8, no bubbles'])(
+    'given %s behind a hold of another, then the hold is not put right',
+    async (said) => {
+      const { labels } = await offered(sprayCrew, ...parts, 'hold impeller-7 run on the edge', said);
+      expect(labels.filter((label) => /^Change|instead|impeller-8/.test(label))).toEqual([]);
+    },
+  );
+
   it.each<[readonly string[], string, readonly string[]]>([
     [['air 32C 48%'], 'sorry 23 not 32', ['Change: air 23 °C 48 % instead of air 32 °C 48 %']],
     [['air 24C 48%'], 'make that 25C', ['Change: air 25 °C 48 % instead of air 24 °C 48 %']],

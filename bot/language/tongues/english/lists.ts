@@ -8,6 +8,7 @@ export const englishLists: ListWords = {
   to: ['to', 'thru', 'through', 'till', 'until', 'up to'],
   articles: ['the', 'number', 'num', 'nr'],
   articlesOfMany: [],
+  articlesOfEither: ['the', 'those', 'these'],
   ofThem: ['of them', 'of these', 'of those', 'of em', "of 'em"],
   of: ['of', 'of the'],
   beside: ['next to', 'beside', 'alongside', 'right next to', 'in front of', 'behind'],
