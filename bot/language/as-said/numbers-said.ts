@@ -7,21 +7,21 @@ import type { NumberWords } from '../tongues/typed.ts';
 import type { Unit } from '../typed/units-typed.ts';
 import { notAfterSpace } from '../typed/units-typed.ts';
 import type { Heard } from './heard.ts';
+import { withLettersApart } from './letters-apart.ts';
 import { isMark, isOfParts } from './marks.ts';
 import { digitSaid, isNumberWord, type NumberSaid, numberSaid, partBefore, partMore } from './number-words.ts';
-import { type Change, changed, type Said, wordsOf } from './words.ts';
+import { type Change, changed, type Said } from './words.ts';
 
 /** More ways are no speech any more. */
 const mostWays = 8;
 
 /** Each way to put the line's numbers in figures; none where it has no number in words. */
 export function numbersSaid(line: string, context: LineContext): readonly Heard[] {
-  for (const { numbers } of [...context.hearing.tongues].reverse()) {
-    const said = wordsOf(line, (word) => isNumberWord(word, numbers.spoken));
-    const ways = waysIn({ said, words: numbers.spoken, context });
-    if (ways !== undefined) {
-      return ways.map(({ changes, isSure }) => ({ line: changed(line, said, changes), isSure }));
-    }
+  for (const tongue of [...context.hearing.tongues].reverse()) {
+    const words = tongue.numbers.spoken;
+    const said = withLettersApart(line, words);
+    const ways = waysIn({ said, words, context });
+    if (ways !== undefined) return ways.map(({ changes, isSure }) => ({ line: changed(line, said, changes), isSure }));
   }
   return [];
 }

@@ -173,15 +173,31 @@ function standAt({ named }: Found, from: number, to: number): void {
   for (let i = from; i < to; i++) named.add(i);
 }
 
-/** `valve-1 to valve-4` */
+/** `valve-1 to valve-4`, `valve-1 up to valve-10`, `de la válvula-1 hasta la 10`. */
 function rangeFrom({ tokens, context }: Line, at: number): { readonly range: string; readonly to: number } | undefined {
-  const [first, joint, last] = tokens.slice(at, at + 3);
-  if (first === undefined || joint === undefined || last === undefined || !isName(last, context)) return undefined;
-  const isTo = context.hearing.said.lists.to.some((phrase) => phrase.join(' ') === joint.text.toLowerCase());
-  const range = `${first.text}..${last.text}`.toLowerCase();
-  const isRange = (isTo || joint.text === '-') && partsOfRange(range, context.hearing) !== undefined;
-  return isRange ? { range, to: at + 3 } : undefined;
+  const first = tokens[at];
+  const behind = behindJoint(tokens, at + 1, context);
+  const to = behind !== undefined && isArticle(tokens[behind], context) ? behind + 1 : behind;
+  const last = to === undefined ? undefined : tokens[to];
+  if (first === undefined || to === undefined || last === undefined) return undefined;
+  const again = last.kind === 'number' ? first.text.replace(/\d+$/, last.text) : last.text;
+  if (last.kind !== 'number' && !isName(last, context)) return undefined;
+  const range = `${first.text}..${again}`.toLowerCase();
+  return partsOfRange(range, context.hearing) === undefined ? undefined : { range, to: to + 1 };
 }
+
+/** Index of what stands behind the word for it. */
+function behindJoint(tokens: readonly Token[], at: number, { hearing }: LineContext): number | undefined {
+  const joint = tokens[at]?.text.toLowerCase() ?? '';
+  if (joint === '-' || hearing.said.lists.to.some((phrase) => phrase.join(' ') === joint)) return at + 1;
+  const said = hearing.said.lists.to
+    .filter((phrase) => phrase.every((word, i) => tokens[at + i]?.text.toLowerCase() === word))
+    .toSorted((one, other) => other.length - one.length)[0];
+  return said && at + said.length;
+}
+
+const isArticle = (token: Token | undefined, { hearing }: LineContext): boolean =>
+  token !== undefined && hearing.said.articles.has(token.text.toLowerCase());
 
 function isNoted(detail: string, text: string, { details }: Found): boolean {
   const isFirst = !details.has(detail);

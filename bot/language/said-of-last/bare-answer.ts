@@ -17,6 +17,7 @@ import { figuresInTalk } from './figures-in-talk.ts';
 import type { Open } from './last.ts';
 import { mayBeBare } from './may-be-bare.ts';
 import { otherPart, otherWay } from './other-than-shown.ts';
+import { isOfPot, placeIn, potIn } from './which-of-several.ts';
 
 interface Answered {
   readonly line: string;
@@ -117,6 +118,8 @@ interface Said {
   readonly words: string;
   /** Which of several it says. */
   readonly place: number | undefined;
+  /** Which of several pots, `the first batch`. */
+  readonly ofPot: number | undefined;
 }
 
 function saidIn(line: string, { hearing }: LineContext): Said {
@@ -125,7 +128,7 @@ function saidIn(line: string, { hearing }: LineContext): Said {
   const values = valuesIn(tokens, hearing);
   const core = isYes(typed, hearing) ? 'yes' : plain(values.map((token) => wordIn(token) || token.text).join(' '));
   const words = plain(values.map(({ text }) => text).join(' '));
-  return { typed, tokens, values, core, words, place: placeIn(words, hearing) };
+  return { typed, tokens, values, core, words, place: placeIn(words, hearing), ofPot: potIn(words, hearing) };
 }
 
 /** `yep do it`: nothing but words that agree, and such as round them off. */
@@ -142,10 +145,6 @@ function isYes(typed: string, hearing: Hearing): boolean {
   }
   return agreed;
 }
-
-/** `the second one`; a number alone may be of something else. */
-const placeIn = (words: string, { ordinals }: Hearing): number | undefined =>
-  ordinals.get(words) ?? (/^[1-9]$/.test(words) ? Number(words) : undefined);
 
 /** `with a brush`: no article; beside a figure `a` may be Part A. */
 function valuesIn(tokens: readonly Token[], hearing: Hearing): readonly Token[] {
@@ -177,7 +176,8 @@ function answersTo(open: Open, said: Said, context: LineContext, reads: Strictly
   if (inOtherWay !== undefined) return answeredBy([inOtherWay], true, false, reads);
   const ofOther = isWhole ? otherPart(open, said.core, context) : undefined;
   if (ofOther !== undefined) return answeredBy([ofOther], true, false, reads);
-  const isInPlace = isWhole && open.place !== undefined && open.place === said.place;
+  const isPot = said.ofPot !== undefined && said.ofPot === open.place && isOfPot(open.line, reads);
+  const isInPlace = isWhole && open.place !== undefined && (open.place === said.place || isPot);
   // A number may be of a pot or a part as well.
   if (isInPlace) return answeredBy([open.line], !/\d/.test(said.words), false, reads);
   if (isWhole && said.words.length > 2 && plain(open.label).startsWith(`${said.words} `)) {

@@ -13,6 +13,7 @@ import { actsAnew } from './acts-anew.ts';
 import { bareAnswer } from './bare-answer.ts';
 import { inItsPlace, leastOpened, likelyOtherwise, shareOtherwise, surelyOtherwise } from './in-its-place.ts';
 import type { Last } from './last.ts';
+import { listInstead } from './list-instead.ts';
 import { linesForPiece, takenBackAnd, type Wrong } from './put-right.ts';
 import { retold } from './retold.ts';
 import { type Otherwise, saidOtherwise } from './said-otherwise.ts';
@@ -118,6 +119,12 @@ const asRead = ({ lines, isPlain }: Found, { share }: Heard): Understood => ({
 });
 
 function putRight(heard: Heard, wrong: Wrong, context: LineContext, strictly: Strictly): Found | undefined {
+  // `only 1 to 3`: no one part of them is what it should have been.
+  const list =
+    heard.otherwise !== undefined && heard.otherwise.from === undefined && wrong.line !== undefined
+      ? listInstead(heard.line, wrong.line, context)
+      : undefined;
+  if (list !== undefined) return { lines: takenBackAnd(list, wrong, context, strictly), isPlain: true };
   const plain = heard.otherwise === undefined ? [] : linesFor(heard.otherwise, wrong, context, strictly);
   if (plain.length > 0) return { lines: plain, isPlain: true };
   const { recorded } = wrong;

@@ -56,6 +56,7 @@ describe('an answer that says no more than what was asked', () => {
     ['ok to it, where no bell waits', [...mixed, 'prep pump-1 sa2.5', 'ok'], 'prep new pump-1 sa2.5'],
     ['a button by its own words', [...opened, 'gas at hand'], 'open A lot A42 2500g gas'],
     ['which batch', ['air 24C 48%', 'mix 1kg', 'mix 1kg', 'stir', '2'], 'stir 2'],
+    ['which batch, by its order', ['air 24C 48%', 'mix 1kg', 'mix 1kg', 'stir', 'the second batch'], 'stir 2'],
     ['which batch, with its mark', ['air 24C 48%', 'mix 1kg', 'mix 1kg', 'stir', 'batch 2'], 'stir 2'],
     [
       'the way and the pot',

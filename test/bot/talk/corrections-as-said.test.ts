@@ -399,6 +399,21 @@ describe('what is put right in words that no list begins with', () => {
   });
 });
 
+describe('a list in place of the parts of the latest act', () => {
+  const four = [1, 2, 3, 4].map((number) => `part impeller-${number}`);
+  const before = [...weighed, ...four, 'coat impeller-1..4 1 dip already'];
+
+  it.each(['wait only 1 to 3', 'no just 1 to 3', 'sorry, 1 2 and 3'])(
+    'given a coat of four, when %s is said, then one tap takes all four back and says those',
+    async (said) => {
+      const { answer } = await offered(sprayCrew, ...before, said);
+      const lines = answer.card.actions.map(({ line }) => line);
+      expect(lines).toEqual([expect.stringMatching(/^undo entry \d+; coat impeller-1 impeller-2 impeller-3 1 dip/)]);
+      expect(answer.recorded).toBe(false);
+    },
+  );
+});
+
 describe('what was said the other way round', () => {
   const twoPots = ['air 24C 48%', 'mix 2.4kg', 'mix 1.2kg', 'weigh 2 601g 599g'];
   const turned = /^Change: batch 2: weighed A 599 g, B 601 g instead of batch 2: weighed A 601 g, B 599 g$/;

@@ -41,6 +41,8 @@ describe('numbers said in English', () => {
     ['air twenty four forty eight', ['air 24 48', 'air 2448']],
     ['weigh one twelve oh one eleven ninety eight', ['weigh 1 1201 11 98', 'weigh 1 1201 1198']],
     ['weigh 2 six hundred and five ninety nine', expect.arrayContaining(['weigh 2 605 99', 'weigh 2 600 and 599'])],
+    // Behind a number the letter of a part is none.
+    ['weigh 2 six hundred a five ninety nine b', expect.arrayContaining(['weigh 2 600 a 599 b'])],
     ['prep one thru four', ['prep 1 thru 4']],
     // What was heard for a number is never sure.
     ['mix too point four kilos', ['mix 2.4 kilos ?']],

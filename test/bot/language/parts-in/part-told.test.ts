@@ -65,6 +65,7 @@ describe('a part that came in, told in a sentence', () => {
 
   it.each([
     ['flange 3 to 8 just landed, job 104, aluminium', 'part flange-3..flange-8 job 104 aluminium'],
+    ['got elbow-1 through 6 in for job 95', 'part elbow-1..elbow-6 job 95'],
     ['we got six elbows in for job 95, elbow 1 thru elbow 6', 'part elbow-1..elbow-6 job 95'],
     ['a dozen elbows arrived, elbow-01 to elbow-12, job 95', 'part elbow-01..elbow-12 job 95'],
     ['book in rails 1 to 5, job 95, steel', 'book in rails 1 to 5, job 95, steel'],
