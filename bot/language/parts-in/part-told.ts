@@ -31,7 +31,9 @@ export const partTold: Understands = (typed, context, strictly) => {
   // Whatever it is called, the same is said of it.
   const share = shareOfPart(told.unnamed, context);
   if (share < (told.isCounted && told.isOfJob ? leastCounted : leastShare)) return undefined;
-  if (idleIn(told.talk.join(' '), context) > mostIdleTalk) return undefined;
+  // What leaves the shop does not come in.
+  const talked = told.talk.join(' ');
+  if (idleIn(talked, context) + context.hearing.weighed.shareOf(talked, 'shipped') > mostIdleTalk) return undefined;
   const talk = talkOf(told, context);
   if (talk === 'unsaid' || (talk === 'with-act' && share < (told.isCounted ? leastShare : surely))) return undefined;
   const [line, ...others] = told.lines.filter((each) => areNew(each, context, strictly));
