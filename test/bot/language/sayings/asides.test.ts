@@ -30,6 +30,8 @@ describe('what is said beside an act', () => {
     ['just wanted to let you know 1 is dry', '1 is dry'],
     ['se me olvidó decirte que la 1 ya no pega', 'la 1 ya no pega'],
     ['saqué la 1, tenía las manos ocupadas', 'saqué la 1'],
+    ['la 1 ya no pega, a ver si acabamos pronto', 'la 1 ya no pega'],
+    ['la 1 ya no pega, que se nos hace tarde', 'la 1 ya no pega'],
     ["air 21C 52% I guess we're starting", 'air 21C 52%'],
     ['air 21C 52% might as well begin', 'air 21C 52%'],
     ['aire 21C 52%, a ver si hoy terminamos pronto', 'aire 21C 52%'],

@@ -53,4 +53,6 @@ export const spanishAsides = `
   supongo que empezamos / pues habrá que empezar / ya que estamos, a empezar / vamos arrancando / pues a darle / manos a la obra
   supongo que ya arrancamos / habrá que ir empezando / a ver si avanzamos algo / venga, a por ello
   qué onda / qué onda bot / qué onda mi bot / qué tal bot / qué hubo / quihubo mi bot / qué pasó mi bot
+  a ver si terminamos pronto / a ver si acabamos ya / a ver si salimos temprano / a ver si hoy salimos a la hora / a ver si nos da tiempo
+  que se hace tarde / que se nos va el día / que ya se nos hizo tarde / que ya vamos tarde / que hay prisa / y a otra cosa / y a lo siguiente
 `;
