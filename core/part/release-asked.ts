@@ -40,7 +40,8 @@ export function askedForRelease(
   const { job } = part.details;
   const limits = job === undefined ? undefined : jobLimits(shop.crew, job, at);
   if (job === undefined || limits === undefined) return { by, asked: undefined };
-  const hands = part.coats.flatMap(({ entry }) => {
+  const coated = part.entries.filter(({ fact }) => fact.type === 'CoatApplied');
+  const hands = coated.flatMap((entry) => {
     const { person, typedBy } = whoApplied(shop, entry);
     return person === undefined ? [typedBy] : [person, typedBy];
   });

@@ -290,6 +290,38 @@ const cases = {
     deviates: 'PartReleased 11:30 on-hold',
     liftedBy: 'lead',
   },
+  'not-given': {
+    given: [
+      '08:00 @omar: set job 88 film',
+      '08:00 part impeller-7 job 88',
+      ...dry.map((line) => line.replace('coat new', 'coat')),
+      ...['10:15 cure impeller-7 oven 90C', '10:15 temp impeller-7 90C', '11:15 temp impeller-7 90C'],
+      '11:15 out impeller-7',
+    ],
+    at: '11:30',
+    act: 'release impeller-7',
+    deviates: 'PartReleased 11:30 not-given',
+    liftedBy: 'supervisor',
+  },
+  'second-eyes': {
+    // All three had a hand in its coat: nobody is left.
+    given: [
+      '08:00 @omar: set job 88 second eyes',
+      '08:00 part impeller-7 job 88',
+      ...dry.slice(0, -1).map((line) => line.replace('coat new', 'coat')),
+      ...[
+        '10:02 @omar: touch-up impeller-7 1 brush',
+        '10:04 @rosa: touch-up impeller-7 1 brush',
+        '10:16 dry impeller-7',
+      ],
+      ...['10:20 cure impeller-7 oven 90C', '10:20 temp impeller-7 90C', '11:20 temp impeller-7 90C'],
+      '11:20 out impeller-7',
+    ],
+    at: '11:30',
+    act: 'release impeller-7',
+    deviates: 'PartReleased 11:30 second-eyes',
+    liftedBy: 'nobody',
+  },
   'film-drying': {
     // The demo clear at 24 degC: 8 - 9/15 * 3 = 6.2 minutes of open time (invented), to 10:06:12.
     given: coated,

@@ -25,7 +25,11 @@ export function releaseLimitAt(
   at: number,
   hearing: Hearing,
 ): ReleaseLimitAt | Fault | undefined {
-  if (wordIn(tokens[at]) === 'second-eyes') return { limit: { secondEyes: true }, to: at + 1 };
+  if (wordIn(tokens[at]) === 'second-eyes') {
+    // `second eyes`: by itself the word is of a trouble.
+    const eyes = verbAt(tokens, at + 1, hearing);
+    return { limit: { secondEyes: true }, to: eyes?.row.name === 'eyes' ? eyes.to : at + 1 };
+  }
   const verb = verbAt(tokens, at, hearing);
   if (verb?.row.name === 'film') return { limit: { film: true }, to: verb.to };
   if (verb?.row.name === 'adhesion') {

@@ -108,8 +108,8 @@ export const englishVerbs: VerbsTyped = {
   ok: verbWords('ok, okay, heard, got it', 'ok'),
   undo: verbWords('undo, take back', 'undo'),
   amend: verbWords('amend, amended, correct, correction', 'amend 1 weigh 1201g 1189g wrong scale'),
-  set: verbWords('set', 'set air-limit 3h', 'asks, ask, asked, wants, grade, or, and, for, second', {
-    'second-eyes': 'eyes',
+  set: verbWords('set', 'set air-limit 3h', 'asks, ask, asked, wants, grade, or, and, for', {
+    'second-eyes': 'second',
     breathless: 'breathless',
     'skin-burn': 'skin-burn',
   }),

@@ -196,8 +196,8 @@ export const spanishVerbs: VerbsTyped = {
   set: verbWords(
     'fijar, ajustes, configurar, poner, pon, ajustar, cambiar',
     'fijar límite aire 3h',
-    'pide, piden, quiere, grado, o, y, otros, segundos',
-    { day: 'dia', breathless: 'ahogo', 'skin-burn': 'piel', 'second-eyes': 'ojos' },
+    'pide, piden, quiere, grado, o, y',
+    { day: 'dia', breathless: 'ahogo', 'skin-burn': 'piel', 'second-eyes': 'segundos otros' },
   ),
   day: verbWords('día, resumen, parte diario, resumen día, reporte', 'día ayer'),
   now: verbWords(

@@ -49,10 +49,10 @@ export const spanishSayingsOfChecks: Sayings<SaidMeaning> = {
     menos mal la barandilla dio 5B / rayado con cuchilla y cinta en el codo, cero pérdida
   `,
   shipped: `
-    ya se entregó la 4 / entregué la 6 / entregamos la carcasa / se llevaron la 5 / el cliente se llevó la 8 / el cliente recogió la 8 y la 9 / vino el cliente por la 5
-    la 7 se fue en el camión / el camión se llevó la 3 y la 4 / el chofer se llevó la 9 / subimos la 9 a la camioneta y se fue / la 9 va camino al cliente / mandé la 6 con el cliente
+    ya se entregó la 4 / entregué la 6 / entregamos la carcasa / se llevaron la 5 / el cliente se llevó la 8 / el cliente recogió la 8 / vino el cliente por la 5
+    la 7 se fue en el camión / el camión se llevó la 3 / el chofer se llevó la 9 / subimos la 9 a la camioneta y se fue / la 9 va camino al cliente / mandé la 6 con el cliente
     la 5 ya no está, la tiene el cliente / la 5 ya salió del taller / la 8 salió del taller / la 8 se fue hace una hora / la 3 se entregó hoy / dejé la 3 con el cliente
-    le di la 6 al cliente / el mensajero se llevó la 2 / la paquetería recogió la 1 y la 2 / despaché la 4 / se despachó la carcasa / embarqué la 4 / embarcaron la 4
+    le di la 6 al cliente / el mensajero se llevó la 2 / la paquetería recogió las dos / despaché la 4 / se despachó la carcasa / embarqué la 4 / embarcaron la 4
     la 9 salió por la puerta / ya salió la pieza 6 para el cliente / alguien llevó la 6 al cliente / la 6 quedó entregada / la 6 ya se envió / empaqué y envié la 7
     el cliente se fue con la 8 / pasaron a recoger la 8 / recogieron la 8 / la brida se fue ayer / se fue todo el pedido 4 / salió la orden completa para el cliente
     envié la 9, ya va en la tarima y se fue / la 9 ya no está aquí, se embarcó / llevé la 1 a la obra y la entregué / la 2 ya está con el cliente / enviada la 2
