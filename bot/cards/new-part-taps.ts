@@ -102,6 +102,7 @@ function actOn(telling: Telling, command: Naming): string {
       return meant.surface(command.part ?? '');
     case 'dry':
     case 'cure':
+    case 'shipped':
     case 'hold':
       return `${telling.words.buttons.meant} ${meant.few(fewOf(command.parts), telling.figures)}`;
     case 'temp':

@@ -164,7 +164,7 @@ export const partVerbs = {
   }),
   release: verb({ parts: several }, { leaves: { type: 'PartReleased' }, plain: true, decision: true }),
   /** It has left the shop, released or not: a fact, whoever says it. */
-  shipped: verb({ parts: several }, { leaves: { type: 'PartLeft' }, plain: true }),
+  shipped: verb({ asNew: newPart, parts: several }, { leaves: { type: 'PartLeft' }, plain: true }),
   hold: verb(
     { asNew: newPart, parts: several, why: ownWords('reason', { required: true }) },
     { leaves: { type: 'PartHeld' }, endsInWords: true },

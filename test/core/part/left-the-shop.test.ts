@@ -51,6 +51,12 @@ describe('a part that has left the shop', () => {
     expect(await shift.when('10:40 @omar: release a1')).toEqual({ objected: ['on-hold', 'cure-not-given'] });
   });
 
+  it('given a part that nobody has named, then it is asked about, and as a new one recorded and held', async () => {
+    const shift = await given(cured.slice(0, 3));
+    expect(await shift.when('11:20 shipped hub-9')).toEqual({ unclear: 'new-part' });
+    expect(await shift.when('11:20 shipped new hub-9')).toEqual({ recorded: ['PartLeft', 'PartHeld'] });
+  });
+
   it('given it is coated once more, then it is back', async () => {
     const shift = await given([...cured.slice(0, 5), '10:05 shipped a1', '10:30 coat a1 1 brush already']);
     expect((await partOf(shift))?.leftAt).toBeUndefined();

@@ -20,7 +20,7 @@ const newOnes = (parts: FewParts, figures: Figures): string =>
 
 /** What may be done to a part that nobody has named. */
 export const namingVerbs = [
-  ...(['coat', 'prep', 'surface', 'dry', 'cure', 'temp', 'wet', 'film', 'adhesion', 'rub', 'hold'] as const),
+  ...(['coat', 'prep', 'surface', 'dry', 'cure', 'temp', 'wet', 'film', 'adhesion', 'rub', 'shipped', 'hold'] as const),
 ] as const;
 export type NamingVerb = (typeof namingVerbs)[number];
 
@@ -53,6 +53,7 @@ export const englishNewParts = {
     film: newThen('its dry film'),
     adhesion: newThen('its adhesion'),
     rub: newThen('its solvent rub'),
+    shipped: newThen('left the shop'),
     hold: newThen('hold it', 'hold them'),
   } satisfies Readonly<Record<NamingVerb, ReturnType<typeof newThen>>>,
 };

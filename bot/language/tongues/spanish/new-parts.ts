@@ -39,6 +39,7 @@ export const spanishNewParts = (say: Spoken): typeof englishNewParts => ({
     film: newThen('su película seca'),
     adhesion: newThen('su adherencia'),
     rub: newThen('sus frotes'),
+    shipped: newThen('fuera del taller'),
     hold: newThen('retenida', 'retenidas'),
   },
 });
