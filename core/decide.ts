@@ -39,7 +39,7 @@ import {
   decideHold,
   decidePart,
   decideRelease,
-  decideShip,
+  decideShipped,
   decideTested,
 } from './part/part-decide.ts';
 import { decidePartSurface, decidePrep } from './part/surface-decide.ts';
@@ -67,7 +67,7 @@ const deciders: Deciders<Verb> = {
   temp: decideTemp,
   door: decideDoor,
   out: decideOut,
-  shipped: decideShip,
+  shipped: decideShipped,
   wet: decideFilm,
   film: decideFilm,
   adhesion: decideTested,

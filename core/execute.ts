@@ -16,7 +16,7 @@ import {
   sessionStream,
 } from './ids.ts';
 import { known } from './known.ts';
-import { lookedAtAnew } from './looked-at-anew.ts';
+import { lookedAtAnew, touchedUnder } from './looked-at-anew.ts';
 import type { Objection, Unclear } from './objections.ts';
 import type { Head, Store } from './ports.ts';
 import { holdsThatFollow, rewrites } from './records/holds-that-follow.ts';
@@ -273,8 +273,7 @@ async function streamsOf(store: Store, crew: CrewId, request: Request): Promise<
   if ('batch' in of && of.batch !== undefined) streams.push(batchStream(of.batch));
   // Its coats are judged with it, and stand under their parts.
   if (of.verb === 'judge' && of.batch !== undefined) {
-    const { envelopes } = await store.readUnder(crew, batchStream(of.batch));
-    streams.push(...streamsTouched(envelopes));
+    streams.push(...(await touchedUnder(store, crew, [batchStream(of.batch)])));
   }
   if ('can' in of && of.can !== undefined) streams.push(canStream(of.can));
   if ('cans' in of) streams.push(...(of.cans ?? []).map(canStream));

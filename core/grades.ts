@@ -72,9 +72,5 @@ export type Grit = (typeof grits)[number];
 export const adhesionRatings = ['5B', '4B', '3B', '2B', '1B', '0B', '0', '1', '2', '3', '4', '5'] as const;
 export type AdhesionRating = (typeof adhesionRatings)[number];
 
-/** From 0, where nothing came away, to 5: the pairs of ASTM D3359 method B and ISO 2409 add up to five. */
-export const adhesionClass = (rating: AdhesionRating): number =>
-  rating.endsWith('B') ? 5 - Number(rating.slice(0, -1)) : Number(rating);
-
 export const rubResults = ['no-effect', 'softened', 'through'] as const;
 export type RubResult = (typeof rubResults)[number];

@@ -11,6 +11,16 @@ import { type EpochMs, minutes, minutesAfter } from './units.ts';
 /** An air reading is never believed for longer, and no pot lives longer: what was done after it rests on another. */
 const restsFor = minutes(24 * 60);
 
+/** All that was told under these: of a pot its parts, of a can its pots. */
+export async function touchedUnder(
+  store: Pick<Store, 'readUnder'>,
+  crew: CrewId,
+  streams: readonly StreamId[],
+): Promise<readonly StreamId[]> {
+  const read = await Promise.all(streams.map((stream) => store.readUnder(crew, stream)));
+  return [...streamsTouched(read.flatMap(({ envelopes }) => envelopes))];
+}
+
 /** `named`: what the act itself is about. */
 export async function lookedAtAnew(
   store: Pick<Store, 'readUnder' | 'streamsBetween'>,
@@ -20,10 +30,7 @@ export async function lookedAtAnew(
 ): Promise<readonly StreamId[]> {
   const corrects = command.verb === 'amend' || command.verb === 'undo';
   if (!corrects && at >= now) return [];
-  const under = async (streams: readonly StreamId[]): Promise<readonly StreamId[]> => {
-    const read = await Promise.all(streams.map((stream) => store.readUnder(crew, stream)));
-    return [...streamsTouched(read.flatMap(({ envelopes }) => envelopes))];
-  };
+  const under = (streams: readonly StreamId[]) => touchedUnder(store, crew, streams);
   const ofNoun = (streams: readonly StreamId[], noun: ReturnType<typeof nounOf>) =>
     streams.filter((stream) => nounOf(stream) === noun);
   // Out of which can a pot was filled stands under both.

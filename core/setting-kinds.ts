@@ -61,7 +61,7 @@ export const settingKinds = {
   /** The step that it shows and the most that it carries; without a step it is gone. */
   scale: { scale: z.string(), stepGrams: Grams.optional(), mostGrams: Grams.optional() },
   /** What a job asks of the steel before its coat, and of a part before its release; nothing left, where it asks no more. */
-  'surface-limits': {
+  'job-limits': {
     job: z.string(),
     grades: z.array(z.enum(surfaceGrades)).min(1).readonly().optional(),
     profile: z.object({ leastMicrometres: Micrometres, mostMicrometres: Micrometres }).readonly().optional(),

@@ -46,7 +46,7 @@ export const settingRows = {
     ...{ limits: { lowest: 1, highest: 10_080 }, tap: 5 },
   },
   /** What the customer asks of the steel; `core/crew/job-limits.ts` says what stands. */
-  job: { kind: 'surface-limits', leastRole: 'lead', each: 'job' },
+  job: { kind: 'job-limits', leastRole: 'lead', each: 'job' },
   /** The crew says how its surfaces are prepared. The first of which it does puts it on by itself. */
   prep: { kind: 'switch', leastRole: 'lead', usual: { on: false } },
   /** A coat, or the preparation before it, may name parts that nobody has: then nobody is asked whether they are new. */

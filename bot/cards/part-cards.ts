@@ -39,7 +39,7 @@ export function stillAskedLines(
   { part, phase }: PartStatus,
 ): readonly string[] {
   if (phase.is !== 'cured') return [];
-  const { asked } = askedForRelease(shop, part, { by: '', at: now });
+  const asked = askedForRelease(shop, part, now);
   return asked === undefined || asked.lacking.length === 0
     ? []
     : [words.parts.stillAsked(asked.job, asked.lacking, figures)];

@@ -58,7 +58,7 @@ const shown: { readonly [Kind in SettingKind]: (telling: Telling, value: Setting
       return scale === usualScale ? words.session.settings.off : `${scale} ${words.session.settings.off}`;
     return words.material.scaleSet(scale, stepGrams, mostGrams, figures);
   },
-  'surface-limits': ({ words, figures }, { job, ...limits }) => `${job}: ${words.parts.limits(limits, figures)}`,
+  'job-limits': ({ words, figures }, { job, ...limits }) => `${job}: ${words.parts.limits(limits, figures)}`,
   emergency: ({ words }, { field, text }) => `${words.names.emergencyField(field)} ${text}`,
 };
 

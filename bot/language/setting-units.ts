@@ -52,7 +52,7 @@ const examples: Readonly<Record<Exclude<SettingKind, 'sheet' | 'zone' | 'emergen
   scale: '0.1g 2kg',
   law: 'eu',
   'day-limit': 'toluene 20ppm',
-  'surface-limits': '88 sa2.5 40 75um salts 20mg/m2 dust 2',
+  'job-limits': '88 sa2.5 40 75um salts 20mg/m2 dust 2',
 };
 
 /** A line that sets it; of a sheet there is no example without one. */

@@ -39,11 +39,11 @@ const writers: { readonly [Kind in SettingKind]: (value: SettingValues[Kind], he
       ...(stepGrams === undefined ? ['off'] : [written(stepGrams, 'g')]),
       ...(mostGrams === undefined ? [] : [written(mostGrams, 'g')]),
     ],
-    'surface-limits': ({ job, ...limits }) => [/^\d+$/.test(job) ? job : JSON.stringify(job), ...writeLimits(limits)],
+    'job-limits': ({ job, ...limits }) => [/^\d+$/.test(job) ? job : JSON.stringify(job), ...writeLimits(limits)],
     emergency: ({ field, text }) => [field, JSON.stringify(text)],
   };
 
-function writeLimits(limits: Omit<SettingValues['surface-limits'], 'job'>): readonly string[] {
+function writeLimits(limits: Omit<SettingValues['job-limits'], 'job'>): readonly string[] {
   const { grades = [], profile, mostSaltsMilligramsPerSquareMetre: salts, mostDustRating: dust } = limits;
   const asked = [
     ...grades,

@@ -29,11 +29,12 @@ export function isoCrossCut(removed: Percent): Result<IsoRating> {
   return removed <= 65 ? 4 : 5;
 }
 
+/** From 0, where nothing came away, to 5: the two digits of a pair make five. */
+export const adhesionClass = (rating: AstmRating | `${IsoRating}`): number =>
+  rating.endsWith('B') ? 5 - Number(rating.slice(0, -1)) : Number(rating);
+
 /**
- * Whether a rating is below the usual cut: 2B and worse, 3 and worse on ISO 2409 (the two digits of a pair make five).
+ * Whether a rating is below the usual cut: 2B and worse, 3 and worse on ISO 2409.
  * Common practice, no source: neither standard says what is acceptable.
  */
-export function crossCutFails(rating: AstmRating | `${IsoRating}`): boolean {
-  const worst: readonly string[] = ['2B', '1B', '0B', '3', '4', '5'];
-  return worst.includes(rating);
-}
+export const crossCutFails = (rating: AstmRating | `${IsoRating}`): boolean => adhesionClass(rating) > 2;

@@ -26,11 +26,13 @@ export interface ReleaseLimits {
   readonly secondEyes?: true | undefined;
 }
 
+/** Of a part that came in under none nothing is asked. */
 export function jobLimits(
   { entries }: { readonly entries: readonly Entry[] },
-  job: string,
+  job: string | undefined,
   at: EpochMs,
 ): (SurfaceLimits & ReleaseLimits) | undefined {
+  if (job === undefined) return undefined;
   const isOfJob = ({ fact, happenedAt }: Entry): boolean =>
     fact.type === 'SettingChanged' &&
     fact.setting.name === 'job' &&

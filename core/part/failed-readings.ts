@@ -2,9 +2,8 @@
 // solvent rub that went through, more heat than part or film bears. It is recorded whatever it says, and holds the part until a lead lifts that; a better
 // reading afterwards does not.
 
-import { crossCutFails } from '../calc/adhesion.ts';
+import { adhesionClass, crossCutFails } from '../calc/adhesion.ts';
 import { jobLimits, type ReleaseLimits } from '../crew/job-limits.ts';
-import { adhesionClass } from '../grades.ts';
 import type { Entry, Fact, FactOf, NewEvent } from '../history.ts';
 import { partStream } from '../ids.ts';
 import { known } from '../known.ts';
@@ -86,8 +85,7 @@ export const askedOf = (
   { crew }: Pick<Shop, 'crew'>,
   { details: { job } }: Part,
   { happenedAt, edition }: Pick<Entry, 'happenedAt' | 'edition'>,
-): ReleaseLimits | undefined =>
-  job === undefined || !holdsIn({ since: 8 }, edition) ? undefined : jobLimits(crew, job, happenedAt);
+): ReleaseLimits | undefined => (holdsIn({ since: 8 }, edition) ? jobLimits(crew, job, happenedAt) : undefined);
 
 const isReading = (fact: Fact): fact is Reading =>
   fact.type === 'FilmRead' ||

@@ -75,12 +75,13 @@ export function decideRelease(shop: Shop, said: Said<CommandOf<'release'>>): Dec
   const given = { ...said, at: said.now };
   return onParts(shop, given, said.command.parts, releaseRules, { type: 'PartReleased' }, (part) => ({
     unlifted: unlifted(shop, part),
-    ...askedForRelease(shop, part, given),
+    by: said.by,
+    asked: askedForRelease(shop, part, given.at),
   }));
 }
 
 /** Recorded by whoever says it and however: what left without a release is held, so that whoever leads settles what becomes of it. */
-export function decideShip(shop: Shop, said: Said<CommandOf<'shipped'>>): Decision {
+export function decideShipped(shop: Shop, said: Said<CommandOf<'shipped'>>): Decision {
   const gone = { ...said, stance: { is: 'happened' as const } };
   return onParts(shop, gone, said.command.parts, leftRules, { type: 'PartLeft' });
 }

@@ -1,8 +1,9 @@
 // What a job asks for before a part is released, and what of it is still lacking: of the last coat, and of the worst reading of each
 // kind, since a better one afterwards makes none better. What no reading was taken of is not given: unknown never passes.
 
+import { adhesionClass } from '../calc/adhesion.ts';
 import { jobLimits, type ReleaseLimits } from '../crew/job-limits.ts';
-import { type AdhesionRating, adhesionClass } from '../grades.ts';
+import type { AdhesionRating } from '../grades.ts';
 import type { Entry } from '../history.ts';
 import type { PersonName } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';
@@ -32,21 +33,17 @@ export interface ReleaseAsked {
 }
 
 /** By the job that it came in under, as it stood then, and who had a hand in its coats as far as anybody said. */
-export function askedForRelease(
-  shop: Shop,
-  part: Part,
-  { by, at }: { readonly by: PersonName; readonly at: EpochMs },
-): { readonly by: PersonName; readonly asked: ReleaseAsked | undefined } {
+export function askedForRelease(shop: Shop, part: Part, at: EpochMs): ReleaseAsked | undefined {
   const { job } = part.details;
-  const limits = job === undefined ? undefined : jobLimits(shop.crew, job, at);
-  if (job === undefined || limits === undefined) return { by, asked: undefined };
+  const limits = jobLimits(shop.crew, job, at);
+  if (job === undefined || limits === undefined) return undefined;
   const coated = part.entries.filter(({ fact }) => fact.type === 'CoatApplied');
   const hands = coated.flatMap((entry) => {
     const { person, typedBy } = whoApplied(shop, entry);
     return person === undefined ? [typedBy] : [person, typedBy];
   });
   const secondEyes = limits.secondEyes === true ? { job, coatedBy: [...new Set(hands)] } : undefined;
-  return { by, asked: { job, lacking: lackingOf(limits, part, batchOf(shop, part)?.sheet), secondEyes } };
+  return { job, lacking: lackingOf(limits, part, batchOf(shop, part)?.sheet), secondEyes };
 }
 
 function lackingOf(limits: ReleaseLimits, part: Part, sheet: Sheet | undefined): readonly ReleaseLacking[] {

@@ -42,7 +42,7 @@ export function surfaceAsked(
   at: EpochMs,
 ): readonly SurfaceAsked[] {
   const { job } = part?.details ?? {};
-  const limits = job === undefined ? undefined : jobLimits(crew, job, at);
+  const limits = jobLimits(crew, job, at);
   const all: readonly SurfaceAsked[] = [
     askedBySheet(sheet),
     ...(job === undefined || limits === undefined

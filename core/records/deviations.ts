@@ -223,7 +223,8 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
       return against(releaseRules, {
         ...situation,
         unlifted: [],
-        ...askedForRelease(shop, found, { by: entry.by, at }),
+        by: entry.by,
+        asked: askedForRelease(shop, found, at),
       });
     case 'FilmRead':
     case 'AdhesionTested':

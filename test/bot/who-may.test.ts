@@ -106,7 +106,7 @@ const typed: Readonly<Record<SettingKind, string>> = {
     language: 'en',
   },
   ...{ units: 'metric', rings: 'direct', people: 'kari', roles: 'kari crew', booth: 'booth 4m2', scale: 'bench 0.1g' },
-  ...{ emergency: 'call 112', 'place-switch': 'tank-3 off', 'surface-limits': '88 dust 2' },
+  ...{ emergency: 'call 112', 'place-switch': 'tank-3 off', 'job-limits': '88 dust 2' },
   ...{ law: 'eu', 'day-limit': 'toluene 20ppm' },
 };
 

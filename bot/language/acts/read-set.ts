@@ -17,9 +17,9 @@ import { type ActLine, type ActRead, lineWith } from './act-line.ts';
 import { withoutQuotes } from './free-text.ts';
 import { readDayLimit } from './read-day-limit.ts';
 import { readEmergency } from './read-emergency.ts';
+import { readJobLimits } from './read-job-limits.ts';
 import { readLastDay } from './read-last-day.ts';
 import { readScale } from './read-scale.ts';
-import { readSurfaceLimits } from './read-surface-limits.ts';
 import {
   readDuration,
   readFactor,
@@ -73,7 +73,7 @@ const readers: { readonly [Kind in PlainKind]: (said: ValueSaid) => SettingValue
   roles: readRoles,
   booth: readBooth,
   scale: readScale,
-  'surface-limits': readSurfaceLimits,
+  'job-limits': readJobLimits,
 };
 
 /** Names may stand in quotes; anything else is what it is without them. */
@@ -83,7 +83,7 @@ const ofNames: ReadonlySet<SettingKind> = new Set<SettingKind>([
   'roles',
   'booth',
   'scale',
-  'surface-limits',
+  'job-limits',
 ]);
 
 export function readSet(act: ActLine): ActRead | Fault {

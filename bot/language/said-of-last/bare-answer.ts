@@ -164,6 +164,8 @@ const plain = (text: string): string =>
 function answersTo(open: Open, said: Said, context: LineContext, reads: Strictly): Answered | undefined {
   const isMarked = open.bare.some((each) => plain(each) === said.core) || isOfNumber(open, said, context);
   const isWhole = fieldsOf(open.line).length === 0;
+  // Of several taps the name says which; of one alone it only asks how that part stands.
+  if (isWhole && open.isOnly === true && context.parts.includes(said.words)) return undefined;
   const isNamed =
     isWhole && ([plain(said.typed), said.words].includes(plain(open.label)) || isAlone(open, said, context, reads));
   if (isMarked || isNamed) return answeredBy([open.line], true, isMarked, reads);

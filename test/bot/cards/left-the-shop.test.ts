@@ -26,6 +26,8 @@ describe('what left unreleased', () => {
     const { say } = await said(...cured);
     const { card, recorded } = await say('@kari: the customer came for a1 and took it');
     expect(recorded).not.toBe(true);
+    // Whoever only names it agrees to nothing.
+    expect((await say('@kari: a1')).recorded).toBe(false);
     const told = await say(`@kari: ${card.actions[0]?.line ?? ''}`);
     expect(told.card.lines.join(' ')).toMatch(/nobody had released it\. Have it fetched back/);
     expect(told.card.ping).toEqual(expect.arrayContaining(['omar', 'bea']));

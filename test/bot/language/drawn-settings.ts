@@ -64,7 +64,7 @@ const drawn: { readonly [Kind in SettingKind]: (limits: Limits) => fc.Arbitrary<
       .map(({ scale, stepGrams, mostGrams }) =>
         stepGrams === undefined ? { scale } : { scale, stepGrams, ...(mostGrams === undefined ? {} : { mostGrams }) },
       ),
-  'surface-limits': () =>
+  'job-limits': () =>
     fc.record(
       {
         job: fc.constantFrom('88', 'A-12', 'sa2.5', 'off', 'at 9:40', 'a "b" \\c'),

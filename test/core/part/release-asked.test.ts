@@ -2,7 +2,8 @@
 // memory). That the worst of several readings counts: common practice, no source.
 
 import { describe, expect, it } from 'vitest';
-import { adhesionClass, adhesionRatings } from '../../../core/grades.ts';
+import { adhesionClass } from '../../../core/calc/adhesion.ts';
+import { adhesionRatings } from '../../../core/grades.ts';
 import { given } from '../given.ts';
 
 const asks = (...what: readonly string[]) => `08:00 @omar: set job 88 asks ${what.join(', ')}`;

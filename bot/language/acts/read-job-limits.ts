@@ -21,7 +21,7 @@ import { filmsFrom } from './read-films.ts';
 import { releaseLimitAt } from './read-release-limits.ts';
 import { missing, type ValueSaid } from './setting-said.ts';
 
-type Limits = SettingValues['surface-limits'];
+type Limits = SettingValues['job-limits'];
 
 interface Found {
   grades: NonNullable<Limits['grades']>[number][];
@@ -34,7 +34,7 @@ interface Found {
 const grades = choicesOf([['grades', choices('grade', surfaceGrades, {})]]);
 const mostDust = 5;
 
-export function readSurfaceLimits(said: ValueSaid): Limits | Fault {
+export function readJobLimits(said: ValueSaid): Limits | Fault {
   const [named, ...rest] = said.rest;
   if (named === undefined) return missing(said);
   const job = named.kind === 'quoted' ? named.words : named.text;
