@@ -28,6 +28,7 @@ const abouts: Readonly<Record<WhyTopic, About>> = {
   surface: { facts: ['surface-ends-at', 'surface-temperature'], sheet: 'sheet-surface', term: 'surface' },
   ratio: { facts: ['ratio-error', 'part-b-exact', 'part-b', 'part-a'], sheet: 'ratio', term: 'ratio' },
   spread: { facts: ['spread', 'dew-point'], sheet: 'sheet-air', term: 'spread' },
+  'dew-point': { facts: ['dew-point', 'spread'], term: 'dew-point' },
   cure: { facts: ['cure-done-at', 'cure-given'], sheet: 'sheet-cure', term: 'cure' },
   hour: { facts: ['cure-done-at', 'cure-given'], sheet: 'sheet-cure', term: 'cure' },
   flash: { facts: ['flash-least-at', 'flash-most-at'], sheet: 'sheet-flash', term: 'flash-off' },

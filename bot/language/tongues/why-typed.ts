@@ -9,6 +9,7 @@ export const whyTopics = [
   'surface',
   'ratio',
   'spread',
+  'dew-point',
   'cure',
   'flash',
   'pot-life',

@@ -17,6 +17,7 @@ const english: readonly (readonly [line: string, tells: RegExp])[] = [
   ['how did you get 10:57', /^Why: Flash-off, least until 10:57/],
   ["what's the pot life based on", /^Why: Pot life ends/],
   ['how was the ratio worked out on batch 1', /^Why: Ratio off by/],
+  ['why dew point 8.6', /^Why: Dew point /],
   ["why can't i coat 8 again", /^coat flange-8: not as things stand[\s\S]*forbids a coat over film/],
   ['why cant 8 go in the oven', /not as things stand[\s\S]*10:57/],
   ['what do you mean by flash off', /^Flash-off\n/],
@@ -34,6 +35,7 @@ const spanish: readonly (readonly [line: string, tells: RegExp])[] = [
   ['de dónde salen los 90 grados del horno', /^Curado: 1 h con la propia pieza a 90 °C/],
   ['para qué le echamos gas al bote 3', /^Manto\n.*húmedo/],
   ['cómo sacaste 10:57', /^Por qué: Oreo, mínimo hasta 10:57/],
+  ['por qué el punto de rocío 8,6', /^Por qué: Punto de rocío /],
   ['por qué no puedo pintar la 8', /^aplicar flange-8: tal como está, no/],
   ['por qué no me deja meter la 8 al horno', /tal como está, no[\s\S]*10:57/],
   ['qué quieres decir con punto de rocío', /^Punto de rocío\n/],
@@ -61,6 +63,13 @@ describe('why of a card', () => {
     const { say } = await shopAsked('en');
     await say('coat flange-8 1 brush');
     expect((await say(why)).text).toMatch(/^Why not[\s\S]*forbids a coat over film/);
+  });
+
+  it('given the steel was read too, then the dew point and how far the steel is from it are two things', async () => {
+    const { say } = await shopAsked('en');
+    await say('surface 20C');
+    expect((await say('why is the dew point so high')).card.title).toMatch(/^Why: Dew point /);
+    expect((await say('why so close to the dew point')).card.title).toMatch(/^Why: Above the dew point by/);
   });
 
   it('given another card since, then a figure that only the older one shows is asked of that one', async () => {
