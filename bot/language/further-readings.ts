@@ -1,6 +1,7 @@
 // The readings that a line goes to which the strict reader cannot read, in their order: the first that understands it counts.
 
 import { known } from '../../core/known.ts';
+import { actsInTurn } from './acts-in-turn.ts';
 import { asSaid, type Plainly, plainlySaid } from './as-said/as-said.ts';
 import type { Heard } from './as-said/heard.ts';
 import { askedInWords, askedMostly, askedOutright, namedAlone } from './asked/asked.ts';
@@ -119,6 +120,7 @@ const further: readonly InFigures[] = [
   inFirstFigures(askedOutright),
   asSaid,
   partsCameIn,
+  inFigures(actsInTurn),
   inFigures(slotsHeard),
   inFigures(likeliestActs),
   offeredAct,

@@ -200,8 +200,19 @@ function clauseOf(pieces: readonly Piece[], claims: Clause['claims'], isBehindCa
   // `4 rolled from 1`: of a can it would be its stirring.
   if (said.has('prestir') && said.size === 1 && !isOnCan && isCoat(pieces, claims)) said.delete('prestir');
   if (said.size === 0 && isCoat(pieces, claims)) said.add('coat');
+  const where = said.has('cure') ? whereOfCure(pieces) : undefined;
+  if (where !== undefined && said.delete('cure')) said.add(where);
   const weaker = new Set([...said].flatMap((act) => strongerThan[act] ?? []));
   return { acts: [...said].filter((act) => !weaker.has(act)), pieces, claims };
+}
+
+/** `cure 7 oven 90C`, `7 baking at 90C`: no room is set to a heat. */
+function whereOfCure(pieces: readonly Piece[]): SaidAct | undefined {
+  const isHot = pieces.some((piece) =>
+    piece.is === 'place' ? piece.place === 'oven' : piece.is === 'figure' && piece.of === 'temperature',
+  );
+  if (isHot) return 'cure oven';
+  return pieces.some(({ is }) => is === 'place') ? 'cure room' : undefined;
 }
 
 /** A temperature, or a number that is one, and no part that it may be of. */

@@ -39,10 +39,21 @@ export function composed(
   if (each === 'unclear') return undefined;
   if (each !== undefined)
     return { ways: [each.lines], isSure: each.isCertain === true && isAccountedFor(clause), parts: each.parts };
+  if (act === 'cure') return cureSomewhere(clause, before, context);
   const one = ofAll(act, clause, before, context);
   return act === 'cure oven' && one !== undefined && isReadInCure(one.parts, clause.pieces, context.live?.())
     ? unsure(ofAll('temp', clause, before, context))
     : one;
+}
+
+/** `cure 7`: where, nobody said. Of a part that is in cure already it says how that one stands. */
+function cureSomewhere(clause: Clause, before: Before | undefined, context: LineContext): Composed | undefined {
+  const where = (['cure oven', 'cure room'] as const).flatMap((act) => ofAll(act, clause, before, context) ?? []);
+  const [one] = where;
+  const curing = context.live?.().parts.filter(({ phase }) => phase === 'curing') ?? [];
+  return one === undefined || one.parts.every((part) => curing.some(({ name }) => name === part))
+    ? undefined
+    : { ...one, ways: where.flatMap(({ ways }) => ways), isSure: false };
 }
 
 const unsure = (one: Composed | undefined): Composed | undefined => one && { ...one, isSure: false };

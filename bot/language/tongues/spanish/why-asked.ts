@@ -29,7 +29,8 @@ export const spanishWhyAsked: WhyTyped = {
     recoat: /\b(?:segunda|otra) (?:capa|mano)\b|\brecubrir otra vez\b/,
     surface: /\b(?:superficie|preparacion|preparar\w*|chorro|acero|perfil|grado de)\b/,
     ratio: /\b(?:relacion|proporcion|desviacion|gramos|uno a uno)\b/,
-    spread: /\b(?:condens\w*|diferencial|(?:sobre|cerca|encima|lejos|junto)(?: al?| del?)?(?: el| la)?(?: punto de)? rocio)\b/,
+    spread:
+      /\b(?:condens\w*|diferencial|(?:sobre|cerca|encima|lejos|junto)(?: al?| del?)?(?: el| la)?(?: punto de)? rocio)\b/,
     'dew-point': /\brocio\b/,
     cure: /\b(?:cur(?:a|ado|ar|ada|o)|horno|hornea\w*)\b/,
     hour: /\b(?:hora|list[oa]|termin\w*|cuenta|salir|sacar\w*|corre)\b/,
