@@ -7,8 +7,8 @@ import type { Strictly, Understands } from './understood.ts';
 import { verbNamed } from './verbs-typed.ts';
 import type { VocabularyName } from './vocabulary.ts';
 
-/** What these go back to is said best by itself. */
-const goBack: ReadonlySet<VocabularyName> = new Set(['undo', 'amend']);
+/** What these answer or go back to is said best by itself, and `ok` is said before anything. */
+const saidAlone: ReadonlySet<VocabularyName> = new Set(['undo', 'amend', 'ok']);
 
 /** More are no acts of one breath, and the ways to cut them too many. */
 const mostActs = 6;
@@ -24,7 +24,7 @@ export const actsInTurn: Understands = (line, context, strictly) => {
 
 function beginsAct(word: string, { hearing }: LineContext): boolean {
   const verb = verbNamed(word, hearing);
-  return verb !== undefined && !goBack.has(verb.row.name);
+  return verb !== undefined && !saidAlone.has(verb.row.name);
 }
 
 /** What is certain by itself is so behind another act. */

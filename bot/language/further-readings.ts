@@ -25,6 +25,7 @@ import { onlyAsksOrDenies, slotsHeard } from './slots-heard/slots-heard.ts';
 import { isSaidAct } from './tongues/said-words.ts';
 import { withoutAccents } from './typed/without-accents.ts';
 import { asTaps, type Strictly, type Understands, type Understood } from './understood.ts';
+import { numberOfPart } from './verb-and-number.ts';
 
 /** A reading that may want the line in figures, which is put so once for all of them. */
 type InFigures = (
@@ -120,6 +121,7 @@ const further: readonly InFigures[] = [
   inFirstFigures(askedOutright),
   asSaid,
   partsCameIn,
+  numberOfPart,
   inFigures(actsInTurn),
   inFigures(slotsHeard),
   inFigures(likeliestActs),

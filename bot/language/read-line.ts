@@ -17,6 +17,7 @@ import { actOfNothingHere } from './sayings/act-of-nothing-here.ts';
 import { isPhrased, onlyAsksOrDenies } from './slots-heard/slots-heard.ts';
 import { cameTo, misreadAs, readMade, readSingle } from './strict-line.ts';
 import type { Strictly, StrictReading, Unread } from './understood.ts';
+import { ofPartInTwo } from './word-and-number.ts';
 
 export function readLine(text: string, context: LineContext): Reading {
   const parts = partsIn(text, context);
@@ -25,7 +26,9 @@ export function readLine(text: string, context: LineContext): Reading {
   if (came.kind === 'unread') return readFurther(came, context) ?? withoutHarm(misreadAs(came, context), context);
   if (came.kind !== 'command') return came;
   const reads = (line: string): StrictReading => readMade(line, context);
-  return answerInstead(came, context, reads) ?? potAsked(came, context, reads) ?? came;
+  return (
+    ofPartInTwo(came, context, reads) ?? answerInstead(came, context, reads) ?? potAsked(came, context, reads) ?? came
+  );
 }
 
 /** Weights of a pot that the line does not name, right after those of another: a tap each. */
