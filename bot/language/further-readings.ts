@@ -7,7 +7,7 @@ import type { Heard } from './as-said/heard.ts';
 import { askedInWords, askedMostly, askedOutright, namedAlone } from './asked/asked.ts';
 import { askedFor, askedForPlainly } from './asked-for/asked-for.ts';
 import { labelSaid } from './labels/label-said.ts';
-import { linesApart } from './lines-apart.ts';
+import { actsJoint, linesApart } from './lines-apart.ts';
 import { partTold } from './parts-in/part-told.ts';
 import { partsCameIn } from './parts-in/parts-came-in.ts';
 import type { LineContext } from './reading.ts';
@@ -57,24 +57,55 @@ const inFirstFigures =
   (line, context, strictly, plainly) =>
     reading(plainly()[0]?.line ?? line, context, strictly);
 
-/** `me preparas 3 kilos?`, `puedes apuntar superficie 21 grados`: what it asks to be noted is a tap. */
+/** `me preparas 3 kilos?`, `puedes apuntar superficie 21 grados`: what it asks to be noted is a tap; `prepara 3 kilos` is an order. */
 const requested: Understands = (line, context, strictly) => {
-  const typed = withoutAccents(line.toLowerCase()).replace(/^¿/, '');
-  for (const { said, verb } of context.hearing.said.requests) {
-    const asked = said.exec(typed);
-    if (asked === null) continue;
-    const rest =
-      verb +
-      line
-        .replace(/^¿/, '')
-        .slice(asked[0].length)
-        .replace(/[?!. ]+$/, '');
-    const taken =
-      strictly(rest).kind === 'command' ? ({ is: 'likely', lines: [rest] } as const) : toldOf(rest, context, strictly);
-    if (taken !== undefined) return asTaps(taken);
+  const alone = requestAt(line, context, strictly);
+  if (alone !== undefined) return alone;
+  // `23 grados, 47 de humedad y quiero kilo y medio`: what is told first is told.
+  for (const { 0: joint, index } of line.matchAll(/[,;.]+ (?:[a-z] )?| [a-z] /gi)) {
+    const asked = requestAt(line.slice(index + joint.length), context, strictly);
+    if (asked === undefined) continue;
+    const told = line.slice(0, index);
+    const before = strictlyTold(told, strictly) ?? readFurther(told, context, strictly, plainlySaid(told, context));
+    return before === undefined ? undefined : bothDone(before, asked, strictly);
   }
   return undefined;
 };
+
+function bothDone(before: Understood, asked: Understood, strictly: Strictly): Understood | undefined {
+  if (before.is === 'sure' && asked.is === 'sure' && isDone(before.line, strictly))
+    return { is: 'several', lines: [before.line, asked.line] };
+  const ways = asTaps(before).lines.filter((way) => isDone(way, strictly));
+  const each = ways.flatMap((way) => asTaps(asked).lines.map((request) => `${way}${actsJoint}${request}`));
+  return each.length === 0 ? undefined : { is: 'likely', lines: [...new Set(each)].slice(0, mostWays) };
+}
+
+const isDone = (way: string, strictly: Strictly): boolean =>
+  linesApart(way).every((each) => strictly(each).kind === 'command');
+
+/** Three are shown. */
+const mostWays = 3;
+
+function requestAt(line: string, context: LineContext, strictly: Strictly): Understood | undefined {
+  const typed = withoutAccents(line.toLowerCase()).replace(/^¿/, '');
+  for (const { said, verb, upTo, isOrder } of context.hearing.said.requests) {
+    const asked = said.exec(typed);
+    if (asked === null) continue;
+    const behind = line.replace(/^¿/, '').slice(asked[0].length);
+    const cut = upTo === undefined ? -1 : typed.slice(asked[0].length).search(upTo);
+    const rests = [...(cut < 0 ? [] : [behind.slice(0, cut)]), behind].map(
+      (each) => verb + each.replace(/[?!. ]+$/, ''),
+    );
+    for (const rest of new Set(rests)) {
+      const taken = strictlyTold(rest, strictly) ?? toldOf(rest, context, strictly);
+      if (taken !== undefined && linesOf(taken).every((each) => linesApart(each).length === 1))
+        return isOrder === true ? taken : asTaps(taken);
+    }
+  }
+  return undefined;
+}
+
+const linesOf = (found: Understood): readonly string[] => asTaps(found).lines;
 
 const toldOf: Understands = (rest, context, strictly) => {
   const plainly = plainlySaid(rest, context);

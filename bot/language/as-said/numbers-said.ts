@@ -9,11 +9,9 @@ import { notAfterSpace } from '../typed/units-typed.ts';
 import type { Heard } from './heard.ts';
 import { withLettersApart } from './letters-apart.ts';
 import { isMark, isOfParts } from './marks.ts';
+import { cuts, mostWays, type NumberInRun, ofNamed } from './number-run.ts';
 import { digitSaid, isNumberWord, type NumberSaid, numberSaid, partBefore, partMore } from './number-words.ts';
 import { type Change, changed, type Said } from './words.ts';
-
-/** More ways are no speech any more. */
-const mostWays = 8;
 
 /** Each way to put the line's numbers in figures; none where it has no number in words. */
 export function numbersSaid(line: string, context: LineContext): readonly Heard[] {
@@ -206,7 +204,7 @@ function apartAtJoint(line: Line, at: number, to: number): readonly (readonly Ch
 
 function cutFrom(line: Line, at: number): Found | undefined {
   const { said, words } = line;
-  const run: Piece[] = [];
+  const run: NumberInRun[] = [];
   for (let next = at; run.length < mostWays; ) {
     const number = numberSaid(said, next, words);
     const nought = run.length > 0 && number === undefined && words.nought.includes(said[next]?.word ?? '');
@@ -219,60 +217,6 @@ function cutFrom(line: Line, at: number): Found | undefined {
   if (last === undefined) return undefined;
   const texts = isNamed(said[at - 1]?.word, line.context) ? ofNamed(run) : cuts(run);
   return { to: last.to, texts, isSure: true };
-}
-
-interface Piece {
-  readonly from: number;
-  readonly to: number;
-  readonly figures: string;
-  /** `oh`: only ever the beginning of what is joined. */
-  readonly nought: boolean;
-  readonly digit: number | undefined;
-}
-
-function cuts(run: readonly Piece[]): readonly (readonly Change[])[] {
-  const [first, ...rest] = run;
-  if (first === undefined) return [[]];
-  const alone = first.nought ? [] : cuts(rest).map((more) => [change([first], first.figures), ...more]);
-  return [...alone, ...pairCut(run), ...digitCut(run)].slice(0, mostWays);
-}
-
-const change = (pieces: readonly Piece[], text: string): Change => ({
-  from: pieces[0]?.from ?? 0,
-  to: pieces.at(-1)?.to ?? 0,
-  text,
-});
-
-/** `impeller seven sixty sixty two`: the number of a thing is no hundreds. */
-function ofNamed(run: readonly Piece[]): readonly (readonly Change[])[] {
-  const [first, ...rest] = run;
-  return first?.digit !== undefined && rest.length > 0 && rest[0]?.digit === undefined && rest[0]?.nought === false
-    ? cuts(rest).map((more) => [change([first], first.figures), ...more])
-    : cuts(run);
-}
-
-/** `eleven ninety eight`, `twelve oh one`, `one ninety five`. */
-function pairCut([first, second, third, ...rest]: readonly Piece[]): readonly (readonly Change[])[] {
-  if (first === undefined || second === undefined || !/^[1-9]\d?$/.test(first.figures)) return [];
-  if (second.nought) {
-    if (third?.digit === undefined) return [];
-    const text = `${first.figures}0${third.digit}`;
-    return cuts(rest).map((more) => [change([first, second, third], text), ...more]);
-  }
-  if (!/^[1-9]\d$/.test(second.figures)) return [];
-  const after = third === undefined ? rest : [third, ...rest];
-  return cuts(after).map((more) => [change([first, second], first.figures + second.figures), ...more]);
-}
-
-/** `one two oh one`: digit by digit, as far as they go; of twice as many two numbers. */
-function digitCut(run: readonly Piece[]): readonly (readonly Change[])[] {
-  const end = run.findIndex(({ digit }) => digit === undefined);
-  const digits = end === -1 ? run : run.slice(0, end);
-  if (digits.length < 3 || digits[0]?.digit === 0) return [];
-  const inOne = (pieces: readonly Piece[]) => change(pieces, pieces.map(({ digit }) => digit).join(''));
-  const half = digits.length / 2;
-  const more = cuts(run.slice(digits.length)).map((rest) => [inOne(digits), ...rest]);
-  return [...more, ...(half === 4 && end === -1 ? [[inOne(digits.slice(0, half)), inOne(digits.slice(half))]] : [])];
 }
 
 /** `a mix`, `una mezcla`: no number, unless it goes on a mark or a list, or its unit follows. */

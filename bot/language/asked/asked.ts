@@ -2,6 +2,7 @@
 // much, may I, is it, and what of one thing. It is only ever answered; what asks the listener to do something is no question.
 
 import type { LineContext } from '../reading.ts';
+import { manyIn } from '../slots-heard/many-in.ts';
 import { claimed } from '../slots-heard/phrases.ts';
 import type { Piece } from '../slots-heard/piece.ts';
 import { piecesOf } from '../slots-heard/pieces.ts';
@@ -25,7 +26,8 @@ export const askedInWords: Understands = (line, context) => {
   const beginsAsking = read.some(
     ({ questions, asking }) => questions.asking.test(asking.asked) || questions.mayFirst.test(asking.pattern),
   );
-  if (!beginsAsking && !/[?¿]/.test(line) && tellsAnAct(line, context)) return undefined;
+  if (!/[?¿]/.test(line) && (beginsAsking ? tellsWith(line, read, context) : tellsAnAct(line, context)))
+    return undefined;
   for (const { questions, asking } of read) {
     const strict = explainedBy(asking, questions, context);
     if (strict !== undefined) return { is: 'sure', line: strict };
@@ -53,6 +55,24 @@ function tellsAnAct(line: string, context: LineContext): boolean {
 
 const clearlyTells = 0.93;
 const hardlyAsks = 0.02;
+
+/** `ya están las tres primeras con brocha`: it may ask as well, but whoever says by what, or what was read, most likely tells it. */
+function tellsWith(line: string, read: readonly AskedIn[], context: LineContext): boolean {
+  const mayTell = read.some(({ questions, asking }) => questions.tellsToo?.test(asking.asked) === true);
+  if (!mayTell || read.some(({ asking }) => asking.isMarked)) return false;
+  const pieces = piecesOf(line, context) ?? [];
+  const numbers = pieces.filter(({ is }) => is === 'number').length;
+  const { claims } = claimed(pieces, context.hearing.said);
+  const says =
+    numbers > 1 ||
+    manyIn({ pieces, claims }, context.hearing.said.lists) !== undefined ||
+    pieces.some(({ is }) => is === 'method' || is === 'figure' || is === 'solvent');
+  const [first] = context.hearing.weighed.weigh(line);
+  const isTold = first !== undefined && isSaidAct(first.meaning) && first.share >= mostlyTells;
+  return says && isTold && shareOfAsking(line, context) < hardlyAsks;
+}
+
+const mostlyTells = 0.7;
 
 /** `customer wants the serial of 3`: neither its mark nor a word in front asks; its words do. */
 const askedByWords =

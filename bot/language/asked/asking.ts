@@ -63,7 +63,7 @@ const mended = (text: string, slips: QuestionsTyped['slips']): string =>
 /** `customer on the phone, what went on 7`, `7's dry so what do I do`: what is asked stands behind it. */
 function afterAside(
   text: string,
-  { asking, joinsAsked, leadIns, whether }: QuestionsTyped,
+  { asking, joinsAsked, leadIns, tellsToo, whether }: QuestionsTyped,
   { hearing }: LineContext,
 ): string {
   const asks = (words: string): boolean => asking.test(words.replace(leadIns, '').replace(whether, ''));
@@ -71,8 +71,8 @@ function afterAside(
     const after = text.slice(index + joint.length);
     if (index === 0 || index > longestAside || asks(text.slice(0, index))) return text;
     // `brushed 3 from pot 1 right after lunch, when it was bare`: told at length, it asks nothing.
-    const isTold = index > shortAside && !text.includes('?') && tellsAct(text.slice(0, index), hearing);
-    if (asks(after)) return isTold ? text : after;
+    const mayTell = index > shortAside || tellsToo?.test(after) === true;
+    if (asks(after)) return mayTell && !text.includes('?') && tellsAct(text.slice(0, index), hearing) ? text : after;
   }
   return text;
 }

@@ -36,7 +36,9 @@ function withoutLast(line: string, context: LineContext): string | undefined {
 /** Up to a mark: what follows it is told. */
 function withoutFirst(line: string, context: LineContext): string | undefined {
   for (const { index } of [...line.matchAll(/[,;:.!]+\s/g)].toReversed()) {
-    if (asideShare(line.slice(0, index), context) >= clearlyAside) return line.slice(index).replace(/^[,;:.!\s]+/, '');
+    const first = line.slice(0, index);
+    const isLead = context.hearing.leadsIn.has(rootsOf(first).join(' '));
+    if (isLead || asideShare(first, context) >= clearlyAside) return line.slice(index).replace(/^[,;:.!\s]+/, '');
   }
   return behindLead(line, context);
 }

@@ -19,6 +19,7 @@ import type { SaidMeaning } from '../tongues/sayings-typed.ts';
 import type { Understands, Understood } from '../understood.ts';
 import { verbNamed } from '../verbs-typed.ts';
 import { clauseFor, toldBy } from './clause-of-act.ts';
+import { ofWhatIsNamed, toldOtherwise } from './opposites.ts';
 import { rootsOf } from './signs.ts';
 import type { Weighed } from './weigher.ts';
 
@@ -113,14 +114,15 @@ export interface Made {
 export function likeliestIn(said: Said, before: Before | undefined, context: LineContext): readonly Made[] {
   const typed = typedIn(said.pieces);
   const { weigh, shareOf: shareIn } = context.hearing.weighed;
-  const weighed = weigh(typed);
+  const weighed = ofWhatIsNamed(weigh(typed), said.pieces);
+  const otherwise = toldOtherwise(weighed);
   if (shareIn(typed, 'nothing', 'asking') > mostIdle) return [];
   // `had 90 on number 8`: a question may begin so, and nothing else in it asks.
   const mayAsk = asksFirst(said.pieces, said.claims, context.hearing.said);
   const isFirst = said.claims[0]?.is !== 'filler';
   if (mayAsk && (!isFirst || shareIn(typed, 'asking') > hardlyAsks)) return [];
   const likely = weighed.flatMap(({ meaning, share }) =>
-    share < leastWeighed || !isSaidAct(meaning)
+    share < leastWeighed || !isSaidAct(meaning) || otherwise.has(meaning)
       ? []
       : [{ act: meaning, share, made: actFrom(meaning, share, said, before, context) }],
   );

@@ -4,6 +4,7 @@
 import type { SaidAct } from '../tongues/said-words.ts';
 import { actRows, strongerThan } from './act-rows.ts';
 import { partedIn, type Speaks } from './acts-in-clause.ts';
+import { manyIn } from './many-in.ts';
 import type { Claim, Claimed } from './phrases.ts';
 import { type Piece, wordOf } from './piece.ts';
 import type { SaidTable } from './said-table.ts';
@@ -58,8 +59,8 @@ function clausesJointed(
       told,
     );
     from = at;
-    if (clauses.length > 1 && isOfAll(clause, clauses)) {
-      const shared = withoutMany(clause);
+    if (clauses.length > 1 && isOfAll(clause, clauses, table)) {
+      const shared = withoutMany(clause, table);
       for (const [i, each] of clauses.entries()) clauses[i] = toldBy(joined(each, shared), told);
     } else if (last !== undefined && goesOn(last, clause)) {
       clauses[clauses.length - 1] = toldBy(joined(last, clause), told);
@@ -81,6 +82,7 @@ const joined = (one: Clause, other: Clause): Clause =>
   clauseOf([...one.pieces, ...other.pieces], [...one.claims, ...other.claims], isAboutCan(one));
 
 function goesOn(last: Clause, clause: Clause): boolean {
+  if (isAirInTwo(last, clause)) return true;
   if (tellsOther(last, clause)) return false;
   if (clause.acts.length === 0) return !isItsOwn(last, clause);
   const isNext = clause.pieces.some((piece) => isNamed(piece) || isFigure(piece)) || !takesAll(clause.acts, last);
@@ -88,6 +90,18 @@ function goesOn(last: Clause, clause: Clause): boolean {
   if (isCleanedFirst(last, clause)) return true;
   return last.acts.length === 0 ? !isApart : isSameAct(last, clause);
 }
+
+/** `el termómetro dice 73 Fahrenheit y hay 52 por ciento`: a heat of no part, and what only the air has. */
+function isAirInTwo(last: Clause, clause: Clause): boolean {
+  const [before, behind] = [last, clause].map(({ pieces }) =>
+    pieces.map((each) => (each.is === 'figure' ? each.of : each.is)),
+  );
+  const isHeat = (last.acts.length === 0 || last.acts.join() === 'temp') && before?.includes('temperature') === true;
+  const isOfRoomOnly = ![...(before ?? []), ...(behind ?? [])].some((is) => noAir.has(is));
+  return isHeat && isOfRoomOnly && behind?.includes('percent') === true && !behind.includes('temperature');
+}
+
+const noAir: ReadonlySet<string> = new Set(['parts', 'one-of', 'batch', 'can', 'number', 'mass']);
 
 /** `limpié y desengrasé las 3`: what was cleaned is what is named behind it, and no gear. */
 const isCleanedFirst = (last: Clause, clause: Clause): boolean =>
@@ -143,17 +157,25 @@ function takesAll(acts: readonly SaidAct[], { pieces }: Clause): boolean {
 }
 
 /** `both from batch 2`, `todo del batch 2`, `7 is at 91 and 8 at 93, both on the metal`: it names no part, and what it says is of each. */
-function isOfAll({ acts, pieces, claims }: Clause, before: readonly Clause[]): boolean {
-  const says = new Set(pieces.map(({ is }) => is));
+function isOfAll({ acts, pieces, claims }: Clause, before: readonly Clause[], { lists }: SaidTable): boolean {
+  const many = manyIn({ pieces, claims }, lists);
+  const says = new Set(pieces.flatMap((piece) => (piece === many?.piece ? [] : [piece.is])));
   const isAct = acts.length > 0 && before.every((each) => each.acts.length === 0 && isWhole(each));
   const isShared = isAct || says.has('batch') || says.has('method') || says.has('time') || says.has('person');
   const names = says.has('parts') || says.has('one-of') || says.has('number') || says.has('figure') || says.has('can');
-  return (acts.length === 0 || isAct) && isShared && !names && claims.some((claim) => claim?.is === 'many');
+  return (
+    (acts.length === 0 || isAct) &&
+    isShared &&
+    !names &&
+    (many !== undefined || claims.some((claim) => claim?.is === 'many'))
+  );
 }
 
 /** Whom it is of has been said. */
-function withoutMany(clause: Clause): Clause {
-  const isKept = (_: unknown, i: number): boolean => clause.claims[i]?.is !== 'many';
+function withoutMany(clause: Clause, { lists }: SaidTable): Clause {
+  const counted = manyIn(clause, lists)?.piece;
+  const isKept = (_: unknown, i: number): boolean =>
+    clause.claims[i]?.is !== 'many' && (counted === undefined || clause.pieces[i] !== counted);
   return { ...clause, pieces: clause.pieces.filter(isKept), claims: clause.claims.filter(isKept) };
 }
 
@@ -180,10 +202,10 @@ function isSameAct(one: Clause, other: Clause): boolean {
 const isAboutCan = ({ acts, pieces }: Clause): boolean =>
   isOfCan(pieces) || (acts.length > 0 && acts.every((act) => actRows[act].on === 'can') && !namesPot(pieces));
 
-const namesPot = (pieces: readonly Piece[]): boolean => pieces.some(({ is }) => is === 'batch');
+export const namesPot = (pieces: readonly Piece[]): boolean => pieces.some(({ is }) => is === 'batch');
 
 /** Only a can is closed with gas: `3 gas y tapada`. */
-const isOfCan = (pieces: readonly Piece[]): boolean =>
+export const isOfCan = (pieces: readonly Piece[]): boolean =>
   pieces.some(({ is }) => is === 'can' || is === 'gas') && !namesPot(pieces);
 
 /** `isBehindCan`: what names no pot goes on about the can that was named before. */

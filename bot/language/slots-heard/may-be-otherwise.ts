@@ -12,8 +12,8 @@ export const mayBeOtherwise = ({ failed: { failed: code, token }, verb }: Misund
   // `set me up with 1.2 kilos` begins with no setting's name.
   (verb === undefined || !ofActs.has(verb.row.name) || (verb.row.name === 'set' && code === 'left-over')) &&
   (open.has(code) ||
-    // `flange 4`, a name with a space; `at 0.6 m/s`, no hour; `90C, impeller-8`, no air.
-    (code === 'ambiguous-number' && /^\p{L}/u.test(token?.text ?? '')) ||
+    // `flange 4`, a name with a space; `at 0.6 m/s`, no hour; `90C, impeller-8`, no air; `mezcla 2, 602 gramos`, two numbers.
+    (code === 'ambiguous-number' && /^(?:\p{L}|\d+[,;:] )/u.test(token?.text ?? '')) ||
     (code === 'impossible' && (/^\d+(?:\.\d+)?$/.test(token?.text ?? '') || token?.start === 0)));
 const open: ReadonlySet<MisreadCode> = new Set([
   'unknown-verb',

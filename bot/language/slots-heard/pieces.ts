@@ -107,8 +107,8 @@ function numberedAt(tokens: readonly Token[], at: number, { hearing, batches, li
   if (!isPot && !hearing.said.cans.has(typed)) return undefined;
   let to = at + 1;
   while (marks.has(wordIn(tokens[to]))) to += 1;
-  const lettered = isPot ? undefined : canOfComponent(tokens[to], live?.().cans ?? []);
-  if (lettered !== undefined) return { piece: { is: 'can', number: lettered }, to: to + 1 };
+  const lettered = isPot ? undefined : canOfComponent(tokens, to, hearing, live?.().cans ?? []);
+  if (lettered !== undefined) return { piece: { is: 'can', number: lettered.number }, to: lettered.to };
   const value = numberOf(tokens[to]);
   if (value === undefined) return undefined;
   // `mix 2`: of a pot that there is; else it may be an amount. `b 1197`: an amount of B.
@@ -127,12 +127,29 @@ function rankedAt(tokens: readonly Token[], at: number, context: LineContext): F
   return pot && { piece: { is: 'batch', number: pot.number }, to: pot.to };
 }
 
-/** `can A`, where one such stands open. */
-function canOfComponent(letter: Token | undefined, cans: LiveNow['cans']): CanNumber | undefined {
+/** `can A`, `la lata de la parte A`, where one such stands open. */
+function canOfComponent(
+  tokens: readonly Token[],
+  from: number,
+  { labelled, said }: LineContext['hearing'],
+  cans: LiveNow['cans'],
+): { readonly number: CanNumber; readonly to: number } | undefined {
+  const isComponent = (at: number): boolean =>
+    labelled.byFirst.get(plain(tokens[at]))?.some(({ words, of }) => of === 'component' && words.length === 1) === true;
+  let at = from;
+  while (said.light.has(plain(tokens[at])) && !isComponent(at) && at - from < mostBetween) at += 1;
+  if (isComponent(at)) at += 1;
+  else at = from;
+  const letter = tokens[at];
   const named = cans.filter(({ component }) => letter?.kind === 'word' && letter.text.toUpperCase() === component);
   const [only] = named;
-  return named.length === 1 ? only?.number : undefined;
+  return named.length === 1 && only !== undefined ? { number: only.number, to: at + 1 } : undefined;
 }
+
+/** `de la`. */
+const mostBetween = 2;
+
+const plain = (token: Token | undefined): string => withoutAccents(token?.text.toLowerCase() ?? '');
 
 /** `3`, and `3's`, which says that it is. */
 function numberOf(token: Token | undefined): number | undefined {

@@ -2,7 +2,11 @@
 // read so is only ever offered.
 
 import type { Hearing } from '../hearing.ts';
+import { rootOf } from '../sayings/signs.ts';
+import type { Weigher } from '../sayings/weigher.ts';
 import { slipsBetween } from '../suggestions.ts';
+import { saidActs } from '../tongues/said-words.ts';
+import type { SaidMeaning } from '../tongues/sayings-typed.ts';
 import { actRows } from './act-rows.ts';
 import type { Claimed } from './phrases.ts';
 import type { Piece } from './piece.ts';
@@ -54,12 +58,21 @@ function knownFor(word: string, at: number, { said, noSlips, weighed }: Hearing)
       if (known[0] !== word[0] && known.at(-1) !== word.at(-1)) continue;
       // `that old gauge` holds nothing, though what a hold is for may be said in any words.
       if (isPlain && takesAnyWords(known, said)) continue;
+      if (tellsOtherwise(word, known, weighed)) continue;
       const far = slipsBetween(word, known);
       if (far <= most) near.push({ known, far });
     }
   }
   const least = Math.min(...near.map(({ far }) => far));
   return near.flatMap(({ known, far }) => (far === least ? [known] : [])).slice(0, mostWays);
+}
+
+/** `cubierto` is no slip of `abierto`, nor `uncapped` of `capped`: it is a word of its own, for acts that the other one never tells. */
+function tellsOtherwise(word: string, known: string, { speaksFor, isWordOf }: Weigher<SaidMeaning>): boolean {
+  const root = rootOf(known);
+  if (word.length < long || root === rootOf(word)) return false;
+  const told = saidActs.filter((act) => isWordOf(word, act));
+  return told.length > 0 && told.every((act) => speaksFor(root, act) <= 0);
 }
 
 const takesAnyWords = (word: string, { byFirst }: Hearing['said']): boolean =>

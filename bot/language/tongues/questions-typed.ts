@@ -98,6 +98,8 @@ export interface QuestionsTyped {
   readonly ordinals: Readonly<Record<string, number>>;
   /** A reading as it stands, where its word alone would ask what it means: `what's the dew point this morning`. */
   readonly readsNow: RegExp;
+  /** Begins a clause that asks where it stands alone, and tells where an act was told before it: `acabó Kari, ya puede salir`. */
+  readonly tellsToo?: RegExp;
   /** Between what is told first and what is asked then. */
   readonly joinsAsked: RegExp;
   /** What may be wrong with the air: `too damp to start`. */

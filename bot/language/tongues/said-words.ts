@@ -55,6 +55,10 @@ export const isSaidAct = (meaning: string): meaning is SaidAct => all.has(meanin
 export interface RequestSaid {
   readonly said: RegExp;
   readonly verb: string;
+  /** Begins what it is asked for, which is no part of it: `para las seis piezas`. */
+  readonly upTo?: RegExp;
+  /** It orders: what it asks for is taken as it stands. */
+  readonly isOrder?: true;
 }
 
 export type Acts = Readonly<Partial<Record<SaidAct, string>>>;

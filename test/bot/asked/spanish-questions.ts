@@ -18,6 +18,7 @@ export const spanishQuestions: readonly (readonly [line: string, tells: RegExp])
   ['¿qué hago ahora?', /^Qué toca ahora/],
   ['para 2 kilos cuánto lleva de A', /Parte A: 1000 g/],
   ['cuánto tiempo cura a 90', /90/],
+  ['¿a qué temperatura tiene que estar el horno para la 9?', /^Curado: 1 h con la propia pieza a 90/],
   ['humedad maxima de la ficha', /humedad/i],
   ['cuánto puede variar la relación', /A con B/],
   ['¿puedo aplicar flange-7?', /flange-7: aquí nada se opone/],

@@ -237,9 +237,11 @@ export const spanishQuestions: QuestionsTyped = {
   stated:
     /^(?!.*\b(?:que|quien|cual|cuales|cuant[oa]s?|cuando|donde|como|puedo|podemos|se puede|alcanza|hay que)\b).*\d ?(?:°|º|grados|por ciento|%|[cf]\b|gramos?\b|g\b|kg\b|kilos?\b|libras?\b|oz\b|micras\b|mils\b|um\b)|^(?:el |la )?[a-z]* ?(?:esta|estan|anda|andan|estamos|andamos) (?:como )?(?:a|en) \d|^(?:todavia |aun )?no (?:le |la |lo |se )?(?:he|ha|hemos|esta|estan)\b/,
   mayAsk:
-    /\b(?:[a-z]+-\d+|\d+|las|los|la|lo) (?:ya )?(?:puede|pueden|se puede|se pueden|podria|podrian) [a-z]{2,}|^(?:le|les|lo|la|los|las|se lo|se la) (?!ya\b)[a-z]+(?:aron|ieron)\b/,
+    /\b(?:[a-z]+-\d+|\d+|las|los|la|lo) (?:ya )?(?:puede|pueden|se puede|se pueden|podria|podrian) [a-z]{2,}|^(?:le|les|lo|la|los|las|se lo|se la) (?!ya\b)[a-z]+(?:aron|ieron)\b|^(?:ya )?(?:esta|estan|sigue|siguen|queda|quedan) (?!a \d|en \d)/,
   readsNow:
     /^(?:cual es|cuanto es|en cuanto esta|a cuanto esta) (?:el|la) (?:punto de rocio|humedad|diferencial|spread|delta)\b|^(?:que|cual|cuanto).*\b(?:ahora|ahorita|hoy|esta (?:manana|tarde)|aqui|en este momento)$/,
+  tellsToo:
+    /^(?:que (?=(?:ya|aun|todavia|esta|estan|estaba|hay|no|se|la|lo|le) )|asi que )?(?:ya |aun |todavia )*(?:me |nos |le |se )?(?:esta|estan|estaba|sigue|siguen|puede|pueden|hay|tenemos|queda|quedan|alcanza|tiene|llevo)\b/,
   joinsAsked:
     /,? (?:asi que|entonces|pero|conque) (?=(?:que|cuando|como|puedo|se puede|donde|quien|cuanto|cual|dime|sabes|a que hora)\b)|[,;:.!] | [-–—] /g,
   unfitAir:

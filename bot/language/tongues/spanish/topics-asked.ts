@@ -112,6 +112,10 @@ export const spanishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'sheet-cure',
+    said: /\ba (?:que (?:temperatura|calor)|cuantos grados|cuanto)\b.{0,20}\b(?:tiene que|tienen que|debe|deben|ha de|hay que|necesita|deberia)\b.{0,12}\b(?:estar|llegar|subir|alcanzar|poner\w*|meter\w*)\b.{0,30}\b(?:horno|curar\w*|pieza|hornear\w*)\b/,
+  },
+  {
+    asks: 'sheet-cure',
     said: /\bcuanto\b.{0,20}\b(?:hay que|debe|tiene que|se deja|va|dura)?\b.{0,12}\b(?:curar(?:se)?|hornear\w*|curado|cura|curan?)\b|\ba (?:que temperatura|cuantos grados|cuanto)\b.{0,20}\b(?:se cura|se hornea|hay que (?:curar|hornear|poner)|pongo el horno|va el horno|se pone el horno|curo|horneo)\b|\b(?:tiempo|temperatura) de curado\b/,
     notOf: 'part',
   },

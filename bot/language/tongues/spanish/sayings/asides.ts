@@ -55,4 +55,10 @@ export const spanishAsides = `
   qué onda / qué onda bot / qué onda mi bot / qué tal bot / qué hubo / quihubo mi bot / qué pasó mi bot
   a ver si terminamos pronto / a ver si acabamos ya / a ver si salimos temprano / a ver si hoy salimos a la hora / a ver si nos da tiempo
   que se hace tarde / que se nos va el día / que ya se nos hizo tarde / que ya vamos tarde / que hay prisa / y a otra cosa / y a lo siguiente
+  antes de cerrarla / antes de taparla / antes de pintarla / antes de pintarlas / antes de pintar / antes de meterla / antes de meterlas al horno / antes de usarla
+  antes de servir / antes de servirla / antes de mezclar / antes de aplicar / antes de darle la mano / antes de echarle la capa / antes de abrirla / antes de tocarla
+  después de pintarla / después de servir / después de pesar / después de cerrarla / después de limpiarla / nada más sacarla / nada más abrirla / al pasar por ahí
+  cuando pasé / cuando pasé por ahí / cuando lo miré / cuando la miré / cuando fui a verla / cuando llegué / cuando la revisé / al llegar / al pasar / la última vez que miré
+  no os preocupéis / no se preocupen / no te preocupes / que nadie se preocupe / tranquilos / quédense tranquilos / ya podéis estar tranquilos / por eso no hay problema
+  un saludo / saludos a todos / un abrazo / saludos / que tengáis buen día / que tengan buen día / buen turno a todos / feliz turno
 `;

@@ -15,4 +15,10 @@ export const spanishLeadingIn = `
   has de saber que / hay que decir que / puedo decir que / puedo decirte que / me alegra decir que / me alegra avisar que / tengo el gusto de avisar que
   por cierto se me olvidó decir que / ah se me olvidó decir que / ay se me olvidó decirte que / perdón se me olvidó decir que / perdona que no avisé
   para que conste / antes de que se me olvide / antes que se me olvide / por cierto / ya que me acuerdo / para que sepas que / por si preguntas
+  he medido las 2 / he medido los 2 / ya medí las 2 / ya medí los 2 / medí las 2 / medí las 3 / medidas las 2 / acabo de medir las 2 / he leído las 2 / leí las 2
+  ya tomé las 2 / tomé la temperatura a las 2 / les tomé la temperatura a las 2 / acabo de pasar la sonda a las 2 / he pasado la sonda / pasé la sonda
+  acabo de pesar / ya pesé / ya pesé las 2 / he pesado las 2 / pesadas las 2 mezclas / ya pesé los 2 / apunta lo siguiente / anota lo siguiente / toma nota
+  ahí van las lecturas / van las lecturas / van los pesos / ahí van los pesos / aquí van las lecturas / estos son los pesos / estas son las lecturas
+  a ver apunta / una cosa / una cosita / otra cosa / dos cosas / novedades / te cuento / les cuento / os cuento / ahí va / ahí les va / ahí te va
+  con permiso / con su permiso / con tu permiso / buenas tardes a todos / buenos días a todos
 `;

@@ -36,6 +36,7 @@ import { spanishSayingsOfPrep2 } from './prep-2.ts';
 import { spanishSayingsOfRequests } from './requests.ts';
 import { spanishSayingsOfRequests2 } from './requests-2.ts';
 import { spanishSayingsOfRequests3 } from './requests-3.ts';
+import { spanishWholeSentences } from './whole-sentences.ts';
 
 export const spanishSayings: readonly Sayings<SaidMeaning>[] = [
   spanishSayingsOfPots1,
@@ -65,6 +66,7 @@ export const spanishSayings: readonly Sayings<SaidMeaning>[] = [
   spanishSayingsOfNothing,
   spanishSayingsOfNothing2,
   spanishSayingsOfNothing3,
+  spanishWholeSentences,
 ];
 
 /** Of questions, by what they ask. */
