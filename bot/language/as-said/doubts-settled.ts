@@ -2,7 +2,7 @@
 // of grams nobody reads a thousandth. It is only ever offered. Our own judgement, no source.
 
 import type { LineContext } from '../reading.ts';
-import { wordIn } from '../typed/token.ts';
+import { type Token, wordIn } from '../typed/token.ts';
 import { tokenize } from '../typed/tokens.ts';
 import type { Heard } from './heard.ts';
 
@@ -15,13 +15,24 @@ export function doubtsSettled(line: string, { hearing }: LineContext): readonly 
   const tokens = tokenize(line, hearing);
   if (hearing.verbs.has(wordIn(tokens[0]))) return [];
   let [settled, from] = ['', 0];
-  for (const token of tokens) {
-    const meant = token.kind === 'doubt' ? token.couldBe.find(isLikely) : undefined;
+  for (const [at, token] of tokens.entries()) {
+    const meant =
+      token.kind === 'doubt'
+        ? token.couldBe.find(isLikely)
+        : token.kind === 'number' && /^\d{1,2}[.,]\d{3}$/.test(token.text) && isOfLetter(tokens, at)
+          ? token.text.replace(/[.,]/, '')
+          : undefined;
     if (meant === undefined) continue;
     settled += line.slice(from, token.start) + meant;
     from = token.end;
   }
   return from === 0 ? [] : [{ line: settled + line.slice(from), isSure: false }];
+}
+
+/** `1,204 de A`: what is weighed in of a part, where no unit is told, is in grams. */
+function isOfLetter(tokens: readonly Token[], at: number): boolean {
+  const isLetter = (token: Token | undefined): boolean => token?.kind === 'word' && /^[AaBb]$/.test(token.text);
+  return isLetter(tokens[at - 1]) || (wordIn(tokens[at + 1]) === 'of' && isLetter(tokens[at + 2]));
 }
 
 function isLikely(figure: string): boolean {

@@ -217,6 +217,10 @@ function clauseOf(pieces: readonly Piece[], claims: Clause['claims'], isBehindCa
   // `24C and 46 % in here`: what has no act of its own word may be told by its figures.
   const isAir = said.size === 0 ? isOfRoom(pieces) : said.size === 1 && said.has('temp');
   if (isAir && figures.includes('percent')) said.add('air');
+  if (isOfLetter(pieces) && ![...said].some((act) => takesMass(act))) {
+    said.clear();
+    said.add('weigh');
+  }
   // `half a mil dry on 9`: a figure of the film is no touch of it.
   if (said.has('dry') && figures.includes('film')) said.add('film');
   // `4 rolled from 1`: of a can it would be its stirring.
@@ -236,6 +240,19 @@ function whereOfCure(pieces: readonly Piece[]): SaidAct | undefined {
   if (isHot) return 'cure oven';
   return pieces.some(({ is }) => is === 'place') ? 'cure room' : undefined;
 }
+
+/** `de A han salido 1001`: of a part of the product only its weight is told. */
+const isOfLetter = (pieces: readonly Piece[]): boolean =>
+  pieces.some(({ is }) => is === 'letter') &&
+  pieces.some(
+    (piece) => (piece.is === 'number' && piece.value >= lightest) || (piece.is === 'figure' && piece.of === 'mass'),
+  ) &&
+  !pieces.some((piece) => piece.is === 'can' || piece.is === 'parts');
+
+const takesMass = (act: SaidAct): boolean => actRows[act].figures?.some(({ of }) => of === 'mass') === true;
+
+/** Nobody mixes less. Our own figure, no source. */
+export const lightest = 20;
 
 /** A temperature, or a number that is one, and no part that it may be of. */
 function isOfRoom(pieces: readonly Piece[]): boolean {

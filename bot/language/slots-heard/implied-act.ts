@@ -5,7 +5,7 @@ import type { PartPhase } from '../../../core/part/part.ts';
 import type { LineContext } from '../reading.ts';
 import type { SaidAct } from '../tongues/said-words.ts';
 import { verbNamed } from '../verbs-typed.ts';
-import type { Clause } from './clause.ts';
+import { type Clause, lightest } from './clause.ts';
 import { potsWeighed } from './each-its-own.ts';
 import type { Claim } from './phrases.ts';
 import { wordOf } from './piece.ts';
@@ -116,9 +116,6 @@ function isWeighing(pieces: Clause['pieces'], { live }: LineContext): boolean {
     !pieces.some((piece) => piece.is === 'parts' || (piece.is === 'figure' && piece.of !== 'mass'))
   );
 }
-
-/** Nobody mixes less. Our own figure, no source. */
-const lightest = 20;
 
 /** `91 grados`: a number still, in whose degrees the crew reads. */
 const isInDegrees = (pieces: Clause['pieces']): boolean =>

@@ -277,11 +277,16 @@ function isLetter(tokens: readonly Token[], at: number, word: string, context: L
   return (!isAlone || tokens.some(isB)) && isByFigure(tokens, at, context);
 }
 
-/** `A is 1201`, too. */
+/** `A is 1201`, `de A han salido 1001` too. */
 function isByFigure(tokens: readonly Token[], at: number, { hearing }: LineContext): boolean {
   const isFigure = (token: Token | undefined) =>
     token?.kind === 'number' || (token?.kind === 'quantity' && token.quantity.is === 'mass');
   const isOf = wordIn(tokens[at - 1]) !== '';
-  const isLight = hearing.said.light.has(withoutAccents(tokens[at + 1]?.text.toLowerCase() ?? ''));
-  return isFigure(tokens[isLight ? at + 2 : at + 1]) || isFigure(isOf ? tokens[at - 2] : tokens[at - 1]);
+  const isLight = hearing.said.light.has(plain(tokens[at + 1]));
+  if (isFigure(tokens[isLight ? at + 2 : at + 1]) || isFigure(isOf ? tokens[at - 2] : tokens[at - 1])) return true;
+  const next = tokens.slice(at + 1, at + 1 + mostToFigure).findIndex(({ kind }) => kind !== 'word');
+  return tokens[at]?.text === 'A' && isLight && next > 0 && isFigure(tokens[at + 1 + next]);
 }
+
+/** `han salido`, `came out at`. */
+const mostToFigure = 4;

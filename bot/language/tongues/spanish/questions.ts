@@ -52,9 +52,10 @@ export const spanishQuestions: QuestionsTyped = {
   who: /^(?:de |a |con )?quien/,
   somebody: 'alguien',
   asking:
-    /^(?:(?:de|con|a|por|para|en|desde|hasta) )?(?:que|quien(?:es)?|cual(?:es)?|cuando|cuant[oa]s?|donde|adonde|como)\b|^(?:ya |aun |todavia |mero )*(?:me |nos |le |se )?(?:esta|estan|estamos|estoy|sigue|siguen|se puede|se pueden|puedo|podemos|puede|pueden|hay|tenemos|queda|quedan|falta|faltan|alcanza|le falta|le toca|me toca|debo|necesito|tengo que|hace falta|hacen falta|es hora|alguien)\b|^(?:la )?(?:humedad|temperatura|espesor|vida|relacion|proporcion|tiempo)\b(?=.*\b(?:ficha|maxim[oa]|minim[oa]|limite)\b)(?!.*\d)/,
+    /^(?:(?:de|con|a|por|para|en|desde|hasta) )?(?:que(?! (?:la|el|las|los|ya|no|les?|se) )|quien(?:es)?|cual(?:es)?|cuando|cuant[oa]s?|donde|adonde|como)\b|^(?:ya |aun |todavia |mero )*(?:me |nos |le |se )?(?:esta|estan|estamos|estoy|sigue|siguen|se puede|se pueden|puedo|podemos|puede|pueden|hay|tenemos|queda|quedan|falta|faltan|alcanza|le falta|le toca|me toca|debo|necesito|tengo que|hace falta|hacen falta|es hora|alguien)\b|^(?:la )?(?:humedad|temperatura|espesor|vida|relacion|proporcion|tiempo)\b(?=.*\b(?:ficha|maxim[oa]|minim[oa]|limite)\b)(?!.*\d)/,
   asksAtEnd: /\b(?:verdad|o no|o que|cierto|o le falta|o todavia(?: no)?)$/,
-  accented: /(?<!\p{L})(?:qué|quién(?:es)?|cuál(?:es)?|cuándo|cuánt[oa]s?|dónde)(?!\p{L})/u,
+  accented:
+    /(?<!\p{L})(?:qué(?! (?:onda|tal|hubo|pasó)\b[^,.!?]{0,20}[,.!])|quién(?:es)?|cuál(?:es)?|cuándo|cuánt[oa]s?|dónde)(?!\p{L})/u,
   thingFirst:
     /^(?:y |a |de |lo de )?(?:la |el |las |los |al )?[a-z-]*(?: ?\d+)? (?:cuando|cuant[oa]|a que hora|de que|donde|quien)\b|^(?:si|para|con|a|en) (?:[^ ?]+ ){1,6}(?:cuant[oa]s?|cuando|quien|cual|donde|a que hora)\b/,
   mayFirst: /^(?:y )?(?:la |el |las |los )?[a-z-]*(?: ?\d+)? (?:bien|apt[oa]s?|buen[oa]s?|vale|valen) pa(?:ra)?\b/,
@@ -63,7 +64,7 @@ export const spanishQuestions: QuestionsTyped = {
   topics: spanishTopicsAsked,
   given: /\b(\d+(?:[.,]\d+)?) ?(kg|kilos?|g|gramos?|lbs?|libras?|oz|onzas?)?(?: de)? (?:la )?(?:parte )?([ab])\b/,
   leadIns:
-    /^(?:(?:ahora(?= que\b(?! (?:acab|termin|pued|vuelv|lleg|salg|est[ae]\b|regres|se |hay|tenga|venga)))|oye|oiga|oigan|hola|buenas|ey|eh|y|pues|entonces|bueno|a ver|aver|ok|okey|disculpa|perdon|por favor|porfa|una pregunta|pregunta|(?:me )?(?:puedes|puede|podrias|podria) decir(?:me)?|dime|digame|dinos|(?:alguien )?(?:sabe|sabes|saben)(?: alguien| usted)?|no se|nomas dime|nada mas dime|(?:me |nos )?(?:ensena|ensene|muestra|muestre|manda|mande|pasa|pase|saca|saque|echa|avienta|tira|suelta|imprime|imprima|lista(?= de\b))(?:me|nos)?(?! \d)(?! (?:la|el) \d)|(?:me das|me da|dame|deme|danos)(?= (?:el|la|un|una|los|las) (?:resumen|reporte|informe|ficha|hoja|registro|historial|lista|dia))|(?:quisiera|quiero|me gustaria|necesito|dejame|dejeme|dejanos) ver|(?:me |nos )?(?:puedes|puede|podrias|podria) (?:ensenar|mostrar|mandar|pasar|sacar)(?:me|nos)?|jefe|jefa|compa|guey|wey|chicos|gente|quiero saber|queria saber|necesito saber)[ ,.:;!-]+)+/,
+    /^(?:(?:que (?:onda|tal|hubo|paso)\b[^,.!?]{0,20}(?=[,.!])|ahora(?= que\b(?! (?:acab|termin|pued|vuelv|lleg|salg|est[ae]\b|regres|se |hay|tenga|venga)))|oye|oiga|oigan|hola|buenas|ey|eh|y|pues|entonces|bueno|a ver|aver|ok|okey|disculpa|perdon|por favor|porfa|una pregunta|pregunta|(?:me )?(?:puedes|puede|podrias|podria) decir(?:me)?|dime|digame|dinos|(?:alguien )?(?:sabe|sabes|saben)(?: alguien| usted)?|no se|nomas dime|nada mas dime|(?:me |nos )?(?:ensena|ensene|muestra|muestre|manda|mande|pasa|pase|saca|saque|echa|avienta|tira|suelta|imprime|imprima|lista(?= de\b))(?:me|nos)?(?! \d)(?! (?:la|el) \d)|(?:me das|me da|dame|deme|danos)(?= (?:el|la|un|una|los|las) (?:resumen|reporte|informe|ficha|hoja|registro|historial|lista|dia))|(?:quisiera|quiero|me gustaria|necesito|dejame|dejeme|dejanos) ver|(?:me |nos )?(?:puedes|puede|podrias|podria) (?:ensenar|mostrar|mandar|pasar|sacar)(?:me|nos)?|jefe|jefa|compa|guey|wey|chicos|gente|quiero saber|queria saber|necesito saber)[ ,.:;!-]+)+/,
   others:
     /^(?:por ?que\b|porque\b|xq\b|pq\b|como (?:se|hago|hacemos|puedo|lo)\b|que (?:es|significa|quiere decir)\b(?! lo (?:siguiente|proximo|primero|que (?:suena|sigue|toca|viene|falta)))|(?:me |nos )?(?:puedes|podrias|podeis|pueden)\b|(?:me|nos) (?:puede|podria)\b)/,
   modal: /^(?:puede|pueden)\b(?= \d)/,
@@ -148,7 +149,7 @@ export const spanishQuestions: QuestionsTyped = {
     },
     {
       asks: 'who-did',
-      said: /(?:de |con )?quien\b|que (?:espesor|relacion|proporcion)\b|cuantos (?:somos|hay|estan|son) en la cabina|quien(?:es)?\b|(?:cuando|kuando|a que hora) (?:se )?(?:fue|lei(?:mos|ste)?|leyo|leyeron|[a-z]+(?:aron|amos|imos|ieron)|(?!(?:saco|meto|pinto|filtro|mezclo|aplico|uso|puedo|tengo|debo|abro|suelto|libero|paro|hago)\b)[a-z]+(?:o|io)\b|ha|han|hemos)\b|hace cuanto|cuanto hace|alguien (?:ha |han |hemos )?[a-z]+(?:ado|ido|o|io)\b|(?:que|q) hizo\b|hay alguien (?:en|con)\b/,
+      said: /(?:de |con )?quien\b|que (?:espesor|relacion|proporcion)\b|cuantos (?:somos|hay|estan|son) en la cabina|quien(?:es)?\b|(?:cuando|kuando|a que hora) (?:se |le |les |la |lo )?(?:fue|lei(?:mos|ste)?|leyo|leyeron|[a-z]+(?:aron|amos|imos|ieron)|(?!(?:saco|meto|pinto|filtro|mezclo|aplico|uso|puedo|tengo|debo|abro|suelto|libero|paro|hago)\b)[a-z]+(?:o|io)\b|ha|han|hemos)\b|hace cuanto|cuanto hace|alguien (?:ha |han |hemos )?[a-z]+(?:ado|ido|o|io)\b|(?:que|q) hizo\b|hay alguien (?:en|con)\b/,
     },
     {
       asks: 'where-is',
@@ -237,7 +238,7 @@ export const spanishQuestions: QuestionsTyped = {
   stated:
     /^(?!.*\b(?:que|quien|cual|cuales|cuant[oa]s?|cuando|donde|como|puedo|podemos|se puede|alcanza|hay que)\b).*\d ?(?:°|º|grados|por ciento|%|[cf]\b|gramos?\b|g\b|kg\b|kilos?\b|libras?\b|oz\b|micras\b|mils\b|um\b)|^(?:el |la )?[a-z]* ?(?:esta|estan|anda|andan|estamos|andamos) (?:como )?(?:a|en) \d|^(?:todavia |aun )?no (?:le |la |lo |se )?(?:he|ha|hemos|esta|estan)\b/,
   mayAsk:
-    /\b(?:[a-z]+-\d+|\d+|las|los|la|lo) (?:ya )?(?:puede|pueden|se puede|se pueden|podria|podrian) [a-z]{2,}|^(?:le|les|lo|la|los|las|se lo|se la) (?!ya\b)[a-z]+(?:aron|ieron)\b|^(?:ya )?(?:esta|estan|sigue|siguen|queda|quedan) (?!a \d|en \d)/,
+    /\b(?:[a-z]+-\d+|\d+|las|los|la|lo) (?:ya )?(?:puede|pueden|se puede|se pueden|podria|podrian) [a-z]{2,}|^(?:le|les|lo|la|los|las|se lo|se la) (?!ya\b)[a-z]+(?:aron|ieron)\b|^(?:ya )?(?:esta|estan|sigue|siguen|queda|quedan) (?!.*\d ?(?:°|º|grados|por ciento|%|[cf]\b))/,
   readsNow:
     /^(?:cual es|cuanto es|en cuanto esta|a cuanto esta) (?:el|la) (?:punto de rocio|humedad|diferencial|spread|delta)\b|^(?:que|cual|cuanto).*\b(?:ahora|ahorita|hoy|esta (?:manana|tarde)|aqui|en este momento)$/,
   tellsToo:

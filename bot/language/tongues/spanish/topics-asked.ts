@@ -48,7 +48,7 @@ export const spanishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'enough',
-    said: /\b(?:alcanza|llega|hay suficiente|suficiente|basta|da)\b.{0,16}\b(?:para|pa|con)\b.{0,16}(?:\d|\b(?:piezas?|mas|demas|resto|todas|las)\b)|\b(?:para |pa )cuantas (?:piezas )?(?:mas )?(?:alcanza|da|llega|me da|nos da)\b|\bcuantas (?:piezas )?(?:mas )?(?:puedo|podemos|salen|saco|alcanzo)\b/,
+    said: /\b(?:alcanza|llega|hay suficiente|suficiente|bastante|basta|da)\b.{0,16}\b(?:para|pa|con)\b.{0,16}(?:\d|\b(?:piezas?|mas|demas|resto|todas|las)\b)|\b(?:para |pa )cuantas (?:piezas )?(?:mas )?(?:alcanza|da|llega|me da|nos da)\b|\bcuantas (?:piezas )?(?:mas )?(?:puedo|podemos|salen|saco|alcanzo)\b/,
   },
   {
     asks: 'sheet-recoat',

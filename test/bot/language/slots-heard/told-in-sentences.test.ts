@@ -71,6 +71,31 @@ it.each([
   expect(told(line)[0]).toBe(act);
 });
 
+it.each([
+  ['de A han salido 1001 y de B 998, mezcla 2', 'weigh 2 1001g 998g'],
+  ['la báscula dio 1.204 de A y 1.199 de B en la mezcla 2', 'weigh 2 1204g 1199g'],
+])('given %s, then what came out is a weight, and no part of an oven', (line, act) => {
+  expect(told(line)[0]).toBe(act);
+});
+
+it('given argon at hand as a lid comes off, then no gas was put', () => {
+  expect(told('destapé el bote 5 con el argón a la mano')).toEqual(['lid 5 gas']);
+});
+
+it.each(['se me hace que la 7 ya secó', 'yo diría que la 7 está seca', 'la 7 ya secó, si no me equivoco'])(
+  'given %s, which is no more than thought, then nothing is recorded',
+  (line) => {
+    expect(['misread', 'question']).toContain(readLine(line, taller).kind);
+  },
+);
+
+it.each([
+  ['qué onda compa, la 8 ya anda en 93C', 'temp brida-8 93C'],
+  ['oye, que la 7 ya está seca', 'dry brida-7'],
+])('given %s, which asks nothing, then it is told', (line, act) => {
+  expect(told(line)[0]).toBe(act);
+});
+
 it('given a pot and its weights dictated in one breath, then no number runs into the other', () => {
   expect(told('mezcla dos seiscientos dos gramos de a y quinientos noventa y ocho de b')).toEqual([
     'weigh 2 602 gramos 598gramos',

@@ -115,4 +115,17 @@ export const spanishWholeSentences: Sayings<SaidMeaning> = {
     mañana nos traen las cubetas / la semana que viene llega el gas / el lunes vienen a mirar el extractor / luego limpiaré la pistola / después del café lavo la pistola
     la 4 sigue en el horno / la 4 sigue dentro / la 4 sigue fresca / sigue pegando la 4 / la 4 sigue sin secar / la 4 sigue húmeda
   `,
+  catch: `
+    han caído 34 gramos en la bandeja / cayeron 28 g a la bandeja de la mezcla 1 / en la bandeja hay 41 gramos de la mezcla 1 / se juntaron 37 g en la bandeja
+    recogidos 45 g de la bandeja de la mezcla 1 / de la bandeja he sacado 33 gramos / lo que escurrió son 38 g / escurrieron 42 gramos a la charola
+    quedaron 29 g en la charola de la mezcla 1 / saqué 36 g de la charola, vuelven a la mezcla 1
+  `,
+  'flush gun': `
+    he lavado la pistola con acetona y después con isopropílico / lavé la pistola, primero acetona y luego isopropílico / la pistola la he enjuagado con acetona
+    pistola lavada con acetona y al final con alcohol / le pasé acetona a la pistola y luego alcohol / ya quedó lavada la pistola con acetona
+  `,
+  stop: `
+    el agitador de la mezcla 1 lo he parado ya / ya le apagué a la mezcla 1 / la mezcla 1 ya no se agita, lo paré / he dejado de agitar la mezcla 1
+    le apagué al mezclador de la mezcla 1 / la mezcla 1 está parada / he quitado el agitador de la mezcla 1 / ya paré de batir la mezcla 1
+  `,
 };
