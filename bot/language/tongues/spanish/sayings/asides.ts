@@ -61,4 +61,5 @@ export const spanishAsides = `
   cuando pasé / cuando pasé por ahí / cuando lo miré / cuando la miré / cuando fui a verla / cuando llegué / cuando la revisé / al llegar / al pasar / la última vez que miré
   no os preocupéis / no se preocupen / no te preocupes / que nadie se preocupe / tranquilos / quédense tranquilos / ya podéis estar tranquilos / por eso no hay problema
   un saludo / saludos a todos / un abrazo / saludos / que tengáis buen día / que tengan buen día / buen turno a todos / feliz turno
+  que se nos está haciendo tarde / que se nos hace de noche / que ya se hace tarde / que se nos hace tardísimo / que se nos va la mañana / que se nos echa la hora encima
 `;

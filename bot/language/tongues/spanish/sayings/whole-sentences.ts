@@ -37,7 +37,7 @@ export const spanishWholeSentences: Sayings<SaidMeaning> = {
     acabo de retirar del horno la pieza 4 / he retirado la pieza 4 del horno / retiré la 4 del horno / ya retiramos del horno las 2 / la 4 la he retirado ya
     retirada del horno la 4 / del horno ha salido ya la 4 / del horno he quitado la 4 / quité la 4 del horno y la dejé en la mesa / la 4 la saqué hace rato
     la pieza 4 ya la tengo sobre la mesa, fuera del horno / he dejado la 4 enfriando fuera / la 4 ya se está enfriando en la mesa
-    bajé la 4 del horno / ya no está en el horno la 4 / la 4 ya no está dentro del horno / desocupé el horno / vacié el horno / el horno ha quedado vacío
+    bajé la 4 del horno / ya no está en el horno la 4 / la 4 ya no está dentro del horno / el horno ya lo desocupé / ya nada se cura en el horno / el horno ha quedado vacío
   `,
   'cure oven': `
     al horno ha ido la 4 / en el horno, a 90 grados, he dejado la 4 / dentro del horno está ya la 4, a 90 / la 4 la he dejado dentro a 90 grados
