@@ -2,7 +2,7 @@
 
 import type { ListTable } from '../parts-said/list-table.ts';
 import type { ManySaid } from '../parts-said/many-said.ts';
-import type { Clause } from './clause.ts';
+import type { Claim } from './phrases.ts';
 import { type Piece, wordOf } from './piece.ts';
 
 export interface ManyIn extends ManySaid {
@@ -13,7 +13,12 @@ export interface ManyIn extends ManySaid {
 /** More than a rack holds is no count. */
 const mostCounted = 60;
 
-export function manyIn({ pieces, claims }: Pick<Clause, 'pieces' | 'claims'>, lists: ListTable): ManyIn | undefined {
+interface Told {
+  readonly pieces: readonly Piece[];
+  readonly claims: readonly (Claim | undefined)[];
+}
+
+export function manyIn({ pieces, claims }: Told, lists: ListTable): ManyIn | undefined {
   const counts = (piece: Piece | undefined): piece is Extract<Piece, { is: 'number' }> =>
     piece?.is === 'number' && !piece.isDegrees && /^\d{1,2}$/.test(piece.text) && piece.value <= mostCounted;
   for (const [at, claim] of claims.entries()) {
@@ -48,7 +53,7 @@ export function manyIn({ pieces, claims }: Pick<Clause, 'pieces' | 'claims'>, li
 const isOfThem = (behind: readonly Piece[], { ofThem }: ListTable): boolean =>
   ofThem.some((phrase) => phrase.every((word, i) => wordOf(behind[i]) === word));
 
-function lastOf(claims: Clause['claims'], at: number): number {
+function lastOf(claims: Told['claims'], at: number): number {
   let last = at;
   while (claims[last + 1] === claims[at]) last += 1;
   return last;
