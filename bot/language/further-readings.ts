@@ -1,16 +1,16 @@
 // The readings that a line goes to which the strict reader cannot read, in their order: the first that understands it counts.
 
-import { known } from '../../core/known.ts';
 import { actsInTurn } from './acts-in-turn.ts';
-import { asSaid, type Plainly, plainlySaid } from './as-said/as-said.ts';
-import type { Heard } from './as-said/heard.ts';
+import { asSaid, plainlySaid } from './as-said/as-said.ts';
 import { askedInWords, askedMostly, askedOutright, namedAlone } from './asked/asked.ts';
 import { askedFor, askedForPlainly } from './asked-for/asked-for.ts';
+import { type InFigures, inFigures, inFirstFigures, unlisted } from './in-figures.ts';
 import { labelSaid } from './labels/label-said.ts';
-import { actsJoint, linesApart } from './lines-apart.ts';
+import { linesApart } from './lines-apart.ts';
 import { partTold } from './parts-in/part-told.ts';
 import { partsCameIn } from './parts-in/parts-came-in.ts';
 import type { LineContext } from './reading.ts';
+import { requestedMostly, requestedOf, strictlyTold } from './requested.ts';
 import { actsApart } from './said-of-last/acts-apart.ts';
 import { bareAnswer } from './said-of-last/bare-answer.ts';
 import { correction, nothingToPutRight } from './said-of-last/correction.ts';
@@ -20,97 +20,13 @@ import { sameFor } from './said-of-last/same-for.ts';
 import { withoutAsides } from './sayings/asides.ts';
 import { actOfLine, likeliestActs, likeliestBeside, shareOf } from './sayings/likeliest.ts';
 import { mixOrdered } from './sayings/mix-ordered.ts';
+import { turnedRound, withoutReason } from './sayings/reason-apart.ts';
 import { actRows } from './slots-heard/act-rows.ts';
 import { onlyAsksOrDenies, slotsHeard } from './slots-heard/slots-heard.ts';
 import { isSaidAct } from './tongues/said-words.ts';
 import { withoutAccents } from './typed/without-accents.ts';
-import { asTaps, type Strictly, type Understands, type Understood } from './understood.ts';
+import { asTaps, type Strictly, type Understood } from './understood.ts';
 import { numberOfPart } from './verb-and-number.ts';
-
-/** A reading that may want the line in figures, which is put so once for all of them. */
-type InFigures = (
-  ...[line, context, strictly, plainly]: [...Parameters<Understands>, Plainly]
-) => Understood | undefined;
-
-/** Each way to say the line in figures goes on: what is sure stays so only where the line has one such way. */
-const inFigures =
-  (reading: Understands, put: (each: Heard) => Heard = (each) => each): InFigures =>
-  (_, context, strictly, plainly) => {
-    const heard = plainly().map(put);
-    const found = heard.flatMap((each) => {
-      const made = reading(each.line, context, strictly);
-      return made === undefined ? [] : [made];
-    });
-    const [first] = found;
-    if (first === undefined) return undefined;
-    if (first.is !== 'likely' && found.length === 1 && heard[0]?.isSure === true) return first;
-    const taps = found.map(asTaps);
-    const [untaken] = taps.flatMap((each) => (each.untaken === undefined ? [] : [each.untaken]));
-    return { is: 'likely', lines: [...new Set(taps.flatMap(({ lines }) => lines))], ...known({ untaken }) };
-  };
-
-const unlisted = ({ line, isSure, unlisted: before = line }: Heard): Heard => ({ line: before, isSure });
-
-/** A question records nothing: it is asked in the first figures that it can be put in. */
-const inFirstFigures =
-  (reading: Understands): InFigures =>
-  (line, context, strictly, plainly) =>
-    reading(plainly()[0]?.line ?? line, context, strictly);
-
-/** `me preparas 3 kilos?`, `puedes apuntar superficie 21 grados`: what it asks to be noted is a tap; `prepara 3 kilos` is an order. */
-const requested: Understands = (line, context, strictly) => {
-  const alone = requestAt(line, context, strictly);
-  if (alone !== undefined) return alone;
-  // `23 grados, 47 de humedad y quiero kilo y medio`: what is told first is told.
-  for (const { 0: joint, index } of line.matchAll(/[,;.]+ (?:[a-z] )?| [a-z] /gi)) {
-    const asked = requestAt(line.slice(index + joint.length), context, strictly);
-    if (asked === undefined) continue;
-    const told = line.slice(0, index);
-    const before = strictlyTold(told, strictly) ?? readFurther(told, context, strictly, plainlySaid(told, context));
-    return before === undefined ? undefined : bothDone(before, asked, strictly);
-  }
-  return undefined;
-};
-
-function bothDone(before: Understood, asked: Understood, strictly: Strictly): Understood | undefined {
-  if (before.is === 'sure' && asked.is === 'sure' && isDone(before.line, strictly))
-    return { is: 'several', lines: [before.line, asked.line] };
-  const ways = asTaps(before).lines.filter((way) => isDone(way, strictly));
-  const each = ways.flatMap((way) => asTaps(asked).lines.map((request) => `${way}${actsJoint}${request}`));
-  return each.length === 0 ? undefined : { is: 'likely', lines: [...new Set(each)].slice(0, mostWays) };
-}
-
-const isDone = (way: string, strictly: Strictly): boolean =>
-  linesApart(way).every((each) => strictly(each).kind === 'command');
-
-/** Three are shown. */
-const mostWays = 3;
-
-function requestAt(line: string, context: LineContext, strictly: Strictly): Understood | undefined {
-  const typed = withoutAccents(line.toLowerCase()).replace(/^¿/, '');
-  for (const { said, verb, upTo, isOrder } of context.hearing.said.requests) {
-    const asked = said.exec(typed);
-    if (asked === null) continue;
-    const behind = line.replace(/^¿/, '').slice(asked[0].length);
-    const cut = upTo === undefined ? -1 : typed.slice(asked[0].length).search(upTo);
-    const rests = [...(cut < 0 ? [] : [behind.slice(0, cut)]), behind].map(
-      (each) => verb + each.replace(/[?!. ]+$/, ''),
-    );
-    for (const rest of new Set(rests)) {
-      const taken = strictlyTold(rest, strictly) ?? toldOf(rest, context, strictly);
-      if (taken !== undefined && linesOf(taken).every((each) => linesApart(each).length === 1))
-        return isOrder === true ? taken : asTaps(taken);
-    }
-  }
-  return undefined;
-}
-
-const linesOf = (found: Understood): readonly string[] => asTaps(found).lines;
-
-const toldOf: Understands = (rest, context, strictly) => {
-  const plainly = plainlySaid(rest, context);
-  return asSaid(rest, context, strictly, plainly) ?? inFigures(slotsHeard)(rest, context, strictly, plainly);
-};
 
 /** `por qué no puedo pintar la 8` takes nothing back, though it holds a no. Figures in words are put so where they have one way. */
 const corrected: InFigures = (line, context, strictly, plainly) => {
@@ -140,10 +56,11 @@ const further: readonly InFigures[] = [
   actsApart,
   labelSaid,
   inFigures(partTold, unlisted),
-  requested,
+  requestedOf(toldFirst),
   corrected,
   inFigures(sameFor),
   asksToMix,
+  requestedMostly,
   askedForPlainly,
   inFirstFigures(askedInWords),
   bareAnswer,
@@ -178,16 +95,28 @@ export function understood(line: string, context: LineContext, strictly: Strictl
 
 function toldWithoutAsides(...[line, context, strictly, plainly]: Parameters<InFigures>): Understood | undefined {
   const [plain, otherwise] = plainly();
-  const told = plain === undefined || otherwise !== undefined ? undefined : withoutAsides(plain.line, context);
+  if (plain === undefined || otherwise !== undefined) return undefined;
+  const without = withoutReason(plain.line, context);
+  const bare = withoutAsides(without?.line ?? plain.line, context) ?? without?.line;
+  const told = turnedRound(bare ?? plain.line, context) ?? bare;
   // `81, los guantes`: what is said beside it may tell that it puts something right.
   if (told === undefined || corrected(line, context, strictly, plainly) !== undefined) return undefined;
-  const found = strictlyTold(told, strictly) ?? readFurther(told, context, strictly, plainlySaid(told, context));
-  return found === undefined || plain?.isSure === true ? found : asTaps(found);
+  const found = toldFirst(told, context, strictly);
+  if (found === undefined || (without !== undefined && takesReason(found))) return undefined;
+  const isSure = plain.isSure && without?.isNamed !== true;
+  return isSure || isOnlyAsked(found, strictly) ? found : asTaps(found);
 }
 
-function strictlyTold(told: string, strictly: Strictly): Understood | undefined {
-  const came = strictly(told);
-  return came.kind === 'command' ? { is: 'sure', line: told } : undefined;
+/** `hold 9 because of the runs`: the reason is told with it. */
+const takesReason = (found: Understood): boolean =>
+  asTaps(found)
+    .lines.flatMap(linesApart)
+    .map(actOfLine)
+    .some((act) => isSaidAct(act) && actRows[act].takes?.includes('reason') === true);
+
+/** What is told ahead of a request. */
+function toldFirst(told: string, context: LineContext, strictly: Strictly): Understood | undefined {
+  return strictlyTold(told, strictly) ?? readFurther(told, context, strictly, plainlySaid(told, context));
 }
 
 function readFurther(...[line, context, strictly, plainly]: Parameters<InFigures>): Understood | undefined {

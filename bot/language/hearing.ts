@@ -4,6 +4,7 @@ import { type SettingName, settingNames } from '../../core/settings.ts';
 import { type CryTable, cryTableOf } from './cry-words.ts';
 import { type HelpGroup, helpGroups } from './help-groups.ts';
 import { type PartColumn, partColumns } from './parts-in/part-column-names.ts';
+import { type ReasonTable, reasonTableOf } from './sayings/reason-table.ts';
 import { type Tables, tablesOf } from './tables-heard.ts';
 import type { TimesTyped, Typed } from './tongues/typed.ts';
 import { type Spellings, spellingsOf } from './typed/units-typed.ts';
@@ -54,6 +55,8 @@ export interface Hearing extends Numbers, Tables {
   readonly columns: ReadonlyMap<string, PartColumn>;
   /** All that there are, heard together: what a name may be does not hang on who speaks. */
   readonly every: Hearing;
+  /** What a clause begins with that says why. */
+  readonly reasons: ReasonTable;
   /** Of all that there are: whoever needs help is heard. */
   readonly cries: CryTable;
 }
@@ -92,11 +95,7 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     units: spellingsOf(tongues.map(({ units }) => units)),
     times: tongues.map(({ times }) => times).filter(({ atHour, atOne, atNoon }) => atHour ?? atOne ?? atNoon),
     ...numbersOf(tongues),
-    labels: new Map(
-      tongues.flatMap(({ slots }) =>
-        Object.entries(slots).map(([name, label]) => [withoutAccents(label), name] as const),
-      ),
-    ),
+    labels: labelsOf(tongues),
     helpGroups: helpGroupsOf(tongues),
     settings: settingsOf(tongues),
     languages: new Map([
@@ -143,9 +142,17 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     get every() {
       return all ?? this;
     },
+    reasons: all?.reasons ?? reasonTableOf(tongues),
     cries: all?.cries ?? cryTableOf(tongues, verbs),
   };
 }
+
+const labelsOf = (tongues: readonly Typed[]): Hearing['labels'] =>
+  new Map(
+    tongues.flatMap(({ slots }) =>
+      Object.entries(slots).map(([name, label]) => [withoutAccents(label), name] as const),
+    ),
+  );
 
 const settingsOf = (tongues: readonly Typed[]): Hearing['settings'] =>
   new Map(

@@ -3,6 +3,7 @@
 import { meaningOf } from '../hearing.ts';
 import { partsKnown } from '../parts-said/parts-known.ts';
 import type { Unit } from '../typed/units-typed.ts';
+import { isMark, isOfParts } from './marks.ts';
 import { figureAt, type TimeAt, type TimeLine } from './time-line.ts';
 import { lengthOf, longestAt } from './words.ts';
 
@@ -23,6 +24,9 @@ export function durationSaid(line: TimeLine, at: number): TimeAt | undefined {
   // `filter 12 back` may be of the back; `20 ago` is of the clock.
   const isAgo = before !== undefined || meaningOf(behind ?? '', line.context.hearing) === 'ago';
   const ago = `${span.minutes}min ago`;
+  // `holding impeller nine back`
+  const named = said[at - 1]?.word ?? '';
+  if (!isAgo && !span.hasUnit && (isOfParts(named, line.context) || isMark(named, line.context))) return undefined;
   // `keeping 9 back`, a part.
   const mayBePart = !isAgo && !span.hasUnit && partsKnown(line.context.parts).numbers.has(span.minutes);
   const typed = said.slice(at, to).map(({ text }) => text);

@@ -8,6 +8,7 @@ import type { Unit } from '../typed/units-typed.ts';
 import { notAfterSpace } from '../typed/units-typed.ts';
 import type { Heard } from './heard.ts';
 import { withLettersApart } from './letters-apart.ts';
+import { isManyToDo } from './many-to-do.ts';
 import { isMark, isOfParts } from './marks.ts';
 import { cuts, mostWays, type NumberInRun, ofNamed } from './number-run.ts';
 import { digitSaid, isNumberWord, type NumberSaid, numberSaid, partBefore, partMore } from './number-words.ts';
@@ -163,6 +164,8 @@ function soundsLikeAt({ said, words, context }: Line, at: number): NumberSaid | 
   const value = Object.hasOwn(words.soundsLike, word) ? words.soundsLike[word] : undefined;
   const next = said[at + 1];
   if (value === undefined) return undefined;
+  // `six impellers to do`: only of one a number stands behind its name, or several are listed.
+  if (isManyToDo(said, at, words, context)) return undefined;
   // `for three brackets`: before a number it is none.
   if (context.hearing.said.lasting.has(word) && numberAt({ said, words, context }, at + 1)) return undefined;
   if (next === undefined)

@@ -20,7 +20,7 @@ const withIs = /^(\p{L}+)['’]s$/u;
 export function wordsOf(line: string, isWord: (word: string) => boolean = () => false): readonly Said[] {
   return [...line.matchAll(shape)].flatMap(({ 0: chunk, index: start }) => {
     if (chunk.startsWith('"')) return [{ text: chunk, start, end: start + chunk.length, word: chunk, comma: false }];
-    const text = chunk.replace(/(?<=.)[,;:.!]+$/, '');
+    const text = chunk.replace(/(?<=.)[,;:.!?]+$/, '');
     const word = withoutAccents(text.toLowerCase());
     const end = start + text.length;
     const comma = chunk.endsWith(',');

@@ -53,6 +53,10 @@ function tellsAnAct(line: string, context: LineContext): boolean {
   return isTold && shareOfAsking(line, context) < hardlyAsks;
 }
 
+/** `the pump housing got its coat from batch 1`; what names no part may still ask, as `got enough A for 2 kilos`. */
+const tellsOfPart = (line: string, context: LineContext): boolean =>
+  tellsAnAct(line, context) && (piecesOf(line, context) ?? []).some(({ is }) => is === 'parts');
+
 const clearlyTells = 0.93;
 const hardlyAsks = 0.02;
 
@@ -79,7 +83,7 @@ const askedByWords =
   (shareOf: typeof shareOfAsking, least: number): Understands =>
   (line, context) => {
     if (line.length > longestQuestion || line.split(' ').length < fewestWords) return undefined;
-    if (shareOf(line, context) < least) return undefined;
+    if (shareOf(line, context) < least || tellsOfPart(line, context)) return undefined;
     const read = readIn(line, context);
     if (read.some(({ questions, asking }) => questions.others.test(asking.asked))) return undefined;
     const strict = likeliestAsked(line, undefined, read, context);

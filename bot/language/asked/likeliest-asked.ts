@@ -44,7 +44,11 @@ export function likeliestAsked(
   const heard = heardIn(read, context);
   if (heard === undefined) return found;
   if (found !== undefined)
-    return (shareOfAsking(line, context) < leastAsking ? undefined : lineFor(asked[0], heard, context)) ?? found;
+    return (
+      (shareOfAsking(line, context) + shareOfShowing(line, found, context) < leastAsking
+        ? undefined
+        : lineFor(asked[0], heard, context)) ?? found
+    );
   const isClear = heard.asking.isMarked || (asked[0]?.share ?? 0) >= leastInstead;
   if (!isClear && shareOfAsking(line, context) < leastUnmarked) return undefined;
   for (const each of asked) {
@@ -61,6 +65,10 @@ export const shareOfAsking = (line: string, { hearing }: LineContext): number =>
 /** The same with each question by itself: where its words are of one, hardly a line that tells an act has as much. */
 export const shareOfQuestions = (line: string, { hearing }: LineContext): number =>
   hearing.saidOrAsked.weigh(line).reduce((sum, { meaning, share }) => (isAsks(meaning) ? sum + share : sum), 0);
+
+/** `I need to see what we have in stock`, where what was found names nothing: what is to be shown is asked. */
+const shareOfShowing = (line: string, found: string, { hearing: { weighed } }: LineContext): number =>
+  found !== 'how-long' ? 0 : weighed.shareOf(line, 'now', 'card', 'find');
 
 const leastFor = (meaning: AskedMeaning, { things, places, act }: Said): number =>
   general.has(meaning) && things.length + places.length === 0 && act === undefined ? leastInstead : leastShare;

@@ -3,8 +3,10 @@
 
 import type { PartName } from '../../../core/ids.ts';
 import { isMark } from '../as-said/marks.ts';
+import { mayNamePart } from '../names-typed.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import { articlesFrom, isOfParts, numbersListed, wholeAt } from './numbers-listed.ts';
+import { oneOf } from './one-of-many.ts';
 import type { PartsAt, PartsInLine } from './parts-in-line.ts';
 
 export function numbersOfOneFamily(line: PartsInLine, token: number, at: number): PartsAt | undefined {
@@ -52,10 +54,20 @@ function inARow(line: PartsInLine, from: number): PartsAt | undefined {
 
 const fewestInARow = 3;
 
-/** `batch 1 and 2` */
+/** `batch 1 and 2`; `valves 1 to 4`, where no part here is called so. */
 function isOfAnother({ tokens, context }: PartsInLine, token: number): boolean {
   const before = tokens[token - 1];
-  return before !== undefined && isMark(withoutAccents(before.text.toLowerCase()), context);
+  if (before === undefined) return false;
+  const word = withoutAccents(before.text.toLowerCase());
+  return isMark(word, context) || (before.kind === 'word' && isOfOthers(word, context));
+}
+
+function isOfOthers(word: string, context: PartsInLine['context']): boolean {
+  const { said } = context.hearing;
+  const one = oneOf(word, context);
+  if (one === word || said.byFirst.has(word) || said.light.has(word)) return false;
+  const isNoun = said.lists.nouns.has(one) || (mayNamePart(word, context.hearing) && mayNamePart(one, context.hearing));
+  return isNoun && !said.lists.ones.has(word);
 }
 
 function ofOneFamily(numbers: readonly number[], { known }: PartsInLine): readonly PartName[] | undefined {

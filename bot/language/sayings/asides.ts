@@ -71,12 +71,13 @@ const isIntended = (line: string, { said }: LineContext['hearing']): boolean =>
     said,
   ).length > 0;
 
+/** A question keeps its mark. */
 const joint = /[\s,;:.!–-]+$/u;
 
 /** Words in front of which a line may be parted: a mark stands there, or an aside begins so. */
 function startsOfEnds(line: string, { hearing }: LineContext) {
   return [...line.matchAll(/[\p{L}\d]\S*/gu)].flatMap(({ 0: word, index: at }) => {
-    const isMarked = /[,;:.!–-]\s*$/u.test(line.slice(0, at));
+    const isMarked = /[,;:.!?–-]\s*$/u.test(line.slice(0, at));
     return isMarked || hearing.asidesBegin.has(rootsOf(word)[0] ?? '') ? [{ at, isMarked }] : [];
   });
 }

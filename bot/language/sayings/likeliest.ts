@@ -3,7 +3,7 @@
 
 import { actsJoint, linesApart } from '../lines-apart.ts';
 import type { LineContext } from '../reading.ts';
-import { actRows } from '../slots-heard/act-rows.ts';
+import { actRows, strongerThan } from '../slots-heard/act-rows.ts';
 import type { Clause } from '../slots-heard/clause.ts';
 import { type Composed, composed } from '../slots-heard/compose.ts';
 import { fits } from '../slots-heard/fits.ts';
@@ -180,7 +180,16 @@ const isCertain = ({ act, one, isFit }: Made, pieces: readonly Piece[], { claims
   (act !== 'coat' || pieces.some(({ is }) => is === 'batch')) &&
   one.isSure &&
   !neverTaken.has(act) &&
+  !tellsMore(act, pieces, claims) &&
   !claims.some((claim) => claim !== undefined && unsaid.has(claim.is));
+
+/** `..., and I have started the stirrer`: what is told behind a mark is an act of its own. */
+function tellsMore(act: SaidAct, pieces: readonly Piece[], claims: Claimed['claims']): boolean {
+  const from = pieces.findIndex(({ isBreak }) => isBreak) + 1;
+  const others = claims.flatMap((claim, i) => (i >= from && claim?.is === 'act' ? [claim.act] : []));
+  const isOwn = (other: SaidAct): boolean => other === act || strongerThan[act]?.includes(other) === true;
+  return from > 0 && others.filter((other) => !isOwn(other)).length >= fewestSigns;
+}
 
 /** One word alone may be of anything. */
 const fewestSigns = 2;

@@ -86,7 +86,7 @@ function goesOn(last: Clause, clause: Clause): boolean {
   if (tellsOther(last, clause)) return false;
   if (clause.acts.length === 0) return !isItsOwn(last, clause);
   const isNext = clause.pieces.some((piece) => isNamed(piece) || isFigure(piece)) || !takesAll(clause.acts, last);
-  const isApart = isWhole(last) && isNext;
+  const isApart = isWhole(last) && (isNext || (areWeights(last.pieces) && !takesLetters(clause.acts)));
   if (isCleanedFirst(last, clause)) return true;
   return last.acts.length === 0 ? !isApart : isSameAct(last, clause);
 }
@@ -124,7 +124,7 @@ function tellsOther(last: Clause, clause: Clause): boolean {
   return !areTaken || !one.some((act) => other.some((each) => isAkin(act, each)));
 }
 
-const isAkin = (one: SaidAct, other: SaidAct): boolean =>
+export const isAkin = (one: SaidAct, other: SaidAct): boolean =>
   one === other || strongerThan[one]?.includes(other) === true || strongerThan[other]?.includes(one) === true;
 
 const isNamed = ({ is }: Piece): boolean => is === 'parts' || is === 'one-of' || is === 'batch' || is === 'can';
@@ -134,9 +134,17 @@ const isFigure = ({ is }: Piece): boolean => is === 'figure' || is === 'number';
 function isWhole({ pieces, claims }: Clause): boolean {
   const figures = pieces.filter(isFigure).length;
   if (figures > 0 && pieces.some((piece) => piece.is === 'place' && piece.place !== 'oven')) return true;
+  // `1201 grams of A and 1199 of B`
+  if (areWeights(pieces)) return true;
   const isReading = claims.some((claim) => claim?.is === 'reading');
   return isReading && (figures > 1 || (figures === 1 && pieces.some(isNamed)));
 }
+
+const areWeights = (pieces: readonly Piece[]): boolean =>
+  pieces.filter(isFigure).length > 1 && pieces.filter(({ is }) => is === 'letter').length > 1;
+
+const takesLetters = (acts: readonly SaidAct[]): boolean =>
+  acts.some((act) => actRows[act].takes?.includes('letters') === true);
 
 /** Of another thing than the act before, or with a figure that this act does not take. */
 function isItsOwn(last: Clause, clause: Clause): boolean {
@@ -225,6 +233,9 @@ function clauseOf(pieces: readonly Piece[], claims: Clause['claims'], isBehindCa
   if (said.has('dry') && figures.includes('film')) said.add('film');
   // `4 rolled from 1`: of a can it would be its stirring.
   if (said.has('prestir') && said.size === 1 && !isOnCan && isCoat(pieces, claims)) said.delete('prestir');
+  // `done with impeller 5`: of a part nothing is emptied.
+  if (said.has('empty') && !namesPot(pieces) && pieces.some(({ is }) => is === 'parts' || is === 'one-of'))
+    said.delete('empty');
   if (said.size === 0 && isCoat(pieces, claims)) said.add('coat');
   const where = said.has('cure') ? whereOfCure(pieces) : undefined;
   if (where !== undefined && said.delete('cure')) said.add(where);

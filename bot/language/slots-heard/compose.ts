@@ -90,7 +90,7 @@ function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context
   );
   // A figure that the act does not take: then it was another act.
   if (isLost && row.takes?.includes('reason') !== true) return undefined;
-  const reason = row.takes?.includes('reason') === true ? reasonIn(clause, heard.used) : '';
+  const reason = row.takes?.includes('reason') === true ? reasonIn(clause, heard.used, context.hearing) : '';
   if (row.takes?.includes('reason') === true && reason === '') return undefined;
   const tail = [...figures.texts, method.text, ...manner, reason];
   const [verb = '', way = ''] = hasWay.test(act) ? act.split(' ') : [act];

@@ -20,6 +20,7 @@ import { type Token, wordIn } from '../typed/token.ts';
 import { tokenize } from '../typed/tokens.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import { leftOutIn } from './all-but.ts';
+import { isLetter } from './letters.ts';
 import { withoutNeighbours } from './neighbours.ts';
 import type { Piece, Slot } from './piece.ts';
 
@@ -268,25 +269,3 @@ function alike(word: string, parts: readonly PartName[]): readonly PartName[] {
   const number = /\p{L}.*?(\d+)$/u.exec(word)?.[1];
   return number === undefined ? [] : parts.filter((name) => /\d+$/.exec(name)?.[0] === number);
 }
-
-/** `901 of A`, `A 901g`: it stands beside a figure. A small `a` is a preposition as well, where no B is told. */
-function isLetter(tokens: readonly Token[], at: number, word: string, context: LineContext): boolean {
-  if (word !== 'a' && word !== 'b') return false;
-  const isAlone = word === 'a' && tokens[at]?.text === 'a';
-  const isB = (token: Token, i: number): boolean => token.text.toLowerCase() === 'b' && isByFigure(tokens, i, context);
-  return (!isAlone || tokens.some(isB)) && isByFigure(tokens, at, context);
-}
-
-/** `A is 1201`, `de A han salido 1001` too. */
-function isByFigure(tokens: readonly Token[], at: number, { hearing }: LineContext): boolean {
-  const isFigure = (token: Token | undefined) =>
-    token?.kind === 'number' || (token?.kind === 'quantity' && token.quantity.is === 'mass');
-  const isOf = wordIn(tokens[at - 1]) !== '';
-  const isLight = hearing.said.light.has(plain(tokens[at + 1]));
-  if (isFigure(tokens[isLight ? at + 2 : at + 1]) || isFigure(isOf ? tokens[at - 2] : tokens[at - 1])) return true;
-  const next = tokens.slice(at + 1, at + 1 + mostToFigure).findIndex(({ kind }) => kind !== 'word');
-  return tokens[at]?.text === 'A' && isLight && next > 0 && isFigure(tokens[at + 1 + next]);
-}
-
-/** `han salido`, `came out at`. */
-const mostToFigure = 4;

@@ -1,10 +1,12 @@
 // A decision's reason, as its speaker has put it: what is left of the clause beside its thing and the words of its act.
 
+import type { Hearing } from '../hearing.ts';
+import { withoutAccents } from '../typed/without-accents.ts';
 import type { Clause } from './clause.ts';
 import type { Piece } from './piece.ts';
 
 /** In quotes; empty where none is said. */
-export function reasonIn(clause: Clause, used: ReadonlySet<Piece>): string {
+export function reasonIn(clause: Clause, used: ReadonlySet<Piece>, { reasons }: Pick<Hearing, 'reasons'>): string {
   const { pieces, claims } = clause;
   const isThing = (piece: Piece): boolean =>
     used.has(piece) || piece.is === 'parts' || piece.is === 'one-of' || piece.is === 'time';
@@ -15,7 +17,13 @@ export function reasonIn(clause: Clause, used: ReadonlySet<Piece>): string {
     );
   // `que tiene un descuelgue`: what it has is the reason.
   const has = said.findIndex(({ is }, i) => is === 'reading' && said[i + 1]?.is === 'light');
-  const first = said.findIndex(({ is }) => is !== 'act' && !saysNothing.has(is));
+  // `keeping 9 back since it has rust`
+  const why = said.findIndex(({ typed }) =>
+    [...reasons.always, ...reasons.behindMark].some(
+      (phrase) => phrase.length === 1 && phrase[0] === withoutAccents(typed.toLowerCase()),
+    ),
+  );
+  const first = said.findIndex(({ is }, i) => i > why && is !== 'act' && !saysNothing.has(is));
   const from = has >= 0 && first === has ? said.findIndex(({ is }, i) => i > has && !saysNothing.has(is)) : first;
   // `a run down the side`: where it is stays with it.
   const to = clause.isWeighed === true ? said.length : said.findLastIndex(({ is }) => !saysNothing.has(is));

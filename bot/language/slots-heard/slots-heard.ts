@@ -11,7 +11,7 @@ import { withoutAccents } from '../typed/without-accents.ts';
 import { asTaps, type Understands, type Understood } from '../understood.ts';
 import { verbNamed } from '../verbs-typed.ts';
 import { actRows } from './act-rows.ts';
-import { type Clause, clausesOf, ofCans } from './clause.ts';
+import { type Clause, clausesOf, isAkin, ofCans } from './clause.ts';
 import { type Composed, composed } from './compose.ts';
 import { impliedIn } from './implied-act.ts';
 import { holdsLost } from './lost.ts';
@@ -189,7 +189,11 @@ function impliedBy(
   madeOf: (acts: readonly SaidAct[]) => readonly Composed[],
 ): readonly Composed[] {
   const { acts, isOffered } = impliedIn(clause, context);
-  return isOffered ? madeOf(acts).map(untaken) : madeOf(acts);
+  // `2 is 1201 A and 1199 B, and the stirrer is on`: what its words say besides would be lost.
+  const mark = clause.pieces.findIndex(({ isBreak }) => isBreak);
+  const behind = clause.claims.slice(mark + 1).flatMap((claim) => (claim?.is === 'act' ? [claim.act] : []));
+  const isBesides = mark >= 0 && behind.some((said) => !acts.some((act) => isAkin(act, said)));
+  return isOffered || isBesides ? madeOf(acts).map(untaken) : madeOf(acts);
 }
 
 const untaken = (one: Composed): Composed => ({ ...one, isSure: false });
@@ -229,7 +233,7 @@ const mostWays = 3;
 
 /** What each clause may mean, put together: all at once where all is sure, else a tap for all that was said, in each way. */
 function understoodAs(clauses: readonly Clause[], heard: readonly (readonly Composed[])[]): Understood | undefined {
-  const made = heard.filter(({ length }) => length > 0);
+  const made = heard.filter((one, i) => one.length > 0 && !isToldBehind(one, heard.slice(i + 1)));
   const isSure = made.length === heard.length && made.every((one) => one.length === 1 && one[0]?.isSure === true);
   const each = made.map((one) => one.flatMap(({ ways }) => ways));
   const all = together(each);
@@ -246,6 +250,13 @@ function understoodAs(clauses: readonly Clause[], heard: readonly (readonly Comp
     lines: [...all, ...alone].map((lines) => lines.join(actsJoint)),
     ...(untaken.length > 0 && { untaken }),
   };
+}
+
+/** `measured both of them: 7 is at 85 and 8 at 90`: the first says of which it is, and the others what it is. */
+function isToldBehind(one: readonly Composed[], behind: readonly (readonly Composed[])[]): boolean {
+  const all = behind.flat().flatMap(({ ways }) => ways.flat());
+  const lines = one.flatMap(({ ways }) => ways.flat());
+  return lines.length > 0 && lines.every((line) => all.some((other) => other.startsWith(`${line} `)));
 }
 
 /** Every way of the first with every way of the next; the likeliest of each first. */

@@ -57,6 +57,8 @@ export interface Typed {
   readonly asides: string;
   /** What leads in to what is told, whole. */
   readonly leadingIn: string;
+  /** What a clause begins with that says why. */
+  readonly reasons: ReasonWords;
   readonly saidOtherwise: SaidOtherwise;
   readonly labels: LabelWords;
   /** Words that run into the number after them: `batch12`. */
@@ -79,6 +81,24 @@ export interface Typed {
   readonly printedIn?: Readonly<Partial<Record<Profile['locale'], Readonly<Record<string, string>>>>>;
   /** The same on the lines of one verb. */
   readonly offeredOn: Readonly<Partial<Record<VocabularyName, Readonly<Record<string, string>>>>>;
+}
+
+/** Phrases between commas, in lower case without accents. */
+export interface ReasonWords {
+  /** Whatever stands before it. */
+  readonly always: string;
+  /** These say it behind a mark: elsewhere they say when, how or which. */
+  readonly behindMark: string;
+  /** These as well, and what they deny may be what is told. */
+  readonly besides: string;
+  /** What was said before them is the reason. */
+  readonly hence: string;
+  /** `89 degrees is what 8 reads`: between a figure and what it is of. */
+  readonly comesFirst: string;
+  /** `what the probe shows is 91`, `when I looked, 8 was at 89`: a statement that begins as a question does. */
+  readonly toldOf: string;
+  /** Between what shows a figure and the figure. */
+  readonly is: string;
 }
 
 /** What sends the clock of practice on, in patterns of lower case without accents. */

@@ -28,6 +28,7 @@ describe('what is said of no calamity', () => {
   it.each([
     ['gonna throw 7 in the oven after my smoke', shopAtTen],
     ['oh no, I read it upside down, 86 it was', shopAtTen],
+    ['late this morning because the bus broke down', shopAtTen],
     ['could you pop down 23 degrees and 52 percent for me', shopAtTen],
     ['keeping number 7 back, there is a run down the side', shopAtTen],
     ['el 9 ha salido con ojos de pez, lo aparto', tallerALasDiez],

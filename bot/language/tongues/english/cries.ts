@@ -202,7 +202,7 @@ export const englishCries = {
   blind: "can['’]?t see",
   // `gonna coat 3 after my smoke`: a break.
   ofThings:
-    'accident book|(?:after|for|having|have|had|need|want|quick|grab|last)(?: (?:my|me|a|his|her|our|ya|your))?(?: quick)? smoke|smoke break|upside down|(?:pop|put|jot|note|write|mark) (?:it |that |this )?down|(?:runs?|sags?|drips?|lines?|scratch(?:es)?|cracks?) down (?:the|one|a|its) (?:side|edge|face|rim|back|front|middle|inside|outside)',
+    'broke(?:n)? down|breaks down|accident book|(?:after|for|having|have|had|need|want|quick|grab|last)(?: (?:my|me|a|his|her|our|ya|your))?(?: quick)? smoke|smoke break|upside down|(?:pop|put|jot|note|write|mark) (?:it |that |this )?down|(?:runs?|sags?|drips?|lines?|scratch(?:es)?|cracks?) down (?:the|one|a|its) (?:side|edge|face|rim|back|front|middle|inside|outside)',
   gasps: "(?:can['’]?t|cannot|hard to|trouble) breathe?|short of breath",
   noAnswer:
     '(?:not|isnt|arent|wasnt|doesnt|didnt|wont|will not|does not|do not|dont|did not|stopped) (?:answer(?:ing)?|respond(?:ing)?|react(?:ing)?|wak(?:e|ing)(?: up)?|coming (?:to|round)|move)(?: (?:me|us))?|unresponsive|no (?:answer|response|reaction) (?:from|of)|(?:cant|cannot|couldnt) wake',

@@ -22,7 +22,7 @@ export const englishPartsTyped: PartsInWords = {
   told: {
     serial:
       'serial number is, serial number, serial no, serial is, serial, ser no, s/n, sn, its number is, number is, its serial is, stamped, tag number, tag reads, sticker says',
-    job: 'job number, job no, job is, job, work order, wo, w/o, order number, order no, order',
+    job: 'which belong to job, that belong to job, they belong to job, belonging to job, belongs to job, belong to job, under job, job number, job no, job is, job, work order, wo, w/o, order number, order no, order',
     max: "max temp, max, maximum, good to, good for, good up to, rated to, rated for, bears up to, bears, bear, can bear, takes up to, takes, can take, take, handles, heat to, up to, no hotter than, no more than, not over, never over, never above, cant go over, can't go over, cannot go over, cant go above, can't go above, cant take over, can't take over, wont take over, won't take over, tops out at, limit, limit is",
   },
 };

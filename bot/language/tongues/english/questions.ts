@@ -76,9 +76,13 @@ export const englishQuestions: QuestionsTyped = {
   others:
     /^(?:why|how come|how (?:do|does|should|would) (?:i|we|you|one|it)\b|how to|what does(?! \S+(?: \S+)? (?:belong|go (?:to|with)|(?:have|need|got) to\b|hit\b|reach\b))|what do you|(?:can|could|will|would) (?:you|u|ya|some(?:one|body)|any(?:one|body))\b)/,
   modal:
-    /^(?:when |how soon |what time |from when |how long (?:until|till|before) )?(?:can|could|may|should|shall|must)\b|\bout (?=(?:here|there)\b)|\bout of (?=(?:which|what|the)? ?(?:pot|batch|mix)\b)/,
+    /(?<=which )of the \d |^(?:when |how soon |what time |from when |how long (?:until|till|before) )?(?:can|could|may|should|shall|must)\b|\bout (?=(?:here|there)\b)|\bout of (?=(?:which|what|the)? ?(?:pot|batch|mix)\b)/,
   notActs: 'on off',
   kinds: [
+    {
+      asks: 'who-did',
+      said: /who(?:'s|s)? (?:has |have |had |was it (?:that|who) )?(?:measured|read|checked|took|taken|weighed|opened|mixed|brushed|sprayed|rolled|dipped|coated|painted|filtered|gassed|blanketed|wiped|put)\b/,
+    },
     {
       asks: 'what-now',
       said: /(?:the )?next (?:step|thing|move)\b|(?:what|whats|what's)(?: is| comes| goes)? (?:the )?(?:next|first)(?: thing| step| job)?$|next$|where do (?:i|we) (?:start|begin)$|what (?:do|should) (?:i|we) start with$/,
@@ -109,7 +113,7 @@ export const englishQuestions: QuestionsTyped = {
     { asks: 'card', said: /(?:the )?(?:card|record|history|file) (?:of|for|on)\b/ },
     {
       asks: 'day',
-      said: /(?:the |my |our )?(?:whole |full )?(?:day|shift|morning)(?:'?s)? ?(?:so far|summary|record|report|log|recap|rundown|to now|until now|up to now)?$|(?:a |the )?(?:quick |short |brief |full )?(?:summary|recap|rundown|report|overview|short version|version) (?:of|for|on) (?:the |this )?(?:day|shift|today|morning)|what(?:'?s| is| has| have)?(?: all)? (?:been )?(?:happened|happening|happens|going on|gone on|went on|got done|done)\b.{0,12}\b(?:today|so far|this morning|this shift)|what have (?:they|we|you) (?:all )?done (?:so far|today)/,
+      said: /(?<![a-z])(?:the |my |our )?(?:whole |full )?(?:day|shift|morning)(?:'?s)? ?(?:so far|summary|record|report|log|recap|rundown|to now|until now|up to now)?$|(?:a |the )?(?:quick |short |brief |full )?(?:summary|recap|rundown|report|overview|short version|version) (?:of|for|on) (?:the |this )?(?:day|shift|today|morning)|what(?:'?s| is| has| have)?(?: all)? (?:been )?(?:happened|happening|happens|going on|gone on|went on|got done|done)\b.{0,12}\b(?:today|so far|this morning|this shift)|what have (?:they|we|you) (?:all )?done (?:so far|today)/,
     },
     { asks: 'day', said: /how (?:much|many)\b.{0,30}\b(?:today|so far|this morning|this shift|yet today)\b/ },
     { asks: 'can-i', said: /how long (?:until|till|before) (?:i|we|it|they|\S+|the \S+) can\b/, anywhere: true },
@@ -149,7 +153,7 @@ export const englishQuestions: QuestionsTyped = {
     },
     {
       asks: 'how-hot',
-      said: /how (?:hot|warm|cold|cool|chilly|humid|damp|muggy|sticky|steamy|clammy|moist)\b|\b(?:condens\w*|sweat(?:s|ing)?|dew forms?|fog(?:s|ging) up)\b|(?:what|whats)(?:'s| is| was)? (?:the |our |its )?(?:current |latest |last )?(?:part |oven |room |air |booth |metal )?(?:temp|temps|temperature|humidity|rh|dew ?point|spread|air|weather)\b|temp(?:erature)? (?:of|on|in|at)\b/,
+      said: /how high (?:is|was) (?:the )?(?:air |room )?(?:dew|humid|temp|rh)|how (?:hot|warm|cold|cool|chilly|humid|damp|muggy|sticky|steamy|clammy|moist)\b|\b(?:condens\w*|sweat(?:s|ing)?|dew forms?|fog(?:s|ging) up)\b|(?:what|whats)(?:'s| is| was)? (?:the |our |its )?(?:current |latest |last )?(?:part |oven |room |air |booth |metal )?(?:temp|temps|temperature|humidity|rh|dew ?point|spread|air|weather)\b|temp(?:erature)? (?:of|on|in|at)\b/,
       anywhere: true,
     },
     {
@@ -159,7 +163,7 @@ export const englishQuestions: QuestionsTyped = {
     },
     {
       asks: 'who-did',
-      said: /how many (?:people|of us|guys|hands)\b|how thick\b|(?:what(?:'?s| is| was) )?the (?:ratio|thickness|film)\b|how far off\b|when (?:did|was|were|has|have|had)\b|what time (?:did|was|were)\b|how long ago\b|how old (?:is|are|was)\b|(?:has|have|did|had) (?:any(?:one|body)|some(?:one|body)|we|i|they|you|he|she|[a-z]+) |who(?:se|m|'s|s)?\b|(?:is|are) (?:any(?:one|body)|some(?:one|body)) (?:in|on|at|spraying|using)\b|what did\b|when'd\b/,
+      said: /how many (?:people|of us|guys|hands)\b|how thick\b|(?:what(?:'?s| is| was) )?the (?:ratio|thickness|film)\b|how far off\b|when (?:did|was|were|has|have|had)\b|what time (?:did|was|were)\b|how long ago\b|how old (?:is|are|was)\b|(?<!\b(?:to|i|we|they|you|he|she|that|it) )(?:has|have|did|had) (?:any(?:one|body)|some(?:one|body)|we|i|they|you|he|she|(?!(?:a|an|the|to|in|no|not|nothing|any|some|enough|been|got|it|been|only|just|had)\b)[a-z]+) |who(?:se|m|'s|s)?\b|(?:is|are) (?:any(?:one|body)|some(?:one|body)) (?:in|on|at|spraying|using)\b|what did\b|when'd\b/,
     },
     {
       asks: 'where-is',
@@ -170,7 +174,10 @@ export const englishQuestions: QuestionsTyped = {
       said: /(?:do we have |have we got |got |is there )?any (?:part |more )?[ab](?: left)?\b|(?:what|which|how many|all(?: the| our)?|the|our) (?:open )?(?:cans?|tins?)\b(?= (?:we|that|there|are|is|do|have|on|in)\b|$)|(?:any(?:thing)?|much|some(?:thing)?) (?:still )?left (?:in|of|on)\b|how (?:much|many)\b|what(?:'?s| is) (?:left|in)\b(?= (?:in|of|on)?\b ?(?:the |my |our )?(?:pot|batch|mix|can|tin|a\b|b\b|part [ab]|stock|\d))|(?:do|have) (?:we|i) (?:have |got )?enough|is there enough/,
       anywhere: true,
     },
-    { asks: 'what-now', said: /what (?:do|should|must) (?:i|we) do(?: (?:now|next|first|here))?(?= |$)|what now\b/ },
+    {
+      asks: 'what-now',
+      said: /what (?:do|should|must) (?:i|we) (?:do|be doing)(?: (?:now|next|first|here))?(?= |$)|what now\b/,
+    },
     {
       asks: 'to-do',
       said: /anything (?:for me|i (?:need|have|should))\b|what(?:'?s|s| is) the plan\b|what(?:'?s|s| is| comes)? (?:is )?(?:next|after that|left to do|still to do|to do|to be done|outstanding|pending|waiting|remaining|left)\b|what(?:'?s| is) (?:there )?(?:left )?to do|what (?:do|should|must|can) (?:i|we) do\b|what (?:still |else )?needs|next step|what are we waiting|anything (?:left |else )?to do|(?:which|what) parts? (?:are|is) (?:left|next|waiting)/,
@@ -241,7 +248,7 @@ export const englishQuestions: QuestionsTyped = {
   readsNow:
     /^(?:what(?:'?s| is|s| are)|whats) (?:still |now |all )?(?:on hold|released)\b|^what(?:'?s| is|s) (?:the|our|my) (?:current |latest |last )?(?:dew ?point|humidity|rh|spread|delta ?t)\b|^what.*\b(?:now|today|this (?:morning|afternoon)|in here|at the moment|currently)$/,
   joinsAsked:
-    /,? (?:so|but) (?=(?:what|when|how|can|could|do|does|did|should|where|who|which|is|are|was|has|have|will|any|just tell|tell)\b)|[,;:.!] (?!(?:which|who) (?:is|was|are|were|has|had|reads?|shows?|says|i|we|he|she|they|the)\b(?!.*\bfirst\b))| [-–—] /g,
+    /,? (?:so|but) (?=(?:what|when|how|can|could|do|does|did|should|where|who|which|is|are|was|has|have|will|any|just tell|tell)\b)|[;:.!] |, (?!(?:which|who) (?:is|was|are|were|has|had|reads?|shows?|says|i|we|he|she|they|the)\b(?!.*\bfirst\b))| [-–—] /g,
   unfitAir:
     /\btoo (?:damp|humid|muggy|wet|dry|cold|hot|warm|windy|sticky|steamy|chilly)\b|\b(?:in|with) (?:this|such|all this) (?:humidity|damp|heat|cold|weather|air|wind)\b/,
   whereParts: [

@@ -12,6 +12,7 @@ import { englishNumbers } from './numbers.ts';
 import { englishPartsTyped } from './parts-typed.ts';
 import { englishPracticeTyped } from './practice.ts';
 import { englishQuestions } from './questions.ts';
+import { englishReasons } from './reasons.ts';
 import { englishSaidOtherwise } from './said-otherwise.ts';
 import { englishSaid } from './said-words.ts';
 import { englishAsides } from './sayings/asides.ts';
@@ -75,6 +76,7 @@ export const englishTyped: Typed = {
   corrections: englishCorrections,
   asides: englishAsides,
   leadingIn: englishLeadingIn,
+  reasons: englishReasons,
   saidOtherwise: englishSaidOtherwise,
   labels: englishLabels,
   runsInto: 'batch pot max no',

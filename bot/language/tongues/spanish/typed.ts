@@ -14,6 +14,7 @@ import { spanishNumbers } from './numbers.ts';
 import { spanishPartsTyped } from './parts-typed.ts';
 import { spanishPracticeTyped } from './practice.ts';
 import { spanishQuestions } from './questions.ts';
+import { spanishReasons } from './reasons.ts';
 import { spanishSaidOtherwise } from './said-otherwise.ts';
 import { spanishSaid } from './said-words.ts';
 import { spanishAsides } from './sayings/asides.ts';
@@ -108,6 +109,7 @@ export const spanishTyped: Typed = {
   corrections: spanishCorrections,
   asides: spanishAsides,
   leadingIn: spanishLeadingIn,
+  reasons: spanishReasons,
   saidOtherwise: spanishSaidOtherwise,
   labels: spanishLabels,
   runsInto: 'mezcla lata',

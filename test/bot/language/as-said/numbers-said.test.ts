@@ -63,6 +63,8 @@ describe('a number that is', () => {
   it.each([
     ["seven's dry", ["7's dry"]],
     ["it's dry", []],
+    ['who brushed impeller seven?', ['who brushed impeller 7?']],
+    ['we have six impellers to do', ['we have 6 impellers to do']],
   ])('given "%s", then it is %j', (line, ways) => {
     expect(said(line, shopAtTen)).toEqual(ways);
   });

@@ -104,7 +104,7 @@ describe('parts that a line names', () => {
     expect([found?.is, found?.names.length]).toEqual([is, many]);
   });
 
-  it.each(['impeller 5', '7.5', 'sa 2,5', 'batch 7 and 8', 'the 7', 'coat', 'serial 12'])(
+  it.each(['impeller 5', 'valves 1 to 3', '7.5', 'sa 2,5', 'batch 7 and 8', 'the 7', 'coat', 'serial 12'])(
     'given "%s", then none is named',
     (line) => {
       expect(foundIn(line, spanish)).toBeUndefined();

@@ -14,6 +14,10 @@ describe('an order for a mix', () => {
     ['may I have a batch of two and a half kilos please?', shopAtTen, 'mix 2.5 kilos'],
     ['could you whip me up 900 g please?', shopAtTen, 'mix 900 g'],
     ['I want to mix 1.5 kg', shopAtTen, 'mix 1.5 kg'],
+    ['I would like to mix 1.5 kilos, the tank is big', shopAtTen, 'mix 1.5 kilos'],
+    ['I want to mix two and a half kilos for the valve', shopAtTen, 'mix 2.5 kilos'],
+    ['mix me up 900 g', shopAtTen, 'mix 900 g'],
+    ['would it be possible to have a batch of 1.8 kilos?', shopAtTen, 'mix 1.8 kilos'],
     ["we're gonna make 900 g now", shopAtTen, 'mix 900 g now'],
     ['voy a mezclar 2 kilos', tallerALasDiez, 'mezclar 2 kilos'],
     ['¿me preparas una mezcla de dos kilos y medio, si eres tan amable?', tallerALasDiez, 'mezclar dos kilos y medio'],
@@ -33,6 +37,8 @@ describe('an order for a mix', () => {
     'should we not make up 900 g?',
     "I don't want to mix 2 kilos",
     'I want to mix 2 kilos tomorrow',
+    'I want to mix 2 kilos, but not today',
+    'I want to mix 2 kilos for tomorrow',
     'gonna make 2 kilos after lunch',
   ])('given %s, which asks, denies or puts off, then no pot is opened by a tap', (line) => {
     expect(taps(line).filter((tap) => tap.startsWith('mix'))).toEqual([]);

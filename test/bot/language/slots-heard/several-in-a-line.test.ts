@@ -25,6 +25,17 @@ const inUse = {
   }),
 };
 
+const weighing = {
+  ...inUse,
+  live: () => ({
+    ...inUse.live(),
+    batches: [
+      { number: 1, phase: 'filtered' as const },
+      { number: 2, phase: 'to-weigh' as const },
+    ],
+  }),
+};
+
 const linesOf = (read: Reading): readonly string[] =>
   read.kind === 'misread'
     ? read.misread.suggestions
@@ -36,11 +47,41 @@ const linesOf = (read: Reading): readonly string[] =>
 
 describe('several acts in one line', () => {
   it.each([
+    ['I am done with flange-5, I brushed it out of pot 1', 'coat flange-5 1 brush'],
+    ['flange-4 got its coat from pot 1, I used the brush', 'coat flange-4 1 brush'],
+  ])('given %s, then it is one coat, and no pot is empty and nothing asked', (said, line) => {
+    expect(linesOf(readLine(said, inUse))).toEqual([line]);
+  });
+
+  it.each([
     ['flange-5 just got its coat, brush, out of pot 1', 'coat flange-5 1 brush'],
     ['painted 5 with the roller, out of pot 1', 'coat flange-5 1 roller'],
     ['did 4 thru 6 with the roller out of pot 1', 'coat flange-4 flange-5 flange-6 1 roller'],
   ])('given %s, then whence it came is no act of its own', (said, line) => {
     expect(readLine(said, inUse)).toMatchObject({ kind: 'command', takenAs: line });
+  });
+
+  it.each([
+    ['I measured both parts in the oven: 7 is at 85 degrees and 8 is at 90', 'temp flange-7 85C; temp flange-8 90C'],
+    ['batch 2 is 901 grams of A and 899 of B, and I have started the stirrer', 'weigh 2 901 grams 899grams; stir 2'],
+    [
+      'I put argon over can 3 and closed the lid, and the air is 24 degrees with 47 percent',
+      'blanket 3; air 24C 47 percent',
+    ],
+  ])('given %s, then each is told, and none is lost', (said, lines) => {
+    expect(linesOf(readLine(said, weighing))[0]).toBe(lines);
+  });
+
+  it.each([
+    ['A came to 1001 and B to 998', 'weigh 1 1001g 998g'],
+    ['A can of B came to 998', undefined],
+  ])('given %s, then the letters are those of the figures behind them', (said, line) => {
+    const raw = {
+      ...weighing,
+      batches: [1],
+      live: () => ({ ...weighing.live(), batches: [{ number: 1, phase: 'to-weigh' as const }] }),
+    };
+    expect(linesOf(readLine(said, raw))[0]).toBe(line);
   });
 
   it.each([

@@ -55,4 +55,32 @@ export const englishAsides = `
   may as well crack on / here goes nothing / here we go again / let's get this show on the road / guess it's time to start
   I guess we can start then / guess we should start / suppose we'd better get started / well we're starting then
   hiya bot / what's up bot / sup bot / yo bot how's it hanging / how's it going bot
+  I need it for the file / I need the name for the file / I need that for the label / I need it for the report / I need it for the invoice / it is for the paperwork
+  I have to put it on the traveller / I have to write it down / I have to write the report / I am filling in the paperwork / I am filling in the form
+  I am writing the label / I am writing it up / the boss wants to know / the owner is asking / the customer is asking / the customer wants to know
+  the customer is on the line / they are asking at the office / the office wants it / the auditor is here / the inspector is here / the inspector wants it
+  somebody from the office asked me / my foreman is asking / the driver is waiting / the truck is waiting outside / they are waiting for it / they are waiting for me
+  I am new here / I am new at this / this is all new to me / I have never done this before / it is my first week / I only started on Monday / I do not know my way round yet
+  I have just arrived / I have only just arrived / I have just come in / I was away for an hour / I was away all morning / I was on my break / I was off yesterday
+  I have nothing to do / I have my hands free / I am standing about / I am waiting here / I want to finish the rack / I want to plan my break / I want to go home on time
+  we are behind today / we are short of people / we are short of racks / we are short of time / we are in a hurry / we have a lot to do today / there is a lot to do
+  we have the whole rack to do / the whole rack has to be done today / they have to be done today / it has to go out today / it goes out tonight / it has to be ready tonight
+  it is not on the rack / it is not where it was / I cannot find my glasses / I had my glasses off / I did not have my glasses on / I forgot my glasses
+  I only got to the phone now / I was too busy to type / I was too busy to write it down / I had no time to write it down / I did not have the phone with me / I was on the phone
+  the phone was on the other bench / I had both hands full / I have paint on my gloves / my gloves were off / my gloves are sticky / sorry that I am late with it
+  sorry to bother you / sorry to bother you again / excuse me for asking / I hope that is all right / I hope that is enough / I hope that helps / that is all I know
+  that is what we wanted / that is how we always do it / that is what it says / as the sheet says / as the sheet asks / as it should be / as they should be / as you can see
+  they look the same / they all look the same / the glass was fogged / the display was fogged / the light is bad here / the light was bad / the print is very small / the tag was dirty
+  I read the wrong line / I read the wrong tag / I looked at the wrong one / I picked up the wrong one / I was looking at the wrong one / somebody swapped the tags
+  I touched the wrong one / my mistake / that was my mistake / that was my fault / I am afraid I was wrong there / I mixed them up / I got them mixed up
+  the tank is big / the order is small / the order is bigger than we thought / there are more parts than we thought / there are only a few parts left / we only have a few left
+  the customer sent more parts / the customer is in a hurry today / the rest of the order comes later / that will cover it / that will cover them / that should be enough / that should do
+  that will do for today / it is for the big ones / it is for the small ones / they are urgent / it is a rush order / the door was open all night / somebody left the door open
+  the heating is on / the heating was off / the sun is on the window / it rained all night / it is a nice day / have a nice day / have a good day everyone / have a good one
+  good morning everybody / good morning from the shop / hello from the booth / good news at last / here is some good news / thank you very much / thanks a lot / thank you all
+  we can go on / we can go on now / we can carry on / so we can go on / so we can carry on with the next / it is the next one's turn / nobody touched it before / nobody else has touched it
+  nobody needs it before tomorrow / nobody needs it until later / we needed the shelf / we needed the room / we needed the rack for something else / somebody had to make room
+  the brush was lost / the brush was no good / the brush shed hairs / the brush lost its hairs / the roller was worn out / the roller was too wide / the big brush was too wide
+  it was next in the row / it was its turn / it was nearly noon / it is nearly noon / it is nearly time to go / it was lying there / it was in the way
+  you asked me to tell you / you wanted to know / you asked for it / as you wanted / as I was told / as I was shown / as we agreed / I was told to say so
 `;

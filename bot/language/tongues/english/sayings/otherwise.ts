@@ -146,4 +146,15 @@ export const englishCorrections = `
   Jo reckons it was 4 and he's right / boss says it was can 4 / bugger, 46 / damn, I meant the hub / crap, pot 2
   oh wait, 48 / oh hang on, the cover / wait no, 602 / wait, it was the roller / er, 46 / um, make that 8
   ah sorry, can 4 / ach, it was the hub / hmm no, 22 / doh, 1198
+  I am afraid I misread it, the display says 88 / I am sorry, I read the wrong line, it should be 87 degrees / I read it wrong, it is 86 and not 89
+  we decided to make 3 kilos instead / we decided to make 5 pounds instead as there are more parts / on reflection we only need 900 grams / we agreed on 2 kilos instead
+  it was the roller that I used and not the brush / it was the brush that I used / it was batch 2 that I took it from / it was panel 5 that I meant
+  that should have been panel 5, I read the wrong tag / that should have been 87 / that should have read 601 / that ought to be batch 2
+  please ignore what I just said / please ignore my last line / please disregard that / please disregard what I wrote / please forget what I wrote
+  please take that back, I touched the wrong one / I have to take that back because it still sticks / I take back what I said about it / I would like to take that back
+  please change that to 3 kilos because the customer sent more / please change it to the roller / please make it batch 2 instead / please put 87 there instead
+  the humidity was 55 percent and not 50 / the weight of B was 599 and not 601 / I mixed up the two figures, A was 598 and B was 600 / I swapped the two figures by mistake
+  it was half an hour ago, I forgot to write it down / it was already at nine, I forgot / that was an hour ago already / that happened at half past eight and not now
+  that was not panel 1, it was panel 2 / that was not me, it was Omar / I said the brush but it was the roller / I wrote 89 but it was 98
+  the scale was not at zero, so it is 12 grams less / on second thoughts make it 1.4 kilos / second thoughts, we need 2 pounds only
 `;

@@ -10,6 +10,7 @@ import { englishSayingsOfAsking5 } from './asking-5.ts';
 import { englishSayingsOfAsking6 } from './asking-6.ts';
 import { englishSayingsOfAsking7 } from './asking-7.ts';
 import { englishSayingsOfRung } from './asking-rung.ts';
+import { englishAskingsInSentences } from './asking-sentences.ts';
 import { englishSayingsOfBooth } from './booth.ts';
 import { englishSayingsOfBooth2 } from './booth-2.ts';
 import { englishSayingsOfBooth3 } from './booth-3.ts';
@@ -33,6 +34,7 @@ import { englishSayingsOfPrep2 } from './prep-2.ts';
 import { englishSayingsOfRequests } from './requests.ts';
 import { englishSayingsOfRequests2 } from './requests-2.ts';
 import { englishSayingsOfRequests3 } from './requests-3.ts';
+import { englishSayingsInSentences } from './sentences.ts';
 
 export const englishSayings: readonly Sayings<SaidMeaning>[] = [
   englishSayingsOfPots,
@@ -58,6 +60,7 @@ export const englishSayings: readonly Sayings<SaidMeaning>[] = [
   englishSayingsOfPractice,
   englishSayingsOfNothing,
   englishSayingsOfNothing2,
+  englishSayingsInSentences,
 ];
 
 /** Of questions, by what they ask. */
@@ -70,4 +73,5 @@ export const englishAskings: readonly Sayings<AskedMeaning>[] = [
   englishSayingsOfAsking6,
   englishSayingsOfAsking7,
   englishSayingsOfRung,
+  englishAskingsInSentences,
 ];
