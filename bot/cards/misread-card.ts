@@ -10,7 +10,7 @@ import { exampleIn } from '../language/example-units.ts';
 import type { Misread } from '../language/reading.ts';
 import { actMeant } from './act-meant.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
-import { type Telling, tap } from './card-context.ts';
+import { type Telling, tap, withLinesShown } from './card-context.ts';
 import { exampleHere, namedHere } from './example-here.ts';
 import { nextTaps } from './next-taps.ts';
 import { tapsTogether } from './parts-together.ts';
@@ -25,14 +25,16 @@ export function misreadCard(telling: Telling | Pick<Telling, 'words'>, misread: 
     if (alarm !== undefined) return session.callForHelp(alarm);
     if (misread.calms === line) return buttons['no-alarm'];
     const act = misread.meant?.find((each) => each.line === line);
-    return (act === undefined || !('shop' in telling) ? undefined : actMeant(telling, act)) ?? replies.lineMeant(line);
+    if (!('shop' in telling)) return replies.lineMeant(line);
+    const meant = act && actMeant(telling, act);
+    return meant ?? replies.lineMeant(telling.words.lineShown(line, telling.figures));
   };
   const asksForHelp = misread.code === 'which-cry';
   const asksWhich = misread.code === 'which-act';
   const title = asksWhich ? replies.whichAct(misread.suggestions.length) : replies.notRead;
   const call = asksForHelp && 'shop' in telling ? telling.shop.crew.spray.emergency.call : undefined;
   const isUnderstood = asksForHelp || misread.code === 'nothing-here';
-  return makeCard(isUnderstood ? replies.notClear : title, 'warn', {
+  const card = makeCard(isUnderstood ? replies.notClear : title, 'warn', {
     lines: [
       // Whatever it is, the shop's own number comes first.
       ...(call === undefined ? [] : [session.callNumber(call)]),
@@ -51,6 +53,7 @@ export function misreadCard(telling: Telling | Pick<Telling, 'words'>, misread: 
     ],
     ...known({ asksFor: misread.asks }),
   });
+  return 'shop' in telling ? withLinesShown(telling, card) : card;
 }
 
 const isLost = ({ code, suggestions }: Misread): boolean => code === 'unknown-verb' && suggestions.length === 0;
@@ -88,8 +91,7 @@ function partTaps(telling: Telling, { code, needs, exampleOf: name }: Misread): 
   const each = waiting.flatMap(({ part, taps }) =>
     taps.map((tap) => ({ ...tap, id: `${tap.id}-${part}`, label: `${tap.label.replace(/…$/, '')} ${part}` })),
   );
-  const shown = [...tapsTogether(waiting), ...each].slice(0, mostTaps);
-  return shown.map((tap) => ({ ...tap, shown: telling.words.lineShown(tap.line, telling.figures) }));
+  return [...tapsTogether(waiting), ...each].slice(0, mostTaps);
 }
 
 const mostTaps = 4;

@@ -82,6 +82,8 @@ describe('a line typed', () => {
     ['bilbao', [...filtered.slice(0, 4), 'filtrar 1'], 'Todavía no'],
     // Of what does not read: what is missing, and on the tap what it will do.
     ['bilbao', ['mezcal 2,4kg'], '[Mezcla 1 abierta, 2400 g de Demo Clear'],
+    // What nobody can say as done yet is told as the reader would type it.
+    ['bilbao', ['COMPONENTE A LOTE 7802 CAD 11/2026'], '[¿abrir A lote 7802 cad 2026-11-30?]'],
     ['bilbao', ['zzz'], 'No entendí «zzz».'],
     ['bilbao', ['se nos rompió la tapa'], 'No entendí «se nos rompió la tapa».'],
     ['bilbao', ['xyzzy 24C plugh'], 'No entendí «xyzzy».'],
