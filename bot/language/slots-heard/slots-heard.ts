@@ -233,8 +233,9 @@ const mostWays = 3;
 
 /** What each clause may mean, put together: all at once where all is sure, else a tap for all that was said, in each way. */
 function understoodAs(clauses: readonly Clause[], heard: readonly (readonly Composed[])[]): Understood | undefined {
-  const made = heard.filter((one, i) => one.length > 0 && !isToldBehind(one, heard.slice(i + 1)));
-  const isSure = made.length === heard.length && made.every((one) => one.length === 1 && one[0]?.isSure === true);
+  const own = heard.filter((one, i) => !isToldBehind(one, heard.slice(i + 1)));
+  const made = own.filter(({ length }) => length > 0);
+  const isSure = made.length === own.length && made.every((one) => one.length === 1 && one[0]?.isSure === true);
   const each = made.map((one) => one.flatMap(({ ways }) => ways));
   const all = together(each);
   const [first] = all;

@@ -312,6 +312,9 @@ describe('an act by what is done and to what', () => {
   it('given how long it took, then it did not begin so long ago', () => {
     const two = { ...inUse, live: () => ({ ...inUse.live(), cans: twoCans }) };
     expect(linesOf(readLine('stirred can A for 5 minutes, sediment all up', two))).toEqual(['prestir 3']);
+    expect(linesOf(readLine('I gave can 3 a good stir before we poured', two))).toEqual(['prestir 3']);
+    expect(linesOf(readLine('I gassed can 3 before I closed it', two))).toEqual(['blanket 3']);
+    expect(linesOf(readLine('gas can 3 before closing it', two))).toEqual([]);
   });
 
   it('given a pot that there is none of, then it is told all the same, so that the answer says which there are', () => {

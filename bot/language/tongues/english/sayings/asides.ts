@@ -55,7 +55,8 @@ export const englishAsides = `
   may as well crack on / here goes nothing / here we go again / let's get this show on the road / guess it's time to start
   I guess we can start then / guess we should start / suppose we'd better get started / well we're starting then
   hiya bot / what's up bot / sup bot / yo bot how's it hanging / how's it going bot
-  I need it for the file / I need the name for the file / I need that for the label / I need it for the report / I need it for the invoice / it is for the paperwork
+  have checked both of them with the probe / went over both with the probe / checked the pair of them with the probe / tried both of them with the probe
+  put the probe on both of them / went to both with the probe / I need it for the file / I need the name for the file / I need that for the label / I need it for the report / I need it for the invoice / it is for the paperwork
   I have to put it on the traveller / I have to write it down / I have to write the report / I am filling in the paperwork / I am filling in the form
   I am writing the label / I am writing it up / the boss wants to know / the owner is asking / the customer is asking / the customer wants to know
   the customer is on the line / they are asking at the office / the office wants it / the auditor is here / the inspector is here / the inspector wants it
