@@ -9,7 +9,7 @@ import type { Verb } from './commands.ts';
 import { alarmRules } from './crew/alarm-rules.ts';
 import type { ObjectionCode } from './objections.ts';
 import { coatOnPartRules, cureRules, dryRules, outRules } from './part/part-rules.ts';
-import { releaseRules } from './part/release-rules.ts';
+import { dispositionRules, heldRules, releaseRules } from './part/release-rules.ts';
 import type { Rule } from './rules.ts';
 import { ackRules } from './session/ack-rules.ts';
 import { closeRules, coatUnderBriefRules, sprayRules } from './session/session-rules.ts';
@@ -35,6 +35,8 @@ export const allowed: Readonly<Partial<Record<Verb, readonly RuleRow[]>>> = {
   cure: [...cureRules, ...alarmRules],
   out: outRules,
   release: releaseRules,
+  'see-to': heldRules,
+  ...dispositionRules,
   ack: ackRules,
   brief: alarmRules,
   'spray-on': [...sprayRules, ...alarmRules],

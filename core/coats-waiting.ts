@@ -4,7 +4,7 @@
 import { type Batch, phaseOf } from './batch/batch.ts';
 import type { CommandOf } from './commands.ts';
 import type { Method } from './methods.ts';
-import { type Part, phaseOfPart } from './part/part.ts';
+import { awaitsFirstCoat, type Part, phaseOfPart } from './part/part.ts';
 import type { Shop } from './shop.ts';
 
 /** More would push the other acts off a phone. */
@@ -20,7 +20,7 @@ export function coatsWaiting(shop: Shop, batch: Batch): readonly CommandOf<'coat
 
 /** On a bare part's card: from the pot that came into use last. */
 export function coatsFor(shop: Shop, part: Part): readonly CommandOf<'coat'>[] {
-  if (phaseOfPart(part).is !== 'bare') return [];
+  if (!awaitsFirstCoat(phaseOfPart(part))) return [];
   const inUse = [...shop.batches.values()].filter((batch) => phaseOf(batch).is === 'filtered');
   return inUse.slice(-1).flatMap((batch) => coatOn(shop, part, batch));
 }
@@ -43,7 +43,7 @@ export function methodLikely(shop: Shop, { number, sheet, coats }: Batch): Metho
 
 /** Bare parts, those first of which something was said last. */
 function bareParts({ parts }: Shop): readonly Part[] {
-  const bare = [...parts.values()].filter((part) => phaseOfPart(part).is === 'bare' && part.verdict?.is !== 'held');
+  const bare = [...parts.values()].filter((part) => awaitsFirstCoat(phaseOfPart(part)) && part.verdict?.is !== 'held');
   const lastSeq = ({ entries }: Part): number => entries.at(-1)?.seq ?? 0;
   return bare.sort((one, other) => lastSeq(other) - lastSeq(one));
 }

@@ -4,6 +4,7 @@
 import type { SubstanceId } from './calc/exposure-limits.ts';
 import type { PurgeAsked } from './can/purge.ts';
 import type { BatchNumber, PartName, PersonName, SheetId } from './ids.ts';
+import type { Lift } from './lift-names.ts';
 import type { Method } from './methods.ts';
 import { isOwnKey, tableOf } from './own-key.ts';
 import type { RecordQuestion } from './records/record-questions.ts';
@@ -144,4 +145,5 @@ export type DayAsked =
 export type Stance =
   | { readonly is: 'asked' }
   | { readonly is: 'happened' }
-  | { readonly is: 'permitted'; readonly why: string };
+  /** `why`: all that was said. `lifts`: where it was told of what each reason is. */
+  | { readonly is: 'permitted'; readonly why: string; readonly lifts?: readonly Lift[] };

@@ -31,12 +31,13 @@ import { decideHandover, decideShift, decideTakeover } from './crew/shift-decide
 import { type Deciders, type Decision, type Said, unclear } from './decision.ts';
 import { farFigures } from './far-figures.ts';
 import { EventBody, type NewEvent } from './history.ts';
+import { decideDisposed } from './part/disposed-decide.ts';
+import { decideHold, decideSeeTo } from './part/hold-decide.ts';
 import { decideDoor, decideOut, decideTemp } from './part/load-decide.ts';
 import {
   decideCure,
   decideDry,
   decideFilm,
-  decideHold,
   decidePart,
   decideRelease,
   decideShipped,
@@ -74,6 +75,11 @@ const deciders: Deciders<Verb> = {
   rub: decideTested,
   release: decideRelease,
   hold: decideHold,
+  'see-to': decideSeeTo,
+  rework: decideDisposed,
+  concession: decideDisposed,
+  scrap: decideDisposed,
+  return: decideDisposed,
   surface: (shop, said) => {
     const { part } = said.command;
     return part === undefined ? decideReading(shop, said) : decidePartSurface(shop, said, part);

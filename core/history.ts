@@ -7,6 +7,7 @@ import { CanEvent } from './can/can-events.ts';
 import { AlarmEvent } from './crew/alarm-events.ts';
 import { CrewEvent } from './crew/crew-events.ts';
 import type { CrewId, PersonName, StreamId } from './ids.ts';
+import type { Lift } from './lift-names.ts';
 import { PartEvent } from './part/part-events.ts';
 import { PlaceEvent } from './place/place-events.ts';
 import type { Edition } from './rule-editions.ts';
@@ -51,6 +52,8 @@ export interface SaidWith {
   readonly despite: readonly string[];
   /** Why a lead or supervisor allowed it beforehand. */
   readonly permitted?: string;
+  /** Of a decision: each thing that stood against it, with its own reason. */
+  readonly lifts?: readonly Lift[];
 }
 
 export interface NewEvent {

@@ -17,6 +17,7 @@ import type { FailedReading } from './part/part-events.ts';
 import type {
   CureObjection,
   FilmObjection,
+  HoldObjection,
   LeftObjection,
   LoadUnclear,
   ReadingObjection,
@@ -35,6 +36,7 @@ export type Objection =
   | FilmObjection
   | CureObjection
   | LeftObjection
+  | HoldObjection
   | ReleaseObjection
   | ReadingObjection
   | StepObjection

@@ -6,6 +6,8 @@ import { isDecision } from './commands.ts';
 import { peopleFrom, roleShort } from './crew/who-may.ts';
 import type { Decision, Said } from './decision.ts';
 import type { NewEvent, SaidWith } from './history.ts';
+import type { Lift } from './lift-names.ts';
+import { liftedBy, namesOf } from './lifts.ts';
 import type { Objection, ObjectionCode } from './objections.ts';
 import { type Edition, editionOfToday, holdsIn } from './rule-editions.ts';
 import type { Shop } from './shop.ts';
@@ -61,17 +63,32 @@ export function judge<Case>(
   const hasHappened = said.stance.is === 'happened' && !isDecision(said.command);
   if (objections.length === 0 || hasHappened) return { kind: 'accepted', events: events({ despite }) };
   if (said.stance.is !== 'permitted') return { kind: 'objected', objections };
+  const { why, lifts = [] } = said.stance;
+  // Of a decision each reason is for what it names; where one thing alone stands, it need not be named.
+  const isOne = lifts.length === 0 && thingsIn(objections).size === 1;
+  const isEach = isDecision(said.command) && !isOne;
+  const left = isEach ? objections.filter((objection) => liftedBy(lifts, objection) === undefined) : [];
   for (const objection of objections) {
-    const liftedBy = rules.find((rule) => rule.code === objection.code)?.liftedBy ?? 'nobody';
-    const wanted = liftedBy === 'nobody' ? 'nobody' : roleShort(shop.crew, said.by, liftedBy);
-    if (wanted === undefined) continue;
+    const by = rules.find((rule) => rule.code === objection.code)?.liftedBy ?? 'nobody';
+    const wanted = by === 'nobody' ? 'nobody' : roleShort(shop.crew, said.by, by);
+    if (wanted === undefined || (left.includes(objection) && wanted !== 'nobody')) continue;
     // Where nobody supervises it is a lead's, and the answer says so.
     const who = wanted === 'nobody' ? [] : peopleFrom(shop.crew, wanted);
     const unclear = { code: 'may-not-permit', wanted, who, because: objection } as const;
     return { kind: 'unclear', unclear };
   }
-  return { kind: 'accepted', events: events({ despite, permitted: said.stance.why }) };
+  if (left.length > 0) return { kind: 'objected', objections: left };
+  // What was named and did not stand against it was not lifted.
+  const isOf = ({ of }: Lift) => objections.some((objection) => namesOf(objection).includes(of));
+  return {
+    kind: 'accepted',
+    events: events({ despite, permitted: why, ...(isEach && { lifts: lifts.filter(isOf) }) }),
+  };
 }
+
+/** What stands against it, by name; what has none is one thing by its code. */
+const thingsIn = (objections: readonly Objection[]): ReadonlySet<string> =>
+  new Set(objections.flatMap((each): readonly string[] => (namesOf(each).length === 0 ? [each.code] : namesOf(each))));
 
 /** Whether something of this time had happened by then. */
 export function hadHappened(at: EpochMs | undefined, by: EpochMs): at is EpochMs {

@@ -218,7 +218,7 @@ function referencesOf(noun: Noun): readonly StreamId[] {
     case 'part':
       return [
         ...alsoUnder(noun.part.entries, 'session'),
-        ...new Set(noun.part.coats.map(({ batch }) => batchStream(batch))),
+        ...new Set([...noun.part.earlier, ...noun.part.coats].map(({ batch }) => batchStream(batch))),
       ];
     case 'session':
       return [...potsOf(noun.session).map(batchStream), ...sessionBefore(noun.session)];

@@ -43,6 +43,7 @@ export const ringErrs = {
   'fan-off': 'at-least',
   'bell-test': 'at-most',
   morning: 'at-most',
+  held: 'at-most',
   digest: 'at-most',
 } as const satisfies Readonly<Record<string, Errs>>;
 export type ReminderKind = keyof typeof ringErrs;

@@ -36,6 +36,7 @@ const keyOf = (kind: string): string => {
   if (kind === 'bell-test') return '`crew/bell/12/kari`';
   if (kind === 'flush' || kind === 'vessels') return `\`session/4/${kind}/1\``;
   if (/^(brief|spell-end|air-recheck|fan-off)$/.test(kind)) return `\`session/4/${kind}\``;
+  if (kind === 'held') return '`crew/held/kari`';
   if (kind === 'digest') return '`crew/digest/2026-03-02`';
   if (kind === 'air-due') return `\`${where.place}/air-due\``;
   return /^(stir|induction|pot|uncovered)/.test(kind) ? `\`batch/1/${kind}\`` : `\`part/impeller-7/${kind}\``;

@@ -120,6 +120,7 @@ describe('the kept records', () => {
         'breathing-air',
         'gas-read',
         'judged-anew',
+        'held-parts',
         'left-the-shop',
         'spray-assessed',
         'spray-known',

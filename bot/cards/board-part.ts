@@ -42,6 +42,9 @@ function ofPhase(phase: PartStatus['phase']['is']): Urgency {
     case 'curing':
     case 'released':
     case 'left':
+    case 'rework':
+    case 'scrapped':
+    case 'returned':
       return { is: 'runs' };
   }
 }

@@ -1,6 +1,7 @@
 // The day in one card: what was mixed and how well, what was coated, what cures, what went wrong.
 
 import { nameIn } from '../../core/ids.ts';
+import { partStatus } from '../../core/part/part-status.ts';
 import type { DayRecord } from '../../core/records/day.ts';
 import { celsius, grams, percent } from '../../core/units.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
@@ -12,6 +13,7 @@ import { deviationSaid } from './deviation-lines.ts';
 import { factsOf } from './facts.ts';
 import { firstShiftDayLines } from './first-shift-card.ts';
 import { papersLines } from './papers-lines.ts';
+import { partLine } from './part-cards.ts';
 import { ringLabel } from './ring-label.ts';
 
 /** Later than this, a ring was late. */
@@ -20,10 +22,14 @@ const onTimeMinutes = 1;
 export function dayCard(telling: Telling, day: DayRecord): Card {
   const { replies } = telling.words;
   const title = replies.day(day.span.date, telling.figures);
-  if (day.idle && day.rings.length === 0) return makeCard(title, 'plain', { lines: [replies.idleDay] });
-  return makeCard(title, day.deviations.length > 0 ? 'warn' : 'plain', {
+  const onHold = day.onHold.map((part) => partLine(telling, partStatus(telling, part)));
+  if (day.idle && day.rings.length === 0) {
+    return makeCard(title, onHold.length > 0 ? 'warn' : 'plain', { lines: [...onHold, replies.idleDay] });
+  }
+  return makeCard(title, day.deviations.length + onHold.length > 0 ? 'warn' : 'plain', {
     facts: dayFacts(telling, day),
     lines: [
+      ...onHold,
       ...deviationLines(telling, day),
       ...batchLines(telling, day),
       ...papersLines(
@@ -99,6 +105,9 @@ function partLines(telling: Telling, day: DayRecord): readonly string[] {
     ...preparedLines(telling, day),
     ...day.partsByMethod.map(({ method, parts }) => replies.dayMethod(method, parts, telling.figures)),
     ...day.waiting.map(({ part, dryAt }) => replies.dayWaiting(part, dryAt, telling.figures)),
+    ...day.disposed.map(({ stream, fact }) =>
+      telling.words.asked.titled(nameIn(stream), telling.words.fact(fact, telling.figures)),
+    ),
     ...day.curing.map(({ part, dueAt }) => replies.dayCuring(part, dueAt, telling.figures)),
   ];
 }

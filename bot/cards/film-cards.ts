@@ -4,7 +4,7 @@
 import type { CommandOf } from '../../core/commands.ts';
 import { partStream } from '../../core/ids.ts';
 import { dryToCome } from '../../core/part/dry-to-come.ts';
-import { failedReadings } from '../../core/part/failed-readings.ts';
+import { answeredIn, failedReadings, isReading, kindOf } from '../../core/part/failed-readings.ts';
 import { type FilmFinding, judgeFilm } from '../../core/part/film-acceptance.ts';
 import type { Part } from '../../core/part/part.ts';
 import { deviationsIn } from '../../core/records/deviations.ts';
@@ -50,7 +50,7 @@ function readingCard(
   const held = heldLines(telling, status);
   return makeCard(title, held.length > 0 ? 'warn' : 'plain', {
     facts,
-    lines: [...held, ...lines, ...stillAskedLines(telling, status)],
+    lines: [...held, ...lines, ...againLines(telling, part), ...stillAskedLines(telling, status)],
     actions: partTaps(telling, status),
   });
 }
@@ -63,8 +63,10 @@ function findingOf(telling: Telling, part: Part, readings: readonly Micrometres[
 /** The set that stands for the part: of its last coat the last that failed, whatever was read after it; else the last. */
 function verdictOf(part: Part, telling: Telling) {
   const coatedAt = part.coats.at(-1)?.at ?? 0;
+  const answered = answeredIn(part);
   const failed = failedReadings(telling.shop, part).findLast(
-    ({ objection, entry }) => objection.code === 'film-outside' && entry.happenedAt >= coatedAt,
+    ({ objection, entry }) =>
+      objection.code === 'film-outside' && entry.happenedAt >= coatedAt && !answered.has(entry.seq),
   );
   if (failed?.objection.code === 'film-outside') return failed.objection.finding;
   const dry = part.films.findLast(({ state }) => state === 'dry');
@@ -105,4 +107,15 @@ export function filmFacts(telling: Telling, readings: readonly Micrometres[]): r
     'film-lowest': micrometres(Math.min(...readings)),
     'film-highest': micrometres(Math.max(...readings)),
   });
+}
+
+/** Read again after one that failed: what that takes to count. */
+function againLines({ shop, words }: Telling, part: Part): readonly string[] {
+  const last = part.entries.findLast(({ fact }) => isReading(fact));
+  if (part.verdict?.is !== 'held' || last === undefined || !isReading(last.fact)) return [];
+  const kind = kindOf(last.fact);
+  const isFailed = failedReadings(shop, part).some(({ entry }) => entry.seq === last.seq);
+  if (isFailed || !part.verdict.failed.some(({ of }) => of === kind)) return [];
+  const { held } = words.parts;
+  return ['retest' in last.fact && last.fact.retest !== undefined ? held.retestStands : held.retestAsks];
 }

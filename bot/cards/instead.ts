@@ -4,7 +4,7 @@
 import { type Command, type CommandOf, takesBatch } from '../../core/commands.ts';
 import { isOfAlarm } from '../../core/crew/alarm-rules.ts';
 import type { Request } from '../../core/execute.ts';
-import type { BatchNumber, CanNumber } from '../../core/ids.ts';
+import type { BatchNumber, CanNumber, PartName } from '../../core/ids.ts';
 import type { Objection } from '../../core/objections.ts';
 import type { ReleaseLacking } from '../../core/part/release-asked.ts';
 import { liveBatches } from '../../core/shop.ts';
@@ -13,6 +13,7 @@ import type { Grams } from '../../core/units.ts';
 import type { CardAction } from './card.ts';
 import { lineOf, type Telling, tap } from './card-context.ts';
 import { cautionLines } from './caution.ts';
+import { tellingTaps } from './disposed-cards.ts';
 import { insteadOfSpraying } from './instead-spraying.ts';
 import { nextTaps } from './next-taps.ts';
 import { bearsTap } from './part-cards.ts';
@@ -29,6 +30,12 @@ export function insteadTaps(
   ];
   const shown = isOfAlarm(objections) ? taps.filter(({ id }) => id !== 'fan-on') : taps;
   return shown.filter((each, i) => shown.findIndex((other) => other.id === each.id) === i);
+}
+
+/** Of a part that is reworked the old coat comes off first. */
+function stripTaps(telling: Telling, name: PartName): readonly CardAction[] {
+  const part = telling.shop.parts.get(name);
+  return part === undefined ? [] : nextTaps(telling, statusOf.part(telling, part).next(), ['strip']);
 }
 
 /** One tap for all parts of which it is asked. */
@@ -51,6 +58,11 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
       return 'parts' in command
         ? [tap(telling, 'prep', `prep ${newOf(command)}${command.parts.join(' ')} {grade}`)]
         : [];
+    case 'recoat-forbidden':
+    case 'recoat-too-late':
+      return 'parts' in command ? command.parts.flatMap((name) => stripTaps(telling, name)) : [];
+    case 'not-told':
+      return tellingTaps(telling, command, objection);
     case 'step-lacking':
       return [stepTap(telling, objection.step, true)];
     case 'no-gas':

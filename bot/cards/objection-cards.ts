@@ -14,6 +14,7 @@ import { lineOf, type Telling, tap, undoLine } from './card-context.ts';
 import { heatHazards } from './dead-pot.ts';
 import { partsMeant } from './did-you-mean-part.ts';
 import { personsMeant } from './did-you-mean-person.ts';
+import { liftTaps } from './disposed-cards.ts';
 import { farTaps } from './far-taps.ts';
 import { insteadTaps, ventilationCaution } from './instead.ts';
 import { materialMeant } from './material-taps.ts';
@@ -70,6 +71,14 @@ export function objectionCard(
         ? leftTap(telling, request, outcome.objections)
         : [happenedTap(telling, request)]),
       ...insteadTaps(telling, request, outcome.objections),
+      ...(isDecision(request.command)
+        ? liftTaps(
+            telling,
+            request,
+            outcome.objections,
+            ({ code }) => ruleOf(request.command.verb, code).liftedBy !== 'nobody',
+          )
+        : []),
       ...goOnTap(telling, request, outcome.objections),
     ],
   });

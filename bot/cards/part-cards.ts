@@ -2,6 +2,8 @@
 
 import type { PartName } from '../../core/ids.ts';
 import type { Method } from '../../core/methods.ts';
+import { ownersOf } from '../../core/part/held.ts';
+import type { Part } from '../../core/part/part.ts';
 import { heatToAsk } from '../../core/part/part-heat.ts';
 import type { PartStatus } from '../../core/part/part-status.ts';
 import { askedForRelease } from '../../core/part/release-asked.ts';
@@ -12,6 +14,7 @@ import { briefsOffLines } from './briefs-off.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
 import { lineOf, type Telling, tap } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
+import { concessionLines } from './concession-lines.ts';
 import { cureFacts, cureLines } from './cure-facts.ts';
 import { nextTaps } from './next-taps.ts';
 import { partPhaseTold } from './part-phase.ts';
@@ -27,10 +30,18 @@ export function partFacts(telling: Telling, status: PartStatus): readonly CardFa
   return [...clockFacts(telling, status.clocks, ofCoat), ...cureFacts(telling, status)];
 }
 
-export function heldLines(telling: Telling, { heldBy }: Pick<PartStatus, 'heldBy'>): readonly string[] {
+/** Why, and who sees to it. */
+export function heldLines(telling: Telling, { heldBy, part }: Pick<PartStatus, 'heldBy' | 'part'>): readonly string[] {
   return heldBy.flatMap((held) =>
-    held.code === 'on-hold' ? [telling.words.replies.onHold(telling.words.holdReason(held, telling.figures))] : [],
+    held.code === 'on-hold'
+      ? [telling.words.replies.onHold(telling.words.holdReason(held, telling.figures)), ...seenToLines(telling, part)]
+      : [],
   );
+}
+
+function seenToLines({ shop, words, figures }: Telling, { verdict }: Part): readonly string[] {
+  if (verdict?.is !== 'held') return [];
+  return [words.parts.held.seenTo(ownersOf(shop.crew, verdict), verdict.toDo, figures)];
 }
 
 /** Out of cure, what its job asks for before it may be released. */
@@ -47,7 +58,7 @@ export function stillAskedLines(
 
 /** One of a list of what runs. */
 export const partLine = (telling: Telling, { part, heldBy }: PartStatus): string =>
-  `${part.name}: ${[partPhaseTold(telling, part), ...heldLines(telling, { heldBy })].join('. ')}`;
+  `${part.name}: ${[partPhaseTold(telling, part), ...heldLines(telling, { heldBy, part })].join('. ')}`;
 
 export function partCard(
   telling: Telling,
@@ -148,7 +159,13 @@ export function curingCard(telling: Telling, status: PartNow, title: string): Ca
 export function shippedCard(telling: Telling, status: PartNow): Card {
   const { replies } = telling.words;
   const { name, verdict } = status.part;
-  const lines = verdict?.is === 'released' ? [replies.shippedReleased(verdict.by, verdict.at, telling.figures)] : [];
+  const lines =
+    verdict?.is === 'released'
+      ? [
+          replies.shippedReleased(verdict.by, verdict.at, telling.figures),
+          ...concessionLines(telling, verdict.concession),
+        ]
+      : [];
   return partCard(telling, status, replies.shipped(name), lines);
 }
 

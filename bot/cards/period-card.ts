@@ -119,7 +119,9 @@ function partLines(telling: Telling, period: PeriodRecord): readonly string[] {
       records.coated(entry.fact, entry.happenedAt, whoApplied(telling.shop, entry), telling.figures),
     ),
     ...(period.released.length === 0 ? [] : [records.released(period.released, telling.figures)]),
-    ...period.held.map(({ stream, fact }) => records.held(nameIn(stream), telling.words.fact(fact, telling.figures))),
+    ...[...period.held, ...period.disposed].map(({ stream, fact }) =>
+      records.held(nameIn(stream), telling.words.fact(fact, telling.figures)),
+    ),
   ];
 }
 

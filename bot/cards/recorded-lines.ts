@@ -21,18 +21,17 @@ const isWeighing = ({ fact }: Entry): boolean =>
 
 export function despiteLines(telling: Telling, outcome: Recorded): readonly string[] {
   const seqs = new Set(outcome.envelopes.map((envelope) => envelope.seq));
-  const permitted = outcome.envelopes.find((envelope) => envelope.saidWith.permitted !== undefined);
-  const why = permitted?.saidWith.permitted;
-  const reasons = deviationsIn(outcome.shop, ({ seq }) => seqs.has(seq))
-    .filter(({ entry, objection }) => !(objection.code === 'ratio-out' && isWeighing(entry)))
-    .map(({ objection }) => telling.words.objection(objection, telling.figures));
   const { recordedDespite } = telling.words.replies;
   const { lifted, roles } = telling.words.parts;
-  return [...new Set(reasons)].map((reason) =>
-    permitted === undefined || why === undefined
-      ? recordedDespite(reason)
-      : lifted(permitted.by, roles[personIn(telling.shop.crew, permitted.by).role], why, reason),
-  );
+  const told = deviationsIn(outcome.shop, ({ seq }) => seqs.has(seq))
+    .filter(({ entry, objection }) => !(objection.code === 'ratio-out' && isWeighing(entry)))
+    .map(({ entry: { by }, objection, permitted }) => {
+      const reason = telling.words.objection(objection, telling.figures);
+      return permitted === undefined
+        ? recordedDespite(reason)
+        : lifted(by, roles[personIn(telling.shop.crew, by).role], permitted, reason);
+    });
+  return [...new Set(told)];
 }
 
 /** What this correction or late reading has made wrong of what was done before. */

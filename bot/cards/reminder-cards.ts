@@ -26,6 +26,7 @@ import { handoverRing } from './crew-cards.ts';
 import { cureLines, roomLines, withCures } from './cure-facts.ts';
 import { fact } from './facts.ts';
 import { cleaningLines, cleaningTaps } from './gear-cards.ts';
+import { heldRing } from './held-cards.ts';
 import { lidFacts } from './lid-lines.ts';
 import { airRings, overLines, partRings, potRings } from './overtaken.ts';
 import { heldLines, partFacts, partTaps } from './part-cards.ts';
@@ -152,6 +153,7 @@ function toneOf({ reminder }: RingingReminder, missing: boolean): Tone {
     case 'recoat-closes':
     case 'air-due':
     case 'morning':
+    case 'held':
     case 'brief':
     case 'air-recheck':
     case 'flush':
@@ -214,6 +216,7 @@ function subjectOf(telling: Telling, ringing: RingingReminder): Subject {
         return cry === undefined ? bare : { ...bare, ...cryRing(telling, cry) };
       }
       if (kind === 'handover') return { ...bare, ...handoverRing(telling) };
+      if (kind === 'held') return { ...bare, ...heldRing(telling, reminder) };
       return kind === 'morning'
         ? { ...bare, lines: withCures(telling, morningLines(telling)), taps: [tap(telling, 'stock', 'stock')] }
         : bare;

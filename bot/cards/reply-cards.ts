@@ -11,7 +11,7 @@ import type { Recorded, Request } from '../../core/execute.ts';
 import { defaultPlace, nameIn } from '../../core/ids.ts';
 import { type Method, methodRows, usualMethod } from '../../core/methods.ts';
 import { briefingAt } from '../../core/session/spray-settings.ts';
-import type { BatchNow } from '../../core/status.ts';
+import type { BatchNow, PartNow } from '../../core/status.ts';
 import { batchCard, openedCard, stirringCard } from './batch-cards.ts';
 import { drawnCard, namingTapsOf } from './can-asked.ts';
 import {
@@ -25,13 +25,16 @@ import {
 } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap, undoTap } from './card-context.ts';
+import { concessionLines } from './concession-lines.ts';
 import { amendedCard, heardCard, judgedCard, settledCard, undoneCard } from './correction-cards.ts';
 import { handoverCard, shiftCard, snoozedCard, takenOverCard } from './crew-cards.ts';
 import { heatHazards, potOverLines } from './dead-pot.ts';
+import { type Disposing, disposedCard } from './disposed-cards.ts';
 import { partInHand } from './example-here.ts';
 import { filmCard, standsAgainst, testedCard } from './film-cards.ts';
 import { firstShiftBegunCard, firstShiftEndedCard } from './first-shift-card.ts';
 import { gasesCard } from './gases-card.ts';
+import { heldCard } from './held-cards.ts';
 import { addReply, caughtReply, coverReply, emptiedReply, weighReply } from './material-reply.ts';
 import { monitorCard } from './monitor-card.ts';
 import { notedFacts } from './noted-facts.ts';
@@ -113,6 +116,9 @@ const tested = onPart<CommandOf<'adhesion' | 'rub'>>((telling, { part }, { comma
   testedCard(telling, part, command),
 );
 
+const disposed = (telling: Telling, status: PartNow, { command }: Act<Disposing>) =>
+  disposedCard(telling, status, command);
+
 const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
   mix: onBatch(openedCard),
   weigh: onBatch((telling, pot, { outcome }) => weighReply(telling, pot, outcome)),
@@ -167,14 +173,20 @@ const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
   release: onPart((telling, status) => {
     const { part } = status;
     const title = telling.words.replies.released(part.name);
-    return partCard(telling, status, title, standsAgainst(telling, part), 'good');
+    const lines = [...concessionLines(telling, part.concession), ...standsAgainst(telling, part)];
+    return partCard(telling, status, title, lines, 'good');
   }),
   shipped: onPart(shippedCard),
   adhesion: tested,
   rub: tested,
   hold: onPart((telling, part, { command }) =>
-    partCard(telling, part, telling.words.replies.held(part.part.name, command.why), [], 'warn'),
+    heldCard(telling, part, telling.words.replies.held(part.part.name, command.why)),
   ),
+  rework: onPart(disposed),
+  concession: onPart(disposed),
+  scrap: onPart(disposed),
+  return: onPart(disposed),
+  'see-to': onPart((telling, part) => heldCard(telling, part, telling.words.parts.held.assigned(part.part.name))),
   lel: monitorCard,
   o2: monitorCard,
   co: monitorCard,

@@ -5,7 +5,7 @@ import type { Can } from '../../core/can/can.ts';
 import type { GasAfter } from '../../core/can/can-clocks.ts';
 import { type Entry, isAct, isLate } from '../../core/history.ts';
 import { nounOf, numberIn } from '../../core/ids.ts';
-import type { PartPhase } from '../../core/part/part.ts';
+import type { Part, PartPhase } from '../../core/part/part.ts';
 import { partStatus } from '../../core/part/part-status.ts';
 import type { BatchTrace, CoatTrace, LotTrace, PartTrace } from '../../core/records/trace.ts';
 import { isOfLot } from '../../core/sealed-stock.ts';
@@ -17,6 +17,7 @@ import { briefsOffLines } from './briefs-off.ts';
 import { canFacts } from './can-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
+import { concessionLines } from './concession-lines.ts';
 import { asTold, changedBy } from './corrected.ts';
 import { provedLines } from './cure-facts.ts';
 import { deviationLines } from './deviation-lines.ts';
@@ -44,6 +45,7 @@ export function partTraceCard(telling: Telling, trace: PartTrace): Card {
         ...(booked.length === 0 ? [] : [records.bookedAs(booked, telling.figures)]),
         records.phase(phaseOf(telling, trace.phase)),
         ...heldLines(telling, partStatus(telling, part)),
+        ...becomeLines(telling, part),
         ...provedLines(telling, partStatus(telling, part)),
         ...afterCureLines(telling, partStatus(telling, part)),
         surfaceOnPaper(telling, part),
@@ -58,6 +60,16 @@ export function partTraceCard(telling: Telling, trace: PartTrace): Card {
       actions: [tap(telling, 'traveller', `traveller ${part.name}`)],
     },
   );
+}
+
+/** What was decided of it: as it stands now, and how many of the coats below were reworked. */
+function becomeLines(telling: Telling, { verdict, concession, earlier }: Part): readonly string[] {
+  const { held } = telling.words.parts;
+  return [
+    ...(verdict?.is === 'scrapped' || verdict?.is === 'returned' ? [held.disposed(verdict, telling.figures)] : []),
+    ...concessionLines(telling, concession),
+    ...(earlier.length === 0 ? [] : [held.earlier(earlier.length)]),
+  ];
 }
 
 export function batchTraceCard(telling: Telling, trace: BatchTrace): Card {

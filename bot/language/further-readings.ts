@@ -18,6 +18,7 @@ import { offeredAct } from './said-of-last/offered-act.ts';
 import { ownWordsAnswer, reasonAnswer } from './said-of-last/reason-answer.ts';
 import { sameFor } from './said-of-last/same-for.ts';
 import { withoutAsides } from './sayings/asides.ts';
+import { conceded } from './sayings/conceded.ts';
 import { actOfLine, likeliestActs, likeliestBeside, shareOf } from './sayings/likeliest.ts';
 import { mixOrdered } from './sayings/mix-ordered.ts';
 import { turnedRound, withoutReason } from './sayings/reason-apart.ts';
@@ -67,6 +68,7 @@ const further: readonly InFigures[] = [
   reasonAnswer,
   askedFor,
   inFirstFigures(askedOutright),
+  conceded,
   asSaid,
   partsCameIn,
   numberOfPart,

@@ -27,6 +27,15 @@ const several: ReadonlySet<string> = new Set(
   ),
 );
 
+/** Slots of words in the middle of a line, which stand in quotes where they are several. */
+const texts: ReadonlySet<string> = new Set(
+  verbs.flatMap((verb) =>
+    Object.values(verbRows[verb].fields).flatMap(({ told, slots }) =>
+      told === 'text' ? slots.map(({ name }) => name) : [],
+    ),
+  ),
+);
+
 /** For what a line lacks. */
 export const fieldFor = (slot: string, unit: string): string =>
   `{${several.has(`${slot}s`) ? `${slot}s` : slot}}${unit}`;
@@ -51,11 +60,24 @@ export function fillLine(line: string, values: ReadonlyMap<string, string>): str
  * words or of several figures takes all that is left, and what no field takes stays at the end for the reader.
  */
 export function fillInOrder(line: string, typed: readonly string[], hearing: Hearing): string {
-  const rest = unitsJoined(typed, hearing);
+  const rest = unitsJoined(quotesJoined(typed), hearing);
   const last = fieldsOf(line).at(-1);
   const takesAll = last?.holds === 'words' || last?.holds === 'figures';
   const values = filled(line, (id) => (takesAll && id === last.id ? rest.splice(0).join(' ') : rest.shift()));
   return [values, ...rest].join(' ').trim();
+}
+
+/** `"Ms. Hale"` is one value. */
+function quotesJoined(typed: readonly string[]): readonly string[] {
+  const values: string[] = [];
+  let isOpen = false;
+  for (const word of typed) {
+    if (isOpen) values[values.length - 1] = `${values.at(-1) ?? ''} ${word}`;
+    else values.push(word);
+    const marks = word.split('"').length - 1;
+    if (marks % 2 === 1) isOpen = !isOpen;
+  }
+  return values;
 }
 
 /** `2.5 lb` is one value. */
@@ -79,6 +101,7 @@ function filled(line: string, valueFor: (id: string) => string | undefined): str
     .replaceAll(field, (_, id: string, unit: string) => {
       const value = (valueFor(id) ?? '').replaceAll(/\s+/g, ' ').trim();
       if (value === '') return '';
+      if (texts.has(id) && /\s/.test(value) && !value.startsWith('"')) return JSON.stringify(value);
       return /[a-z%°]$/i.test(value) ? value : `${value}${unit}`;
     })
     .replaceAll(/\s+/g, ' ')

@@ -4,6 +4,7 @@
 import type { Stance } from '../../core/commands.ts';
 import { isFailed } from '../../core/failed.ts';
 import { known } from '../../core/known.ts';
+import { type Lift, liftNames } from '../../core/lift-names.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { Fault, LineContext } from './reading.ts';
 import { saidTimeFrom } from './times/said-time.ts';
@@ -80,6 +81,8 @@ export function permission(tokens: readonly Token[], line: string, context: Line
   if (permit === undefined || first === undefined || last === undefined) {
     return { failed: 'incomplete', needs: ['reason'], ...known({ token: permit }) };
   }
+  const lifts = liftsIn(tokens, line, context);
+  if (lifts !== undefined) return { is: 'permitted', why: lifts.map(({ why }) => why).join('; '), lifts };
   if (first.kind === 'quoted' && second === undefined) {
     return first.words === ''
       ? { failed: 'incomplete', token: permit, needs: ['reason'] }
@@ -88,6 +91,22 @@ export function permission(tokens: readonly Token[], line: string, context: Line
   const trailing = trailingTime(tokens, 1, context);
   if (trailing !== undefined) return timeOfWhat(tokens, trailing, permit, line);
   return { is: 'permitted', why: line.slice(first.start, last.end) };
+}
+
+/** `permit hold the customer looked permit cure oven log 12`: each thing by its name, with its own reason. */
+function liftsIn(tokens: readonly Token[], line: string, { hearing }: LineContext): readonly Lift[] | undefined {
+  const starts = tokens.flatMap((token, i) => (isPermitWord(token) ? [i] : []));
+  const lifts = starts.map((at, i): Lift | undefined => {
+    const [named, ...words] = tokens.slice(at + 1, starts[i + 1]);
+    const verb = named?.kind === 'word' ? hearing.verbs.get(named.word)?.row.name : undefined;
+    const of = liftNames.find((name) => name === verb);
+    const [first, last] = [words[0], words.at(-1)];
+    if (of === undefined || first === undefined || last === undefined) return undefined;
+    const isQuoted = first.kind === 'quoted' && words.length === 1;
+    return { of, why: isQuoted ? first.words : line.slice(first.start, last.end) };
+  });
+  const named = lifts.filter((lift) => lift !== undefined);
+  return named.length === lifts.length ? named : undefined;
 }
 
 /** The index at which a said time begins that ends the line, if one does. */

@@ -34,7 +34,9 @@ function writeStance(stance: Stance): readonly string[] {
     case 'happened':
       return ['already'];
     case 'permitted':
-      return [`permit ${JSON.stringify(stance.why)}`];
+      return stance.lifts === undefined
+        ? [`permit ${JSON.stringify(stance.why)}`]
+        : stance.lifts.map(({ of, why }) => `permit ${of} ${JSON.stringify(why)}`);
     default: {
       const never: never = stance;
       return never;

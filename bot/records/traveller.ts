@@ -11,6 +11,7 @@ import { batchOf } from '../../core/shop.ts';
 import { micrometres } from '../../core/units.ts';
 import { afterCureLines } from '../cards/after-cure-lines.ts';
 import type { Telling } from '../cards/card-context.ts';
+import { concessionLines } from '../cards/concession-lines.ts';
 import { provedLines } from '../cards/cure-facts.ts';
 import { deviationLines } from '../cards/deviation-lines.ts';
 import { papersLines } from '../cards/papers-lines.ts';
@@ -66,8 +67,18 @@ function verdictOf(telling: Telling, { part }: PartTrace): string {
   const { paper } = telling.words.records;
   const { verdict } = part;
   if (verdict === undefined) return paper.notReleased;
-  if (verdict.is === 'released') return paper.released(verdict.by, verdict.at, telling.figures);
-  return paper.held(telling.words.holdReason(verdict, telling.figures));
+  switch (verdict.is) {
+    case 'released':
+      return [
+        paper.released(verdict.by, verdict.at, telling.figures),
+        ...concessionLines(telling, verdict.concession, { ...telling.figures, timeDown: telling.figures.dated }),
+      ].join(' ');
+    case 'held':
+      return paper.held(telling.words.holdReason(verdict, telling.figures));
+    case 'scrapped':
+    case 'returned':
+      return telling.words.parts.held.disposed(verdict, { ...telling.figures, timeDown: telling.figures.dated });
+  }
 }
 
 function coatLines(telling: Telling, trace: PartTrace): readonly string[] {

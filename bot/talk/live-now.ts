@@ -15,7 +15,9 @@ const letterOf = (component: Component) => (component === 'part-a' ? 'A' : 'B');
 export const liveNow = (shop: Shop, now: EpochMs): LiveNow => ({
   parts: liveParts(shop).map((part) => {
     const { serial, job, metal } = part.details;
-    return { name: part.name, phase: phaseOfPart(part).is, ...known({ serial, job, metal }) };
+    const { is } = phaseOfPart(part);
+    // What is to be coated anew is told of as what has no coat yet.
+    return { name: part.name, phase: is === 'rework' ? 'bare' : is, ...known({ serial, job, metal }) };
   }),
   batches: liveBatches(shop).map((batch) => ({
     number: batch.number,

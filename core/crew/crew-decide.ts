@@ -86,7 +86,8 @@ export function decideOk(shop: Shop, said: Said<CommandOf<'ok'>>): Decision {
 /** A released part waits for what comes after its cure alone: what rang before is past. */
 function isOfEndedWork({ parts }: Shop, stream: StreamId, key: string): boolean {
   const part = nounOf(stream) === 'part' ? parts.get(nameIn(stream)) : undefined;
-  return part?.verdict?.is === 'released' && !key.startsWith(`${stream}/after-`);
+  const is = part?.verdict?.is;
+  return is === 'scrapped' || is === 'returned' || (is === 'released' && !key.startsWith(`${stream}/after-`));
 }
 
 /** The last ring of each key that nobody has answered. */

@@ -17,6 +17,10 @@ export function partGuidance(moment: Moment, status: PartNow): readonly Guidance
       return part.prepared !== undefined || liveBatches(moment.shop).length === 0
         ? []
         : acting(of, first('prep'), { never: { is: 'touch-prepared' }, weight: 'ahead' });
+    case 'rework':
+      return part.prepared === undefined
+        ? acting(of, first('strip', 'abrade'), { never: { is: 'touch-prepared' }, weight: 'last' })
+        : [];
     case 'flashing':
       return flashing(status) ?? acting(of, first('dry'), untilMost(moment, status));
     case 'dry':
@@ -27,6 +31,8 @@ export function partGuidance(moment: Moment, status: PartNow): readonly Guidance
       return acting(of, first('release', 'lift', 'film'), { never: { is: 'hand-over-unreleased' }, weight: 'last' });
     case 'released':
     case 'left':
+    case 'scrapped':
+    case 'returned':
       return [];
   }
 }

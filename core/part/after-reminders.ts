@@ -19,7 +19,8 @@ export function afterCureReminders(
   air: AirLog,
   leads: readonly PersonName[],
 ): readonly Reminder[] {
-  const { cure } = part;
+  const { cure, verdict } = part;
+  if (verdict?.is === 'scrapped' || verdict?.is === 'returned') return [];
   if (cure === undefined || sheet?.cure[cure.way]?.after === undefined) return [];
   const isInOven = cure.way === 'oven' && cure.run.to === undefined;
   if (isInOven || !holdsIn({ since: 6 }, cure.entry.edition)) return [];

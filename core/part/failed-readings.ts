@@ -11,6 +11,7 @@ import type { Sheet } from '../products/sheet.ts';
 import { holdsIn } from '../rule-editions.ts';
 import { batchOf, type Shop } from '../shop.ts';
 import { celsius as celsiusOf, type EpochMs } from '../units.ts';
+import { readingKey } from './failed-reading.ts';
 import { judgeFilm } from './film-acceptance.ts';
 import { foldPart, type Part } from './part.ts';
 import type { FailedReading } from './part-events.ts';
@@ -67,6 +68,20 @@ export function failedBy(
   }
 }
 
+/** As what it would fail; a wet film fails as nothing. */
+export function kindOf(fact: Reading): FailedReading['of'] | undefined {
+  switch (fact.type) {
+    case 'FilmRead':
+      return fact.state === 'dry' ? 'film' : undefined;
+    case 'AdhesionTested':
+      return 'adhesion';
+    case 'SolventRubbed':
+      return 'rub';
+    case 'PartTemperatureRead':
+      return 'heat';
+  }
+}
+
 /** Every reading of the part that fails, as the record now stands, in the order in which they were taken. */
 export function failedReadings(shop: Shop, part: Part): readonly (Failed & { readonly entry: Entry })[] {
   return part.entries.flatMap((entry, i) => {
@@ -87,7 +102,7 @@ export const askedOf = (
   { happenedAt, edition }: Pick<Entry, 'happenedAt' | 'edition'>,
 ): ReleaseLimits | undefined => (holdsIn({ since: 8 }, edition) ? jobLimits(crew, job, happenedAt) : undefined);
 
-const isReading = (fact: Fact): fact is Reading =>
+export const isReading = (fact: Fact): fact is Reading =>
   fact.type === 'FilmRead' ||
   fact.type === 'AdhesionTested' ||
   fact.type === 'SolventRubbed' ||
@@ -104,10 +119,44 @@ export function isMarked(part: Part, reading: FailedReading): boolean {
   );
 }
 
+/** What was read before says nothing against the part as it is now. */
+const ends: ReadonlySet<Fact['type']> = new Set(['CoatApplied', 'PartReleased', 'PartDisposed']);
+
+/** Readings in whose place another counts, by what somebody said. */
+export function answeredIn({ entries }: Pick<Part, 'entries'>): ReadonlySet<number> {
+  const answered = new Set<number>();
+  for (const [i, { fact }] of entries.entries()) {
+    if (fact.type !== 'FailureAnswered') continue;
+    const keys = new Set(fact.failed.map(readingKey));
+    for (const earlier of entries.slice(0, i)) {
+      const reading = isReading(earlier.fact) ? readingOf(earlier.fact) : undefined;
+      if (reading !== undefined && keys.has(readingKey(reading))) answered.add(earlier.seq);
+    }
+  }
+  return answered;
+}
+
+/** As it would be named if it failed; of a temperature that is the limit's to say. */
+function readingOf(fact: Reading): FailedReading | undefined {
+  switch (fact.type) {
+    case 'FilmRead':
+      return fact.state === 'dry' ? { of: 'film', micrometres: fact.micrometres } : undefined;
+    case 'AdhesionTested':
+      return { of: 'adhesion', rating: fact.rating, ...known({ coupon: fact.coupon }) };
+    case 'SolventRubbed':
+      return fact.result === 'through'
+        ? { of: 'rub', doubleRubs: fact.doubleRubs, ...known({ coupon: fact.coupon }) }
+        : undefined;
+    case 'PartTemperatureRead':
+      return undefined;
+  }
+}
+
 /** Of the last coat, that no hold names and no release has lifted since. */
 export function unlifted(shop: Shop, part: Part): readonly Failed[] {
-  const since = part.entries.findLastIndex(({ fact }) => fact.type === 'CoatApplied' || fact.type === 'PartReleased');
-  const standing = new Set(part.entries.slice(since + 1).map(({ seq }) => seq));
+  const since = part.entries.findLastIndex(({ fact }) => ends.has(fact.type));
+  const answered = answeredIn(part);
+  const standing = new Set(part.entries.slice(since + 1).flatMap(({ seq }) => (answered.has(seq) ? [] : [seq])));
   return failedReadings(shop, part).filter(({ entry, reading }) => standing.has(entry.seq) && !isMarked(part, reading));
 }
 
@@ -117,18 +166,4 @@ export function holdForReadings(part: Part, failed: readonly Failed[], at: Epoch
   const readings = failed.map(({ reading }) => reading);
   const body = { type: 'PartHeld' as const, why: '', because, failed: readings };
   return { streams: [partStream(part.name)], happenedAt: at, body };
-}
-
-/** Two that say the same have the same key, in whatever order their fields were read. */
-export function readingKey(reading: FailedReading): string {
-  switch (reading.of) {
-    case 'film':
-      return `film ${reading.micrometres.join(' ')}`;
-    case 'adhesion':
-      return `adhesion ${reading.rating} ${reading.coupon === true}`;
-    case 'heat':
-      return `heat ${reading.celsius}`;
-    case 'rub':
-      return `rub ${reading.doubleRubs} ${reading.coupon === true}`;
-  }
 }

@@ -29,5 +29,6 @@ export const holdingCodes = [
   'rubbed-through',
   'overheated',
   'not-released',
+  'disposed',
 ] as const;
 export type HoldingCode = (typeof holdingCodes)[number];

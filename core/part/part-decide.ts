@@ -3,6 +3,7 @@
 
 import { asItStoodAt } from '../as-it-stands.ts';
 import { type CommandOf, verbRows } from '../commands.ts';
+import { roleShort } from '../crew/who-may.ts';
 import { accepted, type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { crewStream, type PartName, partStream } from '../ids.ts';
@@ -13,7 +14,7 @@ import { airLog, batchOf, livePartNames, type Shop } from '../shop.ts';
 import { lackingStep } from '../steps/step-rules.ts';
 import type { EpochMs } from '../units.ts';
 import type { CureWay, NamedPart } from '../verbs/said.ts';
-import { askedOf, failedBy, holdForReadings, type Reading, unlifted } from './failed-readings.ts';
+import { askedOf, failedBy, holdForReadings, kindOf, type Reading, unlifted } from './failed-readings.ts';
 import { holdAfter } from './holding.ts';
 import { askedAsNew } from './new-part.ts';
 import { foldPart, type Part } from './part.ts';
@@ -86,22 +87,23 @@ export function decideShipped(shop: Shop, said: Said<CommandOf<'shipped'>>): Dec
   return onParts(shop, gone, said.command.parts, leftRules, { type: 'PartLeft' });
 }
 
-export function decideHold(shop: Shop, said: Said<CommandOf<'hold'>>): Decision {
-  return onParts(shop, said, said.command.parts, [], { type: 'PartHeld', why: said.command.why });
-}
-
 export function decideFilm(shop: Shop, said: Said<CommandOf<'wet' | 'film'>>): Decision {
   const { command } = said;
   const body: Reading =
     command.verb === 'wet'
       ? { type: 'FilmRead', state: 'wet', micrometres: [...command.wetFilmMicrometres] }
-      : { type: 'FilmRead', state: 'dry', micrometres: [...command.dryFilmMicrometres] };
+      : {
+          type: 'FilmRead',
+          state: 'dry',
+          micrometres: [...command.dryFilmMicrometres],
+          ...known({ retest: command.retest }),
+        };
   return onReading(shop, said, command.part, body);
 }
 
 export function decideTested(shop: Shop, said: Said<CommandOf<'adhesion' | 'rub'>>): Decision {
   const { command } = said;
-  const coupon = known({ coupon: command.coupon });
+  const coupon = known({ coupon: command.coupon, retest: command.retest });
   const body: Reading =
     command.verb === 'adhesion'
       ? { type: 'AdhesionTested', rating: command.rating, ...coupon }
@@ -113,7 +115,11 @@ export function decideTested(shop: Shop, said: Said<CommandOf<'adhesion' | 'rub'
 export function onReading(shop: Shop, said: Said, name: PartName, body: Reading): Decision {
   const decision = onParts(shop, said, [name], [], body);
   if (decision.kind !== 'accepted') return decision;
-  return accepted(...decision.events, ...holdForReading(shop, said, name, body));
+  return accepted(
+    ...decision.events,
+    ...holdForReading(shop, said, name, body),
+    ...answerForRetest(shop, said, name, body),
+  );
 }
 
 export function holdForReading(shop: Shop, said: Said, name: PartName, body: Reading): readonly NewEvent[] {
@@ -122,6 +128,19 @@ export function holdForReading(shop: Shop, said: Said, name: PartName, body: Rea
   const asked = askedOf(shop, part, { happenedAt: said.at, edition: editionOfToday });
   const failed = failedBy(body, shop.parts.get(name) ?? part, batchOf(shop, part)?.sheet, asked);
   return failed === undefined ? [] : [holdForReadings(part, [failed], said.now)];
+}
+
+/** One that passes stands in place of those of its kind that failed where it says why, and only if whoever may release read it. */
+function answerForRetest(shop: Shop, said: Said, name: PartName, body: Reading): readonly NewEvent[] {
+  const why = 'retest' in body ? body.retest : undefined;
+  const part = partAsOf(shop, name, said.now);
+  if (why === undefined || part === undefined || roleShort(shop.crew, said.by, 'lead') !== undefined) return [];
+  if (holdForReading(shop, said, name, body).length > 0) return [];
+  const kind = kindOf(body);
+  const held = part.verdict?.is === 'held' ? part.verdict.failed : [];
+  const failed = [...held, ...unlifted(shop, part).map(({ reading }) => reading)].filter(({ of }) => of === kind);
+  if (failed.length === 0) return [];
+  return [{ streams: [partStream(name)], happenedAt: said.now, body: { type: 'FailureAnswered', why, failed } }];
 }
 
 /** The same event on each of these parts, or none at all. */

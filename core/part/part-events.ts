@@ -16,6 +16,7 @@ import {
   SquareCentimetres,
   SquareMetres,
 } from '../unit-schemas.ts';
+import { dispositions, returnsTo } from './disposition.ts';
 import { holdingCodes } from './holding-codes.ts';
 
 /** The reading that failed, as it was when it held the part. */
@@ -27,6 +28,9 @@ export const FailedReading = z.discriminatedUnion('of', [
   z.object({ of: z.literal('rub'), doubleRubs: z.number().int().positive(), coupon: z.literal(true).optional() }),
 ]);
 export type FailedReading = z.infer<typeof FailedReading>;
+
+/** Why it was read again, after one that failed. */
+const retest = z.string().optional();
 
 export const PartEvent = z.discriminatedUnion('type', [
   event('PartReceived', {
@@ -78,13 +82,14 @@ export const PartEvent = z.discriminatedUnion('type', [
   /** The oven's door, with the load inside. */
   event('DoorOpened', { openMinutes: Minutes.optional() }),
   event('CureEnded', {}),
-  event('FilmRead', { state: z.enum(['wet', 'dry']), micrometres: z.array(Micrometres).min(1) }),
+  event('FilmRead', { state: z.enum(['wet', 'dry']), micrometres: z.array(Micrometres).min(1), retest }),
   /** On the part, or on a witness coupon that went with it. */
-  event('AdhesionTested', { rating: z.enum(adhesionRatings), coupon: z.literal(true).optional() }),
+  event('AdhesionTested', { rating: z.enum(adhesionRatings), coupon: z.literal(true).optional(), retest }),
   event('SolventRubbed', {
     doubleRubs: z.number().int().positive(),
     result: z.enum(rubResults),
     coupon: z.literal(true).optional(),
+    retest,
   }),
   /** A picture of the part, or of the batch under whose stream it is filed. The picture itself stays where it is. */
   event('PhotoFiled', {
@@ -100,6 +105,23 @@ export const PartEvent = z.discriminatedUnion('type', [
     /** Deviations that hold the part by themselves. */
     because: z.array(z.enum(holdingCodes)).optional(),
     failed: z.array(FailedReading).optional(),
+    /** Who sees to it, where somebody said. */
+    owner: z.string().optional(),
+    toDo: z.string().optional(),
   }),
+  /** Of a hold that stands: who sees to it, what is to be done, or both. */
+  /** What becomes of the part. A rework begins its coats anew; a concession is the customer's, and a release follows it. */
+  event('PartDisposed', {
+    as: z.enum(dispositions),
+    why: z.string(),
+    /** The customer's, with the document that says so and its date (ISO), of a concession. */
+    person: z.string().optional(),
+    document: z.string().optional(),
+    date: z.string().optional(),
+    to: z.enum(returnsTo).optional(),
+  }),
+  /** Readings that failed, and why the one that passed counts in their place. */
+  event('FailureAnswered', { why: z.string(), failed: z.array(FailedReading).min(1) }),
+  event('HoldAssigned', { owner: z.string().optional(), toDo: z.string().optional() }),
 ]);
 export type PartEvent = z.infer<typeof PartEvent>;

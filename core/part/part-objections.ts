@@ -3,7 +3,9 @@
 import type { AdhesionRating } from '../grades.ts';
 import type { PartName, PersonName } from '../ids.ts';
 import type { Celsius, EpochMs } from '../units.ts';
+import type { Disposition, DispositionTelling } from './disposition.ts';
 import type { FilmFinding } from './film-acceptance.ts';
+import type { HoldTold } from './holding.ts';
 import type { ReleaseLacking } from './release-asked.ts';
 import type { SurfaceAsked, SurfaceBreach } from './surface-limits.ts';
 
@@ -40,6 +42,24 @@ export type CureObjection =
 export type ReleaseObjection =
   | { readonly code: 'not-given'; readonly job: string; readonly lacking: readonly ReleaseLacking[] }
   | { readonly code: 'second-eyes'; readonly job: string; readonly coatedBy: readonly PersonName[] };
+
+export type HoldObjection =
+  /** Said of a hold, where none stands. */
+  | { readonly code: 'not-on-hold' }
+  /** Scrapped or given back. */
+  | {
+      readonly code: 'disposed';
+      readonly is: 'scrapped' | 'returned';
+      readonly at: EpochMs;
+      readonly by: PersonName;
+    }
+  /** What becomes of a part, and what of that was not told. `hold`: as it stands. */
+  | {
+      readonly code: 'not-told';
+      readonly as: Disposition;
+      readonly lacking: readonly DispositionTelling[];
+      readonly hold: HoldTold | undefined;
+    };
 
 /** Said of no act beforehand: that it has left is recorded, and holds what was not released. */
 export type LeftObjection =

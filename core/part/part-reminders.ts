@@ -7,7 +7,7 @@ import type { Sheet } from '../products/sheet.ts';
 import { type EpochMs, epochMs, minutes, minutesAfter } from '../units.ts';
 import { type Reminder, type ReminderKind, remind } from '../wanted-reminder.ts';
 import { heatUp } from './heat-up.ts';
-import { type Coat, type Cure, type Part, phaseOfPart } from './part.ts';
+import { awaitsFirstCoat, type Coat, type Cure, type Part, phaseOfPart } from './part.ts';
 import { cureDueAt, flashTimes, recoatTimes, stagesDue } from './part-clocks.ts';
 import { earliestSurfaceEnd } from './surface-life.ts';
 
@@ -25,12 +25,16 @@ export function partReminders(
   atHand: readonly Sheet[],
 ): readonly Reminder[] {
   const phase = phaseOfPart(part);
-  if (phase.is === 'bare') return surfaceReminders(part, air, atHand);
+  if (awaitsFirstCoat(phase)) return surfaceReminders(part, air, atHand);
   if (sheet === undefined) return [];
   switch (phase.is) {
     case 'cured':
     case 'released':
     case 'left':
+    case 'scrapped':
+    case 'returned':
+    case 'bare':
+    case 'rework':
       return [];
     case 'flashing': {
       const { leastAt, mostAt } = flashTimes(sheet, phase.coat.at);

@@ -23,9 +23,24 @@ export interface CoatCase extends AirRead, SurfaceCase {
 const lastCoatAt = (part: Part | undefined): EpochMs | undefined => part?.coats.at(-1)?.at;
 
 /** The coat that a new one would lie on; another pass of the same coat lies in it. */
-const coatUnder = ({ part, pass }: CoatCase): Coat | undefined => (pass === undefined ? part?.coats.at(-1) : undefined);
+const coatUnder = ({ part, pass }: CoatCase): Coat | undefined =>
+  pass === undefined ? (part?.coats.at(-1) ?? part?.reworked?.under) : undefined;
+
+/** Of what is scrapped or given back. Whoever wants it after all decides so first. */
+export const stillOurs: Rule<{ readonly part: Part | undefined }> = {
+  code: 'disposed',
+  source: 'the order of the work',
+  liftedBy: 'supervisor',
+  since: 9,
+  check: ({ part }) => {
+    const verdict = part?.verdict;
+    if (verdict?.is !== 'scrapped' && verdict?.is !== 'returned') return undefined;
+    return { code: 'disposed', is: verdict.is, at: verdict.at, by: verdict.by };
+  },
+};
 
 export const coatOnPartRules: readonly Rule<CoatCase>[] = [
+  stillOurs,
   {
     code: 'recoat-forbidden',
     source: 'sheet',
@@ -81,7 +96,7 @@ export const coatOnPartRules: readonly Rule<CoatCase>[] = [
     source: 'common practice, no source',
     liftedBy: 'supervisor',
     check: ({ part, sheet, method, pass }) => {
-      const coatedAt = lastCoatAt(part);
+      const coatedAt = part?.coats.at(-1)?.at ?? part?.reworked?.under?.at;
       // A sheet with a recoat window speaks for a second coat by itself; not for a second dip in the first.
       const once = pass !== undefined || sheet.recoat.rule === 'forbidden';
       return methodRows[method].once && once && coatedAt !== undefined ? { code: 'dip-once', coatedAt } : undefined;

@@ -1,6 +1,8 @@
 // How a part stands at a moment: its phase, its clocks, what holds it, and what may be done with it next, the likeliest
 // first. Cards, board and lists only lay it out.
 
+import type { Stance } from '../commands.ts';
+import type { PartName } from '../ids.ts';
 import { methodRows } from '../methods.ts';
 import { actsOf, type Candidate, type Moment } from '../next-acts.ts';
 import { type AtLeastClock, atLeast, lasts, mayLast, type NounClock } from '../noun-clock.ts';
@@ -14,7 +16,7 @@ import { airLog, batchOf } from '../shop.ts';
 import { celsius, type EpochMs, micrometres, minutes, minutesAfter } from '../units.ts';
 import type { CureWay } from '../verbs/said.ts';
 import { type HeatUp, heatUp } from './heat-up.ts';
-import { type Coat, type Part, type PartPhase, phaseOfPart } from './part.ts';
+import { awaitsFirstCoat, type Coat, type Part, type PartPhase, phaseOfPart } from './part.ts';
 import {
   cureClock,
   cureDue,
@@ -50,6 +52,8 @@ export interface PartStatus {
   /** While it waits for its first coat: by which sheet its preparation serves the shortest time. */
   readonly surface: SurfaceEnd | undefined;
   readonly cure: CureStatus | undefined;
+  /** Of the old film of a part that is reworked. */
+  readonly under: Sheet | undefined;
   readonly heldBy: readonly Objection[];
 }
 
@@ -68,11 +72,12 @@ export function partStatus(moment: Moment, part: Part): PartStatus {
   const sheet = batch?.sheet;
   const air = airLog(shop, batch?.place);
   const phase = phaseOfPart(part);
-  const surface = phase.is === 'bare' ? earliestSurfaceEnd(part, sheetsAtHand(shop), air) : undefined;
+  const surface = awaitsFirstCoat(phase) ? earliestSurfaceEnd(part, sheetsAtHand(shop), air) : undefined;
   const cure = sheet && cureStatus(part, sheet, air, now);
   const coat = part.coats.at(-1);
+  const under = phase.is === 'rework' ? shop.batches.get(phase.under.batch)?.sheet : undefined;
   return {
-    ...{ part, phase, sheet, air, surface, cure },
+    ...{ part, phase, sheet, air, surface, cure, under },
     clocks: [
       ...(surface === undefined ? [] : surfaceClocks(part, surface, now)),
       ...(sheet === undefined || coat === undefined ? [] : coatClocks(part, sheet, coat, air, now)),
@@ -81,6 +86,9 @@ export function partStatus(moment: Moment, part: Part): PartStatus {
     heldBy: objectionsTo(partHolds, { part, unlifted: [] }, editionOfToday),
   };
 }
+
+/** Nothing is coated any more that is in such a state. */
+const ended: ReadonlySet<PartPhase['is']> = new Set(['released', 'left', 'scrapped', 'returned']);
 
 /** Prepared steel dies like a pot does. */
 function surfaceClocks({ prepared }: Part, { at }: SurfaceEnd, now: EpochMs): PartStatus['clocks'] {
@@ -92,7 +100,7 @@ function coatClocks(part: Part, sheet: Sheet, coat: Coat, air: AirLog, now: Epoc
   const { is } = phaseOfPart(part);
   const { leastAt, mostAt } = flashTimes(sheet, coat.at);
   const until = is === 'flashing' ? openUntil(sheet, coat, air) : undefined;
-  const recoat = is === 'released' || is === 'left' ? undefined : recoatTimes(sheet, coat);
+  const recoat = ended.has(is) ? undefined : recoatTimes(sheet, coat);
   return [
     ...(is === 'flashing' || is === 'dry'
       ? [lasts('flash', now, coat.at, leastAt), mayLast('flash-most', now, coat.at, mostAt, leastAt)]
@@ -157,14 +165,48 @@ export type PartActId =
   | 'release'
   | 'lift'
   | 'film'
-  | 'hold';
+  | 'hold'
+  | 'strip'
+  | 'abrade'
+  | 'rework'
+  | 'concession'
+  | 'scrap'
+  | 'return';
 
 /** The film waits for it; pressed too early it says for how long still. */
 const afterFlashOff: readonly ObjectionCode[] = ['flash-off-not-over'];
 /** Whatever is proved, somebody takes it out. */
 const beforeProof: readonly ObjectionCode[] = ['cure-not-given'];
 
-export function partActs({ part: { name, verdict }, phase, sheet, cure }: PartStatus): readonly Candidate<PartActId>[] {
+const liftsHold: Stance = { is: 'permitted', why: '-', lifts: [{ of: 'hold', why: '-' }] };
+
+/** What stands against its release besides, and is lifted by its own name. */
+const besidesHold: readonly ObjectionCode[] = ['cure-not-given', 'not-given'];
+
+const concession = (name: PartName) =>
+  actsOf<PartActId>(name)(
+    'concession',
+    { verb: 'concession', parts: [name], person: '-', document: '-', date: '2026-03-02' },
+    { despite: besidesHold },
+  );
+
+/** A held part waits for what is decided of it, wherever it stands; what hands do next with it stands first. */
+export function partActs(status: PartStatus): readonly Candidate<PartActId>[] {
+  const { name, verdict } = status.part;
+  const works = worksOn(status);
+  if (verdict?.is !== 'held') return works;
+  const act = actsOf<PartActId>(name);
+  const parts = [name];
+  return [
+    ...works,
+    act('rework', { verb: 'rework', parts, why: '-' }),
+    ...(status.phase.is === 'cured' ? [concession(name)] : []),
+    act('scrap', { verb: 'scrap', parts, why: '-' }),
+    act('return', { verb: 'return', parts, to: 'customer', why: '-' }),
+  ];
+}
+
+function worksOn({ part: { name, verdict }, phase, sheet, cure, under }: PartStatus): readonly Candidate<PartActId>[] {
   const act = actsOf<PartActId>(name);
   const parts = [name];
   switch (phase.is) {
@@ -205,16 +247,25 @@ export function partActs({ part: { name, verdict }, phase, sheet, cure }: PartSt
     case 'cured':
       return [
         act('release', { verb: 'release', parts }),
-        // What holds it a lead may lift, with a reason; no tap lifts that and a cure that is not proved at once.
-        ...(verdict?.is === 'held' && cure?.clock.goes === 'given'
-          ? [act('lift', { verb: 'release', parts }, { stance: { is: 'permitted', why: '-' } })]
+        // What holds it a lead may lift, with a reason, and nothing else with it.
+        ...(verdict?.is === 'held'
+          ? [act('lift', { verb: 'release', parts }, { stance: liftsHold, despite: besidesHold })]
           : []),
         act('film', { verb: 'film', part: name, dryFilmMicrometres: [micrometres(12)] }),
-        act('hold', { verb: 'hold', parts, why: '-' }),
+        ...(verdict?.is === 'held' ? [] : [act('hold', { verb: 'hold', parts, why: '-' })]),
+      ];
+    case 'rework':
+      return [
+        act('strip', { verb: 'prep', parts, removed: ['old-coat'] }),
+        // A sheet that lets nothing lie on its film wants it off first.
+        ...(under?.recoat.rule === 'forbidden' ? [] : [act('abrade', { verb: 'prep', parts, prepWays: ['sanding'] })]),
+        act('prep', { verb: 'prep', parts, grade: 'sa2.5' }),
       ];
     case 'released':
     // Nobody can do anything with what is not here.
     case 'left':
+    case 'scrapped':
+    case 'returned':
       return [];
   }
 }

@@ -3,7 +3,7 @@
 import type { Run, TemperatureReading } from '../calc/clock.ts';
 import type { SolventId } from '../calc/solvents.ts';
 import { isFor } from '../event-readers.ts';
-import type { Contaminant, Grit, PrepWay, SurfaceGrade } from '../grades.ts';
+import { type Contaminant, type Grit, type PrepWay, type SurfaceGrade, takenOffTo } from '../grades.ts';
 import type { Entry, FactOf } from '../history.ts';
 import type { BatchNumber, PartName, PersonName } from '../ids.ts';
 import { known } from '../known.ts';
@@ -13,6 +13,9 @@ import { foldRings, type RingLog } from '../ring-log.ts';
 import type { Celsius, EpochMs, Micrometres, MilligramsPerSquareMetre, Minutes } from '../units.ts';
 import { minutesAfter } from '../units.ts';
 import type { PartDetails } from '../verbs/said.ts';
+import { answeredBy, disposedBy } from './disposed.ts';
+import type { Concession, ReturnsTo } from './disposition.ts';
+import { assigned, heldBy } from './held.ts';
 import type { HoldingCode } from './holding-codes.ts';
 import type { FailedReading } from './part-events.ts';
 
@@ -63,8 +66,23 @@ export interface FilmReading {
 }
 
 /** A hold stops the release, never a clock: a held film flashes off and cures like any other. */
+export type Held = Extract<Verdict, { is: 'held' }>;
 export type Verdict =
-  | { readonly is: 'released'; readonly at: EpochMs; readonly by: PersonName }
+  | {
+      readonly is: 'released';
+      readonly at: EpochMs;
+      readonly by: PersonName;
+      /** Of the customer, under which it went. */
+      readonly concession: Concession | undefined;
+    }
+  | { readonly is: 'scrapped'; readonly at: EpochMs; readonly by: PersonName; readonly why: string }
+  | {
+      readonly is: 'returned';
+      readonly at: EpochMs;
+      readonly by: PersonName;
+      readonly why: string;
+      readonly to: ReturnsTo | undefined;
+    }
   | {
       readonly is: 'held';
       readonly at: EpochMs;
@@ -74,13 +92,32 @@ export type Verdict =
       readonly because: readonly HoldingCode[];
       /** The readings among them. */
       readonly failed: readonly FailedReading[];
+      /** Who sees to it, where somebody was named. */
+      readonly owner: PersonName | undefined;
+      readonly toDo: string | undefined;
+      /** Since when somebody hears of it every morning; `undefined` of one that only rules of an earlier edition knew. */
+      readonly ringsFrom: EpochMs | undefined;
     };
+
+export interface Reworked {
+  readonly at: EpochMs;
+  readonly by: PersonName;
+  readonly why: string;
+  /** What is recorded before it is of the coats before it. */
+  readonly seq: number;
+  /** The old film, until somebody said that it is off. */
+  readonly under: Coat | undefined;
+}
 
 export interface Part {
   readonly name: PartName;
   readonly details: PartDetails;
   readonly prepared: Prepared | undefined;
   readonly coats: readonly Coat[];
+  /** Those before it was reworked, which nothing is asked of any more. */
+  readonly earlier: readonly Coat[];
+  readonly reworked: Reworked | undefined;
+  readonly concession: Concession | undefined;
   /** Said dry to the touch, after the last coat. */
   readonly dryAt: EpochMs | undefined;
   /** The cure of the last coat. */
@@ -105,7 +142,11 @@ export type PartPhase =
   | { readonly is: 'cured'; readonly coat: Coat; readonly cure: Cure }
   | { readonly is: 'released'; readonly at: EpochMs }
   /** Out of the shop, released or not. */
-  | { readonly is: 'left'; readonly at: EpochMs };
+  | { readonly is: 'left'; readonly at: EpochMs }
+  /** To be coated anew, with the old film still on it. */
+  | { readonly is: 'rework'; readonly at: EpochMs; readonly under: Coat }
+  | { readonly is: 'scrapped'; readonly at: EpochMs }
+  | { readonly is: 'returned'; readonly at: EpochMs };
 
 /** Without entries: a part of which nothing has been said yet. */
 export function foldPart(name: PartName, entries: readonly Entry[]): Part {
@@ -114,6 +155,9 @@ export function foldPart(name: PartName, entries: readonly Entry[]): Part {
     details: {},
     prepared: undefined,
     coats: [],
+    earlier: [],
+    reworked: undefined,
+    concession: undefined,
     dryAt: undefined,
     cure: undefined,
     surfaces: [],
@@ -138,7 +182,7 @@ function evolvePart(part: Part, entry: Entry): Part {
       return { ...part, details: { ...part.details, ...known(said) } };
     }
     case 'SurfacePrepared':
-      return { ...part, prepared: preparedBy(part, fact, at, by) };
+      return { ...part, prepared: preparedBy(part, fact, at, by), reworked: stripped(part.reworked, fact) };
     case 'SurfaceRead':
       return { ...part, surfaces: [...part.surfaces, { at, celsius: fact.celsius }] };
     case 'CoatApplied': {
@@ -149,7 +193,11 @@ function evolvePart(part: Part, entry: Entry): Part {
       // A new coat undoes a release; a hold stays until somebody releases.
       const verdict = part.verdict?.is === 'held' ? part.verdict : undefined;
       const earlier = wet === undefined ? part.coats : part.coats.slice(0, -1);
-      return { ...part, coats: [...earlier, coat], dryAt: undefined, cure: undefined, verdict, leftAt: undefined };
+      return {
+        ...part,
+        ...{ coats: [...earlier, coat], dryAt: undefined, cure: undefined, verdict },
+        ...{ leftAt: undefined, concession: undefined },
+      };
     }
     case 'FilmDry':
       return { ...part, dryAt: part.dryAt ?? at };
@@ -169,17 +217,29 @@ function evolvePart(part: Part, entry: Entry): Part {
     case 'FilmRead':
       return { ...part, films: [...part.films, { at, state: fact.state, micrometres: fact.micrometres }] };
     case 'PartReleased':
-      return { ...part, verdict: { is: 'released', at, by } };
+      return { ...part, verdict: { is: 'released', at, by, concession: part.concession } };
     case 'PartLeft':
       return { ...part, leftAt: at, cure: endedBy(part.cure, at) };
     case 'PartHeld':
-      return { ...part, verdict: heldBy(part.verdict, fact, at, by) };
+      return { ...part, verdict: heldBy(part.verdict, fact, entry) };
+    case 'PartDisposed':
+      return disposedBy(part, fact, entry);
+    case 'FailureAnswered':
+      return { ...part, verdict: answeredBy(part.verdict, fact) };
+    case 'HoldAssigned':
+      return { ...part, verdict: assigned(part.verdict, fact) };
   }
 }
 
 /** What is out of the shop is in no oven of it. */
 const endedBy = (cure: Cure | undefined, at: EpochMs): Cure | undefined =>
   cure === undefined || cure.run.to !== undefined ? cure : { ...cure, run: { ...cure.run, to: at } };
+
+/** Off by what was said of it, or by the grade to which it was prepared. */
+function stripped(reworked: Reworked | undefined, fact: FactOf<'SurfacePrepared'>): Reworked | undefined {
+  const off = [...(fact.removed ?? []), ...(fact.grade === undefined ? [] : takenOffTo(fact.grade))];
+  return reworked === undefined || !off.includes('old-coat') ? reworked : { ...reworked, under: undefined };
+}
 
 /** Said in several lines, before one coat: each adds to what is known of the surface. */
 function preparedBy({ prepared, coats }: Part, fact: FactOf<'SurfacePrepared'>, at: EpochMs, by: PersonName): Prepared {
@@ -213,26 +273,15 @@ function together<T>(before: readonly T[] = [], now: readonly T[] = []): readonl
   return all.length === 0 ? undefined : all;
 }
 
-/** A second hold adds to the first: neither reason is gone until somebody releases. */
-function heldBy(before: Part['verdict'], fact: FactOf<'PartHeld'>, at: EpochMs, by: PersonName): Verdict {
-  const { why, because = [], failed = [] } = fact;
-  if (before?.is !== 'held') return { is: 'held', at, by, why, because, failed };
-  const whys = [...new Set([before.why, why].filter((each) => each !== ''))];
-  return {
-    is: 'held',
-    at,
-    by,
-    why: whys.join('; '),
-    because: [...new Set([...before.because, ...because])],
-    failed: [...before.failed, ...failed],
-  };
-}
-
 export function phaseOfPart(part: Part): PartPhase {
+  const { verdict, reworked } = part;
+  if (verdict?.is === 'scrapped' || verdict?.is === 'returned') return { is: verdict.is, at: verdict.at };
   if (part.leftAt !== undefined) return { is: 'left', at: part.leftAt };
-  if (part.verdict?.is === 'released') return { is: 'released', at: part.verdict.at };
+  if (verdict?.is === 'released') return { is: 'released', at: verdict.at };
   const coat = part.coats.at(-1);
-  if (coat === undefined) return { is: 'bare' };
+  if (coat === undefined) {
+    return reworked?.under === undefined ? { is: 'bare' } : { is: 'rework', at: reworked.at, under: reworked.under };
+  }
   if (part.cure !== undefined) {
     return { is: part.cure.run.to === undefined ? 'curing' : 'cured', coat, cure: part.cure };
   }
@@ -240,10 +289,13 @@ export function phaseOfPart(part: Part): PartPhase {
   return { is: 'flashing', coat };
 }
 
-/** A released part needs nobody any more; a held one does. */
-export function isPartLive(part: Part): boolean {
-  return part.verdict?.is !== 'released';
+/** A released part needs nobody any more, nor one that is scrapped or given back; a held one does. */
+export function isPartLive({ verdict }: Part): boolean {
+  return verdict === undefined || verdict.is === 'held';
 }
+
+/** Without any film of ours, or with an old one that is to be coated anew. */
+export const awaitsFirstCoat = ({ is }: PartPhase): boolean => is === 'bare' || is === 'rework';
 
 /** The part's own surface, read and still fresh at `at`. */
 export function surfaceServing(part: Part | undefined, at: EpochMs, limit: Minutes): Celsius | undefined {

@@ -10,6 +10,7 @@ import type { Sheet } from '../products/sheet.ts';
 import { batchOf, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
 import { whoApplied } from '../who-applied.ts';
+import { answeredIn } from './failed-readings.ts';
 import { judgeFilm } from './film-acceptance.ts';
 import type { Part } from './part.ts';
 
@@ -37,7 +38,9 @@ export function askedForRelease(shop: Shop, part: Part, at: EpochMs): ReleaseAsk
   const { job } = part.details;
   const limits = jobLimits(shop.crew, job, at);
   if (job === undefined || limits === undefined) return undefined;
-  const coated = part.entries.filter(({ fact }) => fact.type === 'CoatApplied');
+  const since = part.reworked?.seq ?? 0;
+  // What was stripped off went on by hands that have no part in what is there now.
+  const coated = part.entries.filter(({ seq, fact }) => fact.type === 'CoatApplied' && seq > since);
   const hands = coated.flatMap((entry) => {
     const { person, typedBy } = whoApplied(shop, entry);
     return person === undefined ? [typedBy] : [person, typedBy];
@@ -48,7 +51,10 @@ export function askedForRelease(shop: Shop, part: Part, at: EpochMs): ReleaseAsk
 
 function lackingOf(limits: ReleaseLimits, part: Part, sheet: Sheet | undefined): readonly ReleaseLacking[] {
   const { film, leastAdhesion, leastDoubleRubs } = limits;
-  const sinceCoat = part.entries.slice(part.entries.findLastIndex(({ fact }) => fact.type === 'CoatApplied') + 1);
+  const answered = answeredIn(part);
+  const sinceCoat = part.entries
+    .slice(part.entries.findLastIndex(({ fact }) => fact.type === 'CoatApplied') + 1)
+    .filter(({ seq }) => !answered.has(seq));
   return [
     ...(film === true ? filmLacking(part, sheet, sinceCoat) : []),
     ...(leastAdhesion === undefined ? [] : adhesionLacking(leastAdhesion, sinceCoat)),

@@ -5,7 +5,8 @@ import type { Entry } from '../history.ts';
 import { nounOf, numberIn, type PartName } from '../ids.ts';
 import { type Method, methods } from '../methods.ts';
 import { inNaturalOrder } from '../natural-order.ts';
-import { phaseOfPart } from '../part/part.ts';
+import { heldParts } from '../part/held-reminders.ts';
+import { type Part, phaseOfPart } from '../part/part.ts';
 import { cureDueAt } from '../part/part-clocks.ts';
 import { streamsTouched } from '../seal.ts';
 import type { Session } from '../session/session.ts';
@@ -47,6 +48,8 @@ export interface DayRecord extends Stretch {
   readonly curing: readonly { readonly part: PartName; readonly dueAt: EpochMs | undefined }[];
   /** Dry, and in no cure yet. */
   readonly waiting: readonly { readonly part: PartName; readonly dryAt: EpochMs }[];
+  /** As it stands now, and so of no day that is over. */
+  readonly onHold: readonly Part[];
   readonly sessions: readonly Session[];
   readonly rings: readonly DayRing[];
   readonly airCelsius: readonly Celsius[];
@@ -75,6 +78,7 @@ export function dayRecord(shop: Shop, span: DaySpan, now: EpochMs): DayRecord {
     partsByMethod: byMethod(coats.map(({ fact }) => fact)),
     curing: curingNow(shop),
     waiting: waitingNow(shop),
+    onHold: isWithin(span, now) ? heldParts(shop).map(({ part }) => part) : [],
     sessions: [...streamsTouched(entries)]
       .flatMap((stream) => (nounOf(stream) === 'session' ? (shop.sessions.get(numberIn(stream)) ?? []) : []))
       .sort((a, b) => a.number - b.number),

@@ -22,16 +22,17 @@ import { againstBegun } from '../crew/alarm-rules.ts';
 import { keepsPrep } from '../crew/keeps-prep.ts';
 import { scalesAt } from '../crew/scales.ts';
 import { isFor } from '../event-readers.ts';
-import type { Entry } from '../history.ts';
+import type { Entry, FactOf } from '../history.ts';
 import { nameIn, nounOf, numberIn } from '../ids.ts';
 import { known } from '../known.ts';
+import { permittedFor } from '../lifts.ts';
 import type { Objection } from '../objections.ts';
 import { askedOf, failedBy, isMarked } from '../part/failed-readings.ts';
 import { foldPart, type Part } from '../part/part.ts';
 import { neededFor } from '../part/part-decide.ts';
 import { coatOnPartRules, cureRules, dryRules, outRules, type PartCase } from '../part/part-rules.ts';
 import { askedForRelease } from '../part/release-asked.ts';
-import { leftRules, releaseRules } from '../part/release-rules.ts';
+import { dispositionRules, heldRules, leftRules, releaseRules } from '../part/release-rules.ts';
 import { surfaceAsked } from '../part/surface-limits.ts';
 import { airServing } from '../place/place.ts';
 import { type Edition, editions } from '../rule-editions.ts';
@@ -57,7 +58,7 @@ export function deviationsIn(shop: Shop, wanted: (entry: Entry) => boolean = () 
     [...objectionsAgainst(shop, asJudged(shop, entry)), ...againstBegun(shop, entry)].map((objection) => ({
       entry,
       objection,
-      permitted: entry.saidWith.permitted,
+      permitted: permittedFor(entry.saidWith, objection),
     })),
   );
 }
@@ -218,6 +219,10 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
       return against(outRules, situation);
     case 'PartLeft':
       return against(leftRules, situation);
+    case 'HoldAssigned':
+      return against(heldRules, situation);
+    case 'PartDisposed':
+      return againstDisposed(shop, situation, fact, entry);
     case 'PartReleased':
       // Without what no hold names: nobody who released before readings held anything is marked anew.
       return against(releaseRules, {
@@ -234,4 +239,16 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
       return failed !== undefined && isMarked(part, failed.reading) ? [failed.objection] : [];
     }
   }
+}
+
+/** A concession is followed by its release, where all of it is asked. */
+function againstDisposed(
+  shop: Shop,
+  situation: PartCase,
+  disposed: FactOf<'PartDisposed'>,
+  { by, edition }: Entry,
+): readonly Objection[] {
+  if (disposed.as === 'concession') return [];
+  const asked = askedForRelease(shop, situation.part, situation.at);
+  return objectionsTo(dispositionRules[disposed.as], { ...situation, unlifted: [], by, disposed, asked }, edition);
 }

@@ -149,6 +149,14 @@ function figuresOf(fact: Fact): Partial<Record<ExportColumn, Cell>> {
     }
     case 'PartHeld':
       return { reason: fact.why === '' ? (fact.because ?? []).join(' ') : fact.why };
+    case 'PartDisposed': {
+      const told = [fact.as, fact.to, fact.why, fact.person, fact.document, fact.date];
+      return { reason: told.filter((each) => each !== undefined && each !== '').join(', ') };
+    }
+    case 'FailureAnswered':
+      return { reason: fact.why };
+    case 'HoldAssigned':
+      return { reason: [fact.owner, fact.toDo].filter((told) => told !== undefined).join(', ') };
     case 'SolventUsed': {
       const { amount, material, use } = fact;
       const figure = amount.kind === 'mass' ? { mass_g: amount.grams } : { volume_l: amount.litres };

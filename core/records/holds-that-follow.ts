@@ -2,9 +2,10 @@
 // as it would have at the time; so does a film reading that fails only as it is corrected, released or not.
 
 import { type FactFor, isFor } from '../event-readers.ts';
-import { type Envelope, isLate, type NewEvent } from '../history.ts';
+import { type Entry, type Envelope, isLate, type NewEvent } from '../history.ts';
 import { nameIn, nounOf, type PartName, partStream } from '../ids.ts';
-import { type Failed, failedReadings, readingKey } from '../part/failed-readings.ts';
+import { readingKey } from '../part/failed-reading.ts';
+import { type Failed, failedReadings } from '../part/failed-readings.ts';
 import { isHolding } from '../part/holding.ts';
 import type { HoldingCode } from '../part/holding-codes.ts';
 import type { Part } from '../part/part.ts';
@@ -36,10 +37,10 @@ export function holdsThatFollow(before: Shop, after: Shop, at: EpochMs): readonl
     if (permitted !== undefined || !isHolding(objection.code) || nounOf(entry.stream) !== 'part') continue;
     // Released and gone or not: whoever leads must know what they let go.
     const part = after.parts.get(nameIn(entry.stream));
-    if (part !== undefined) add(part.name, objection.code);
+    if (part !== undefined && isOfWhatIsThere(part, entry)) add(part.name, objection.code);
   }
   for (const part of after.parts.values()) {
-    const readings = newlyFailed(before, after, part);
+    const readings = newlyFailed(before, after, part).filter(({ entry }) => isOfWhatIsThere(part, entry));
     if (readings.length > 0) failed.set(part.name, readings);
     for (const { objection } of readings) add(part.name, objection.code);
   }
@@ -51,8 +52,14 @@ export function holdsThatFollow(before: Shop, after: Shop, at: EpochMs): readonl
   });
 }
 
+/** Not of a coat that was reworked since, nor of a part that is scrapped or given back: there is nothing left to hold. */
+function isOfWhatIsThere({ verdict, reworked }: Part, { seq }: Entry): boolean {
+  const isGone = verdict?.is === 'scrapped' || verdict?.is === 'returned';
+  return !isGone && (reworked === undefined || seq > reworked.seq);
+}
+
 /** Readings that were there before and fail only now, or fail by other figures. A new one has held its part itself. */
-function newlyFailed(before: Shop, after: Shop, part: Part): readonly Failed[] {
+function newlyFailed(before: Shop, after: Shop, part: Part): ReturnType<typeof failedReadings> {
   const was = before.parts.get(part.name);
   if (was === undefined || was === part) return [];
   const name = ({ entry, reading }: ReturnType<typeof failedReadings>[number]) => `${entry.seq} ${readingKey(reading)}`;

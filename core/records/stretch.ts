@@ -25,6 +25,7 @@ interface Happened {
   readonly coats: readonly EntryOf<'CoatApplied'>[];
   readonly released: readonly PartName[];
   readonly held: readonly EntryOf<'PartHeld'>[];
+  readonly disposed: readonly EntryOf<'PartDisposed'>[];
   readonly air: readonly EntryOf<'AirRead'>[];
   readonly alarms: readonly EntryOf<OfNeed>[];
   readonly firstShifts: readonly EntryOf<OfFirstShift>[];
@@ -57,6 +58,7 @@ function happened(entries: readonly Entry[]): Happened {
   const coats: EntryOf<'CoatApplied'>[] = [];
   const released = new Set<PartName>();
   const held: EntryOf<'PartHeld'>[] = [];
+  const disposed: EntryOf<'PartDisposed'>[] = [];
   const air: EntryOf<'AirRead'>[] = [];
   const alarms: EntryOf<OfNeed>[] = [];
   const firstShifts: EntryOf<OfFirstShift>[] = [];
@@ -68,6 +70,8 @@ function happened(entries: readonly Entry[]): Happened {
         return released.add(nameIn(entry.stream));
       case 'PartHeld':
         return held.push({ ...entry, fact });
+      case 'PartDisposed':
+        return disposed.push({ ...entry, fact });
       case 'AirRead':
         return air.push({ ...entry, fact });
       case 'AlarmRaised':
@@ -84,7 +88,7 @@ function happened(entries: readonly Entry[]): Happened {
     }
   };
   for (const entry of entries) if (isFor('period', entry.fact)) take(entry.fact, entry);
-  return { coats, released: [...released].sort(inNaturalOrder), held, air, alarms, firstShifts };
+  return { coats, released: [...released].sort(inNaturalOrder), held, disposed, air, alarms, firstShifts };
 }
 
 export interface CanTouched {

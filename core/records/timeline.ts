@@ -88,8 +88,12 @@ function stretchesOfBatch(shop: Shop, batch: Batch): readonly Stretch[] {
 /** Of every coat, not only the last. */
 function stretchesOfPart(part: Part): readonly Stretch[] {
   const stream = `part/${part.name}` as const;
-  return part.coats.flatMap((coat, i) => {
-    const nextAt = part.coats[i + 1]?.at;
+  const coats = [...part.earlier, ...part.coats];
+  const reworks = part.entries.filter(({ fact }) => fact.type === 'PartDisposed' && fact.as === 'rework');
+  return coats.flatMap((coat, i) => {
+    const ends = [coats[i + 1]?.at, reworks.find(({ happenedAt }) => happenedAt >= coat.at)?.happenedAt];
+    const known = ends.filter((at) => at !== undefined);
+    const nextAt = known.length === 0 ? undefined : epochMs(Math.min(...known));
     const then = foldPart(
       part.name,
       part.entries.filter((entry) => nextAt === undefined || entry.happenedAt < nextAt),

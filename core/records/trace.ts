@@ -124,8 +124,11 @@ export function streamsOfLot(shop: Shop, cans: readonly StreamId[]): readonly St
   return [...new Set([...cans, ...numbers.map(batchStream), ...parts])];
 }
 
+/** Those before it was reworked first. */
+const allCoats = (part: Part | undefined): readonly Coat[] =>
+  part === undefined ? [] : [...part.earlier, ...part.coats];
 const batchesOf = (part: Part | undefined): readonly BatchNumber[] => [
-  ...new Set(part?.coats.map(({ batch }) => batch) ?? []),
+  ...new Set(allCoats(part).map(({ batch }) => batch)),
 ];
 const batchesFrom = (can: Can): readonly BatchNumber[] => [...new Set(can.pours.map(({ batch }) => batch))];
 
@@ -172,7 +175,7 @@ export function tracePart(shop: Shop, name: PartName): PartTrace | undefined {
   const part = shop.parts.get(name);
   if (part === undefined) return undefined;
   const numbers = batchesOf(part);
-  const lastCoat = part.coats.at(-1)?.at;
+  const lastCoat = allCoats(part).at(-1)?.at;
   const before = (entry: Entry) => lastCoat !== undefined && entry.happenedAt <= lastCoat;
   const ofBatches = numbers.flatMap((number) => shop.batches.get(number)?.entries.filter(before) ?? []);
   // A coat of another part from the same batch is that part's story.
@@ -184,7 +187,7 @@ export function tracePart(shop: Shop, name: PartName): PartTrace | undefined {
   return {
     part,
     phase: phaseOfPart(part),
-    coats: part.coats.map((coat) => {
+    coats: allCoats(part).map((coat) => {
       const batch = shop.batches.get(coat.batch);
       const unnamed = batch === undefined ? [] : unnamedParts(shop, batch);
       return {

@@ -20,6 +20,7 @@ import {
   sessionStream,
 } from '../ids.ts';
 import { afterCureReminders } from '../part/after-reminders.ts';
+import { heldReminders } from '../part/held-reminders.ts';
 import { phaseOfPart } from '../part/part.ts';
 import { partReminders } from '../part/part-reminders.ts';
 import { awaitsCoat, sheetsAtHand } from '../part/surface-life.ts';
@@ -94,7 +95,7 @@ export function planReminders(
     // Its vessels are free once a pot is over.
     put(sessionStream(session.number), session.rings, session.entries, reminders, nouns.has('batch'));
   }
-  const ofCrew = () => [...crewReminders(shop.crew), ...morningReminders(shop)];
+  const ofCrew = () => [...crewReminders(shop.crew), ...morningReminders(shop), ...heldReminders(shop)];
   put(crewStream, shop.crew.rings, [], ofCrew, true);
   return plan;
 }

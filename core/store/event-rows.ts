@@ -5,6 +5,8 @@ import { z } from 'zod';
 import { inShapeOfToday } from '../event-shapes.ts';
 import { type Envelope, EventBody } from '../history.ts';
 import type { CrewId, StreamId } from '../ids.ts';
+import { known } from '../known.ts';
+import { liftNames } from '../lift-names.ts';
 import type { EventsRead } from '../ports.ts';
 import type { RecordRow } from '../records/archive.ts';
 import { editions } from '../rule-editions.ts';
@@ -37,7 +39,11 @@ export function rowOf(envelope: Envelope): EventRow {
   };
 }
 
-const SaidWithRow = z.object({ despite: z.array(z.string()), permitted: z.string().optional() });
+const SaidWithRow = z.object({
+  despite: z.array(z.string()),
+  permitted: z.string().optional(),
+  lifts: z.array(z.object({ of: z.enum(liftNames), why: z.string() })).optional(),
+});
 const EditionRow = z.literal(editions);
 const SealRow = z.enum(sealNames);
 const Streams = z.array(
@@ -72,7 +78,7 @@ function unreadOf({ seq, stream, version, type, recorded_at }: EventRow, error: 
 
 function envelopeOf(row: EventRow): Envelope {
   const body = EventBody.parse(inShapeOfToday(JSON.parse(row.body), row.shape));
-  const { despite, permitted } = SaidWithRow.parse(JSON.parse(row.said_with));
+  const { despite, permitted, lifts } = SaidWithRow.parse(JSON.parse(row.said_with));
   return {
     crew: row.crew,
     seq: row.seq,
@@ -83,7 +89,7 @@ function envelopeOf(row: EventRow): Envelope {
     recordedAt: epochMs(row.recorded_at),
     by: row.by_person,
     request: row.request,
-    saidWith: permitted === undefined ? { despite } : { despite, permitted },
+    saidWith: { despite, ...known({ permitted, lifts }) },
     body,
     edition: EditionRow.parse(row.edition),
     shape: row.shape,

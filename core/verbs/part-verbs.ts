@@ -3,6 +3,7 @@
 import { solventIds } from '../calc/solvents.ts';
 import { adhesionRatings, contaminants, grits, prepWays, rubResults, surfaceGrades } from '../grades.ts';
 import { methods, offeredMethods } from '../methods.ts';
+import { returnsTo } from '../part/disposition.ts';
 import type { CureWay, NamedPart, PartDetails } from './said.ts';
 import {
   area,
@@ -10,6 +11,7 @@ import {
   choices,
   conductivity,
   count,
+  day,
   duration,
   films,
   kind,
@@ -26,6 +28,7 @@ import {
   salts,
   spoken,
   temperature,
+  text,
   unasked,
   volume,
 } from './slot.ts';
@@ -35,6 +38,13 @@ const one = part('part', { required: true });
 const several = parts('parts', { required: true });
 /** Nobody named is the only load. */
 const orTheLoad = parts('parts', { orNone: true });
+/** Who may release may say what becomes of a part instead. */
+const decided = { decision: true, leastRole: 'lead' } as const;
+/** Why it was read again. */
+const retest = ownWords('retest', { behind: 'retest' });
+/** Who sees to a hold. */
+const owner = person('owner', { behind: 'owner' });
+const toDo = ownWords('to-do', { behind: 'to-do' });
 const coupon = mark('coupon', 'coupon');
 const steel = { lowest: -40, highest: 400 };
 
@@ -142,7 +152,7 @@ export const partVerbs = {
     },
   ),
   film: verb(
-    { asNew: newPart, part: one, dryFilmMicrometres: films('dry-film', { required: true }) },
+    { asNew: newPart, part: one, dryFilmMicrometres: films('dry-film', { required: true }), retest },
     {
       leaves: { type: 'FilmRead', state: 'dry' },
       amends: { filmMicrometres: { slot: 'dry-film', fact: 'micrometres' } },
@@ -154,6 +164,7 @@ export const partVerbs = {
     part: one,
     rating: choice('rating', adhesionRatings, { required: true, offered: ['5B', '4B', '3B'] }),
     coupon,
+    retest,
   }),
   rub: verb({
     asNew: newPart,
@@ -161,12 +172,40 @@ export const partVerbs = {
     doubleRubs: count('rubs', { required: true }, { highest: 1_000 }),
     result: choice('rub-result', rubResults, { required: true }),
     coupon,
+    retest,
   }),
   release: verb({ parts: several }, { leaves: { type: 'PartReleased' }, plain: true, decision: true }),
   /** It has left the shop, released or not: a fact, whoever says it. */
   shipped: verb({ asNew: newPart, parts: several }, { leaves: { type: 'PartLeft' }, plain: true }),
   hold: verb(
-    { asNew: newPart, parts: several, why: ownWords('reason', { required: true }) },
+    { asNew: newPart, parts: several, why: ownWords('reason', { required: true }), owner, toDo },
     { leaves: { type: 'PartHeld' }, endsInWords: true },
+  ),
+  /** What becomes of it, by whoever may release. What is left out is asked for. */
+  rework: verb(
+    { parts: several, why: ownWords('reason') },
+    { leaves: { type: 'PartDisposed', as: 'rework' }, endsInWords: true, ...decided },
+  ),
+  concession: verb(
+    {
+      parts: several,
+      person: text('customer-person', { behind: 'person' }),
+      document: text('document', { behind: 'document' }),
+      date: day('concession-date', { behind: 'dated' }),
+    },
+    { leaves: { type: 'PartDisposed', as: 'concession' }, ...decided },
+  ),
+  scrap: verb(
+    { parts: several, why: ownWords('reason') },
+    { leaves: { type: 'PartDisposed', as: 'scrap' }, endsInWords: true, ...decided },
+  ),
+  return: verb(
+    { parts: several, to: choice('return-to', returnsTo), why: ownWords('reason') },
+    { leaves: { type: 'PartDisposed', as: 'return' }, endsInWords: true, ...decided },
+  ),
+  /** Of what is on hold: who sees to it, what is to be done. */
+  'see-to': verb(
+    { parts: several, owner, toDo },
+    { leaves: { type: 'HoldAssigned' }, endsInWords: true, oneOf: ['owner', 'toDo'], decision: true },
   ),
 };

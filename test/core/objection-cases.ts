@@ -303,6 +303,13 @@ const cases = {
     deviates: 'PartReleased 11:30 not-given',
     liftedBy: 'supervisor',
   },
+  disposed: {
+    given: [...filtered, '09:50 part impeller-7', '09:55 @omar: scrap impeller-7 cracked'],
+    at: '10:00',
+    act: 'coat impeller-7 1 brush',
+    deviates: 'CoatApplied 10:00 disposed',
+    liftedBy: 'supervisor',
+  },
   'second-eyes': {
     // All three had a hand in its coat: nobody is left.
     given: [

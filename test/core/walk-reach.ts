@@ -87,7 +87,9 @@ export const neverObjected: readonly ObjectionCode[] = [
 ];
 
 /** Against a decision, and lifted by nobody or by who speaks: then it is never recorded despite them. */
-const decided: readonly ObjectionCode[] = ['already-released', 'still-in-oven', 'check-by-lead', 'second-eyes'];
+const decided: readonly ObjectionCode[] = [
+  ...(['already-released', 'still-in-oven', 'check-by-lead', 'second-eyes', 'not-on-hold', 'not-told'] as const),
+];
 
 const toReach: readonly string[] = [
   ...typesOf(EventBody).map((type) => `event ${type}`),

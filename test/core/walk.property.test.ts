@@ -263,6 +263,17 @@ const onCoarseScale: readonly { readonly command: Command; readonly is: 'asked' 
   { command: mixOfLittle, is: 'asked' },
   { command: mixOfLittle, is: 'happened' },
 ];
+/** What becomes of the part that left; and one whose cross-cut failed and was cut again. */
+const disposing: readonly (readonly [by: string, Request['command']])[] = [
+  ['kari', { verb: 'part', part: 'hub-3', details: {} }],
+  ['kari', { verb: 'see-to', parts: ['hub-3'], owner: 'omar' }],
+  ['kari', { verb: 'see-to', parts: ['hub-2'], owner: 'omar', toDo: 'fetch it back' }],
+  ['kari', { verb: 'adhesion', part: 'hub-3', rating: '0B' }],
+  ['omar', { verb: 'adhesion', part: 'hub-3', rating: '5B', retest: 'a new blade' }],
+  ['omar', { verb: 'scrap', parts: ['hub-2'] }],
+  ['omar', { verb: 'scrap', parts: ['hub-2'], why: 'cracked' }],
+];
+
 /** A job that asks more than is given: who coated it releases it not, and who may does so with a reason. Another one leaves with no release at all. */
 const leaving = (batch: BatchNumber): readonly Pick<Request, 'by' | 'command' | 'stance'>[] => [
   {
@@ -275,11 +286,29 @@ const leaving = (batch: BatchNumber): readonly Pick<Request, 'by' | 'command' | 
   { by: 'omar', stance: { is: 'asked' }, command: { verb: 'release', parts: ['hub-1'] } },
   {
     by: 'rosa',
-    stance: { is: 'permitted', why: 'the customer waits' },
+    stance: {
+      is: 'permitted',
+      why: 'the customer waits',
+      lifts: (['hold', 'cure', 'film'] as const).map((of) => ({ of, why: `the customer waits, ${of}` })),
+    },
     command: { verb: 'release', parts: ['hub-1'] },
+  },
+  // Once is enough, and a release is moved by nobody.
+  { by: 'rosa', stance: { is: 'asked' }, command: { verb: 'release', parts: ['hub-1'] } },
+  {
+    ...{ by: 'omar', stance: { is: 'asked' } },
+    command: {
+      ...{ verb: 'amend', of: { verb: 'release', part: 'hub-1' } },
+      ...{ change: { at: epochMs(1) }, why: 'told late' },
+    },
   },
   { by: 'kari', stance: { is: 'asked' }, command: { verb: 'part', part: 'hub-2', details: {} } },
   { by: 'kari', stance: { is: 'asked' }, command: { verb: 'shipped', parts: ['hub-2'] } },
+  ...disposing.map(([by, command]) => ({ by, command, stance: { is: 'asked' as const } })),
+  ...(['asked', 'happened'] as const).map((is) => ({
+    ...{ by: 'kari', stance: { is } },
+    command: { verb: 'coat' as const, parts: ['hub-2'], batch, method: 'brush' as const },
+  })),
 ];
 const steps = fc.noBias(
   fc.array(fc.array(fc.nat(9_999), { minLength: stepDraws, maxLength: stepDraws }), {

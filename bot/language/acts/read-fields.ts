@@ -25,9 +25,11 @@ const readable: ReadonlySet<ToldAs> = new Set([
 export function fieldsReader(verb: Verb): Reader {
   const plan = plans[verb];
   const { fields } = plan;
-  const [odd] = fields.filter(
-    ([, { told, options }]) => !readable.has(told) || (told === 'text' && options?.behind === undefined),
-  );
+  const [odd] = fields.filter(([, { told, options }]) => {
+    const isBehind = options?.behind !== undefined;
+    // Somebody's own words behind a word of their own are off the line by now.
+    return told === 'own-words' ? !isBehind : !readable.has(told) || (told === 'text' && !isBehind);
+  });
   const isUnasked = fields.every(([, { slots }]) => slots.length === 0);
   if (odd !== undefined) throw new Error(`"${odd[0]}" of "${verb}" wants a reader of its own`);
   return (typed, labelled) => {

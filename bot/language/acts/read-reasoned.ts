@@ -3,12 +3,15 @@
 
 import type { SlotName } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
-import type { PartName } from '../../../core/ids.ts';
+import type { PartName, PersonName } from '../../../core/ids.ts';
 import { known } from '../../../core/known.ts';
+import { type ReturnsTo, returnsTo } from '../../../core/part/disposition.ts';
+import { nameAmong } from '../../../core/person-named.ts';
 import type { EpochMs } from '../../../core/units.ts';
 import { looksLikePart, partNamed } from '../names-typed.ts';
+import { personTyped } from '../people-typed.ts';
 import type { Fault } from '../reading.ts';
-import { trailingTime } from '../time-and-permission.ts';
+import { type How, mannerOf, trailingTime } from '../time-and-permission.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
 import { canMarks, fillers } from '../tongues/english/line-words.ts';
 import { type Token, wordIn } from '../typed/token.ts';
@@ -44,7 +47,141 @@ export function readDiscard(act: ActLine): ActRead | Fault {
 export function readHold(typed: ActLine): ActRead | Fault {
   const act = { ...typed, tokens: rangesJoined(typed.tokens.flatMap(commasApart), typed.context) };
   const held = partsHeld(act);
-  return isFailed(held) ? held : withReason('hold', act, held);
+  if (isFailed(held)) return held;
+  const own = ownersApart(act, held.reasonFrom);
+  const read = withReason('hold', { ...act, tokens: own.tokens }, { ...held, said: { ...held.said, ...own.said } });
+  return isFailed(read) ? read : { ...read, ...own.how };
+}
+
+/** `scrap impeller-7 cracked`, `rework impeller-7`: the reason may be asked for afterwards. */
+export const readDisposed =
+  (verb: 'rework' | 'scrap') =>
+  (typed: ActLine): ActRead | Fault => {
+    const act = { ...typed, tokens: rangesJoined(typed.tokens.flatMap(commasApart), typed.context) };
+    // `scrap 3 gelled in the can`
+    const number = verb === 'scrap' ? numberScrapped(act) : undefined;
+    if (number !== undefined) return number === 'can' ? readDiscard(typed) : number;
+    const parts = knownParts(act);
+    return isFailed(parts) ? parts : decidedWith(verb, act, parts);
+  };
+
+/** `return impeller-7 to the customer wrong alloy`, `return customer impeller-7`. */
+export function readReturn(typed: ActLine): ActRead | Fault {
+  const all = rangesJoined(typed.tokens.flatMap(commasApart), typed.context);
+  const first = returned(all[0]);
+  const act = { ...typed, tokens: first === undefined ? all : all.slice(1) };
+  const parts = knownParts(act);
+  if (isFailed(parts)) return parts;
+  const { tokens } = act;
+  let from = parts.reasonFrom;
+  while (fillers.has(wordIn(tokens[from])) && returned(tokens[from]) === undefined) from += 1;
+  const to = first ?? returned(tokens[from]);
+  const reasonFrom = to === undefined || first !== undefined ? parts.reasonFrom : from + 1;
+  return decidedWith('return', act, { ...parts, said: { ...parts.said, ...known({ to }) }, reasonFrom });
+}
+
+/** Names that the shop has, or that look like one: `scrap the rest` is of no part. */
+export function knownParts(act: ActLine): Named | Fault {
+  const named = partsHeld(act);
+  if (isFailed(named)) return named;
+  const strange = [named.said.parts].flat().find((part) => !isPart(String(part), act));
+  const token = act.tokens.find(({ text }) => text === strange) ?? act.tokens[0];
+  return strange === undefined || token === undefined ? named : leftOver(token);
+}
+
+const returned = (token: Token | undefined): ReturnsTo | undefined => returnsTo.find((each) => each === wordIn(token));
+
+/** A number alone may be a can's or a part's: of which there is one of each is asked, of which there is no can nobody discards. */
+function numberScrapped({ tokens, line, context }: ActLine): 'can' | Fault | undefined {
+  const at = tokens.findIndex((token) => token.kind !== 'word' || !fillers.has(token.word));
+  const first = tokens[at];
+  if (canMarks.has(wordIn(first))) return 'can';
+  if (first?.kind !== 'number') return undefined;
+  const number = countFrom(first);
+  const live = context.live?.();
+  if (live === undefined) return 'can';
+  const part = context.parts.filter((name) => Number(/\d+$/.exec(name)?.[0]) === number);
+  if (!live.cans.some((can) => can.number === number)) return leftOver(first);
+  if (part.length === 0) return 'can';
+  const rest = line.slice(first.end);
+  return {
+    ...{ failed: 'ambiguous-name', token: first },
+    couldBe: [`can ${first.text}`, ...part],
+    tries: [`discard ${first.text}${rest}`, ...part.map((name) => `scrap ${name}${rest}`)],
+  };
+}
+
+function decidedWith(verb: 'rework' | 'scrap' | 'return', act: ActLine, named: Named): ActRead | Fault {
+  const manner = mannerAlone(act, named.reasonFrom);
+  if (manner !== undefined) return { command: commandOf(verb, named.said), ...known({ at: named.at }), ...manner };
+  const reason = reasonOf(act, named);
+  if (isFailed(reason)) return reason;
+  const why = reason.words === '' ? undefined : reason.words;
+  const command = commandOf(verb, { ...named.said, ...known({ why }) });
+  return { command, ...known({ at: named.at }), ...reason.how };
+}
+
+/** `see-to impeller-7 bea sand and recoat`: who, what is to be done, or both. */
+export function readSeeTo(typed: ActLine): ActRead | Fault {
+  const act = { ...typed, tokens: rangesJoined(typed.tokens.flatMap(commasApart), typed.context) };
+  const held = partsHeld(act);
+  if (isFailed(held)) return held;
+  const [first, next] = act.tokens.slice(held.reasonFrom);
+  const isLabelled = wordIn(first) === 'owner';
+  const owner = personKnown(isLabelled ? next : first, act);
+  const from = held.reasonFrom + (owner === undefined ? 0 : isLabelled ? 2 : 1);
+  const toDo = toDoFrom(act, from);
+  if (isFailed(toDo)) return toDo;
+  if (owner === undefined && toDo.words === '') return lacking('owner');
+  const command = commandOf('see-to', { ...held.said, ...known({ owner, toDo: toDo.words || undefined }) });
+  return { command, ...toDo.how };
+}
+
+/** With or without the word for it; what only says when and how is no part of it. */
+function toDoFrom(act: ActLine, from: number): FreeText | Fault {
+  const manner = mannerAlone(act, from);
+  if (manner !== undefined) return { words: '', quoted: false, how: manner };
+  return freeTextFrom(act, wordIn(act.tokens[from]) === 'to-do' ? from + 1 : from);
+}
+
+/** `already`, `at 9:40`, a leave: where from there on the line says nothing else. */
+function mannerAlone({ tokens, line, context }: ActLine, from: number): How | undefined {
+  const manner = mannerOf(tokens.slice(from), line, context);
+  return isFailed(manner) || manner.tokens.length > 0 ? undefined : manner.how;
+}
+
+const personKnown = (token: Token | undefined, { context }: ActLine): PersonName | undefined => {
+  const typed = personTyped(token, context.hearing);
+  return typed === undefined ? undefined : nameAmong(context.people ?? [], typed);
+};
+
+interface OwnersApart {
+  /** Up to them. */
+  readonly tokens: readonly Token[];
+  readonly said: Said;
+  readonly how: FreeText['how'];
+}
+
+/** At the end of a hold, `owner bea to-do sand and recoat`; anything else behind these words is part of the reason. */
+function ownersApart(act: ActLine, reasonFrom: number): OwnersApart {
+  const { tokens } = act;
+  const toDoAt = tokens.findIndex((token, i) => i > reasonFrom && wordIn(token) === 'to-do');
+  const ownerAt = tokens.findIndex(
+    (token, i) =>
+      i > reasonFrom &&
+      wordIn(token) === 'owner' &&
+      personKnown(tokens[i + 1], act) !== undefined &&
+      (toDoAt === i + 2 || mannerAlone(act, i + 2) !== undefined),
+  );
+  const owner = ownerAt < 0 ? undefined : personKnown(tokens[ownerAt + 1], act);
+  const toDo = toDoAt < 0 ? undefined : freeTextFrom(act, toDoAt + 1);
+  const told = toDo === undefined || isFailed(toDo) || toDo.words === '' ? undefined : toDo;
+  const ends = [ownerAt, told === undefined ? -1 : toDoAt].filter((at) => at >= 0);
+  return {
+    tokens: tokens.slice(0, Math.min(tokens.length, ...ends)),
+    said: known({ owner, toDo: told?.words }),
+    how: told?.how ?? (ownerAt < 0 ? {} : (mannerAlone(act, ownerAt + 2) ?? {})),
+  };
 }
 
 const lacking = (slot: SlotName): Fault => ({ failed: 'incomplete', needs: [slot] });
@@ -58,7 +195,8 @@ function withReason(verb: 'discard' | 'hold', act: ActLine, named: Named): ActRe
   return { command, ...known({ at: named.at }), ...reason.how };
 }
 
-function partsHeld(act: ActLine): Named | Fault {
+/** The names that stand in front, and where the rest begins. */
+export function partsHeld(act: ActLine): Named | Fault {
   const parts: PartName[] = [];
   let at: EpochMs | undefined;
   let asNew = false;

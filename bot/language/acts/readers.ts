@@ -5,16 +5,18 @@ import { isFailed } from '../../../core/failed.ts';
 import type { ToldAs } from '../../../core/verbs/slot.ts';
 import type { Fault } from '../reading.ts';
 import { mannerOf } from '../time-and-permission.ts';
+import { wordIn } from '../typed/token.ts';
 import type { ActLine, ActRead, OwnReader, Reader, ReaderToTheEnd } from './act-line.ts';
-import { withoutQuotes } from './free-text.ts';
+import { freeTextFrom, withoutQuotes } from './free-text.ts';
 import { hourOrTemperature } from './hour-or-temperature.ts';
 import { labelledApart } from './labelled-fields.ts';
 import { alarmReader, readNearMiss } from './read-alarms.ts';
 import { readAmend } from './read-amend.ts';
 import { readBrief } from './read-brief.ts';
+import { readConcession } from './read-concession.ts';
 import { commandOf, fieldsReader } from './read-fields.ts';
 import { readPart } from './read-part.ts';
-import { readDiscard, readHold } from './read-reasoned.ts';
+import { readDiscard, readDisposed, readHold, readReturn, readSeeTo } from './read-reasoned.ts';
 import { readSet } from './read-set.ts';
 import { readUsed } from './read-used.ts';
 import { readAdd, readDrawn, readWeigh } from './read-weigh.ts';
@@ -32,6 +34,11 @@ const readReceived: Reader = (act, labelled) => fieldsReader('received')(timesAp
 const readersToTheEnd: Readonly<Partial<Record<Verb, ReaderToTheEnd>>> = {
   set: readSet,
   hold: readHold,
+  'see-to': readSeeTo,
+  rework: readDisposed('rework'),
+  scrap: readDisposed('scrap'),
+  return: readReturn,
+  concession: readConcession,
   amend: readAmend,
   discard: readDiscard,
   brief: readBrief,
@@ -82,8 +89,26 @@ function withLabelled(verb: Verb, reader: OwnReader): Reader {
   };
 }
 
+const isRead = (verb: Verb): verb is 'film' | 'adhesion' | 'rub' => ['film', 'adhesion', 'rub'].includes(verb);
+
+/** `film impeller-7 12 13 12um retest gauge was not zeroed`: the rest of the line is why. */
+function withRetest(verb: 'film' | 'adhesion' | 'rub', reader: ReaderToTheEnd): ReaderToTheEnd {
+  return (act) => {
+    const at = act.tokens.findIndex((token) => wordIn(token) === 'retest');
+    if (at < 0) return reader(act);
+    const why = freeTextFrom(act, at + 1);
+    if (isFailed(why)) return why;
+    if (why.words === '') return { failed: 'incomplete', needs: ['retest'] };
+    const read = reader({ ...act, tokens: act.tokens.slice(0, at) });
+    return isFailed(read)
+      ? read
+      : { ...read, command: commandOf(verb, { ...read.command, retest: why.words }), ...why.how };
+  };
+}
+
 const readers = ofEachVerb((verb): ReaderToTheEnd => {
   const own = ownReaders[verb];
+  if (isRead(verb)) return withRetest(verb, withoutManner(verb, fieldsReader(verb)));
   if (verb === 'received') return withoutManner(verb, readReceived);
   return readersToTheEnd[verb] ?? withoutManner(verb, own === undefined ? fieldsReader(verb) : withLabelled(verb, own));
 });

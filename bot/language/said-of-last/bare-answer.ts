@@ -239,14 +239,19 @@ function answeredBy(
 }
 
 /** In nobody's own words a field is filled: they would take whatever is typed. */
-const ownWords: ReadonlySet<string> = new Set(['why', 'reason', 'told', 'lot', 'people', 'person', 'numbers']);
+const ownWords: ReadonlySet<string> = new Set([
+  ...(['why', 'reason', 'told', 'lot', 'people', 'person', 'numbers'] as const),
+  ...(['owner', 'customer-person', 'document', 'concession-date'] as const),
+]);
 
 /** The line with what was typed in its fields, or behind what stands before the first of them. */
 function filledIn(open: Open, { typed, tokens, values }: Said, context: LineContext): readonly string[] {
   const { hearing, parts, people = [] } = context;
   const fields = fieldsOf(open.line);
   const isPerson = values.length === 1 && people.some((name) => plain(name) === plain(values[0]?.text ?? ''));
-  const isOwn = fields.some(({ id, holds }) => holds === 'words' && ownWords.has(id) && !(id === 'person' && isPerson));
+  const isOwn = fields.some(
+    ({ id, holds }) => holds === 'words' && ownWords.has(id) && !((id === 'person' || id === 'owner') && isPerson),
+  );
   if (fields.length === 0 || values.length === 0 || isOwn) return [];
   const names = fields.some(({ id }) => id === 'part' || id === 'parts');
   if (names && !tokens.some((token) => parts.includes(wordIn(token)))) return [];

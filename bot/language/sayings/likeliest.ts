@@ -170,6 +170,7 @@ function actFrom(
 
 /** A decision, what somebody's life may hang on, what is told in the speaker's own words, and the two that are easily taken for each other. */
 const neverTaken: ReadonlySet<SaidAct> = new Set([
+  ...(['rework', 'scrap', 'return customer', 'return supplier', 'concession'] as const),
   ...(['release', 'shipped', 'hold', 'supplied yes', 'supplied no', 'ack', 'close', 'thick', 'gel'] as const),
 ]);
 

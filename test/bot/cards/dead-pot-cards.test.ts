@@ -159,7 +159,7 @@ describe('parts that wait', () => {
   it('given one on hold, then no coat before a lead says so, and why', async () => {
     const { heard } = await said(...coated, 'wait 50m', 'dry r1', 'hold r1 runs', 'wait 20h');
     const bell = ring(heard, 'part/r1/recoat-opens');
-    expect(bell?.lines).toEqual(['No coat on it before a lead says so.', 'On hold: runs']);
+    expect(bell?.lines).toEqual(['No coat on it before a lead says so.', 'On hold: runs', 'rosa sees to it']);
   });
 
   it('given one that is dry and not held, then it may have its next coat', async () => {

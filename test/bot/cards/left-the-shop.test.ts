@@ -31,7 +31,8 @@ describe('what left unreleased', () => {
     const told = await say(`@kari: ${card.actions[0]?.line ?? ''}`);
     expect(told.card.lines.join(' ')).toMatch(/nobody had released it\. Have it fetched back/);
     expect(told.card.ping).toEqual(expect.arrayContaining(['omar', 'bea']));
-    expect(Object.values(taps(told)).filter((line) => line.includes('a1'))).toEqual([]);
+    // What becomes of it, and nothing that is done to it here.
+    expect(Object.keys(taps(told))).toEqual(['rework', 'scrap', 'return']);
   });
 
   it('given it stays away, then what runs and the day show it until somebody settles it', async () => {

@@ -92,7 +92,7 @@ describe('a sentence with one thing or with many', () => {
   it('given a part on hold, then what a lead types is said', async () => {
     const held = [...coated, 'retener impulsor-7 piel de naranja', 'liberar impulsor-7'];
     expect((await told(held)).card.lines).toContain(
-      'Retenida: piel de naranja. La libera un encargado: la misma línea, con permiso y el motivo.',
+      'Retenida: piel de naranja. La levanta un encargado: la misma línea, con permiso retención y el motivo; o dice qué se hace con ella.',
     );
   });
 

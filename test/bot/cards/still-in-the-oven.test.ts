@@ -41,7 +41,16 @@ describe('a part that is still in the oven', () => {
     expect(lines[0]).toBe('It has been in the oven since 09:55. Take it out first, and say out.');
     expect(actions.map(({ line }) => line)).toContain('out plate-1');
     expect((await say('release plate-1 permit customer agreed')).card.title).toBe('Not yours to decide');
-    expect((await say('out plate-1 already')).card.actions.map(({ id }) => id)).not.toContain('lift');
-    expect((await say('release plate-1 permit customer agreed')).card.tone).toBe('warn');
+    const out = (await say('out plate-1 already')).card.actions;
+    expect(out.find(({ id }) => id === 'lift')?.line).toBe('release plate-1 permit hold {why}');
+    const both = await say('release plate-1 permit customer agreed');
+    expect([both.kind, both.card.actions.map(({ id }) => id)]).toEqual([
+      'objection',
+      ['left-unreleased', 'lift', 'lift-cure'],
+    ]);
+    const one = await say('release plate-1 permit hold customer agreed');
+    expect(one.card.actions.find(({ id }) => id === 'lift-cure')?.line).toBe(
+      'release plate-1 permit hold "customer agreed" permit cure {why}',
+    );
   });
 });

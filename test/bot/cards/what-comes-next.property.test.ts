@@ -40,7 +40,16 @@ interface Offered {
 function typed(more: Readonly<Record<string, string>> = {}): ReadonlyMap<string, string> {
   return new Map(
     Object.entries({
-      ...{ caught: '310', why: 'seen by eye', 'surface-temperature': '21', grade: 'sa2.5', 'wet-films': '61 66' },
+      'customer-person': 'vega',
+      ...{
+        caught: '310',
+        why: 'seen by eye',
+        document: 'qa-118',
+        'concession-date': '2026-03-01',
+        'surface-temperature': '21',
+        grade: 'sa2.5',
+        'wet-films': '61 66',
+      },
       ...{
         'part-temperature': '96',
         minutes: '4',
@@ -144,6 +153,7 @@ const acts = {
     dry: 0,
   },
   ...{ 'touch-up': 0, wet: 0, 'cure-oven': 0, 'cure-room': 0, temp: 0, door: 0, out: 0, release: 0, lift: 0, film: 0 },
+  ...{ rework: 0, concession: 0, scrap: 0, return: 0, strip: 0, abrade: 0 },
   ...{ hold: 0, brief: 0, ack: 0, 'ack-for': 0, 'fan-on': 0, 'fan-unmeasured': 0, 'fan-off': 0, 'supplied-yes': 0 },
   ...{
     'supplied-no': 0,

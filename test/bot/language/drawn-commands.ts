@@ -7,6 +7,7 @@ import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { cleanLine } from '../../../bot/language/typed/clean-line.ts';
 import { type Command, type Stance, verbRows, verbs } from '../../../core/commands.ts';
 import { methods } from '../../../core/methods.ts';
+import { returnsTo } from '../../../core/part/disposition.ts';
 import { solventUses } from '../../../core/solvent-uses.ts';
 import {
   celsius,
@@ -218,7 +219,27 @@ export const drawnCommand: fc.Arbitrary<Command> = fc.oneof(
   fc.record({ verb: only('film'), part, dryFilmMicrometres: films }),
   fc.record({ verb: only('release'), parts }),
   fc.record({ verb: only('shipped'), parts }),
-  fc.record({ verb: only('hold'), parts, why: ownWords }),
+  fc.record(
+    { verb: only('hold'), parts, why: ownWords, owner: fc.constantFrom('kari', 'omar'), toDo: ownWords },
+    { requiredKeys: ['verb', 'parts', 'why'] },
+  ),
+  fc.record({ verb: only('see-to'), parts, owner: fc.constantFrom('kari', 'omar') }),
+  fc.record({ verb: only('see-to'), parts, toDo: ownWords }),
+  fc.record({ verb: fc.constantFrom('rework' as const, 'scrap' as const), parts, why: ownWords }),
+  fc.record(
+    { verb: only('return'), parts, to: fc.constantFrom(...returnsTo), why: ownWords },
+    { requiredKeys: ['verb', 'parts', 'why'] },
+  ),
+  fc.record(
+    {
+      verb: only('concession'),
+      parts,
+      person: fc.constantFrom('Ms. Hale', 'Kim'),
+      document: fc.constantFrom('QA-118', 'letter 4711'),
+      date: fc.constantFrom('2026-02-27', '2025-12-31'),
+    },
+    { requiredKeys: ['verb', 'parts'] },
+  ),
   fc.record({ verb: only('air'), place, air, wetBulbCelsius: degrees(-40, 60) }, { requiredKeys: ['verb', 'air'] }),
   fc.record({ verb: only('surface'), place, celsius: degrees(-40, 120) }, { requiredKeys: ['verb', 'celsius'] }),
   fc.record({ verb: only('surface'), part, celsius: degrees(-40, 120) }),

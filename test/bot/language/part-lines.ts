@@ -180,6 +180,24 @@ export const partLines: readonly TypedLine[] = [
   }),
   miss('hold impeller-7', 'incomplete', ''),
   act('shipped impeller-7', { verb: 'shipped', parts: ['impeller-7'] }),
+  // Who sees to a hold, and what becomes of it.
+  act('see-to impeller-7 kari', { verb: 'see-to', parts: ['impeller-7'], owner: 'kari' }),
+  act('see to impeller-7 kari sand and recoat', {
+    ...{ verb: 'see-to', parts: ['impeller-7'] },
+    ...{ owner: 'kari', toDo: 'sand and recoat' },
+  }),
+  act('rework impeller-7 runs at the lip', { verb: 'rework', parts: ['impeller-7'], why: 'runs at the lip' }),
+  act('redo impeller-7', { verb: 'rework', parts: ['impeller-7'] }),
+  act('scrap impeller-7 cracked', { verb: 'scrap', parts: ['impeller-7'], why: 'cracked' }),
+  act('scrap 3 gelled in the can', { verb: 'discard', can: 3, why: 'gelled in the can' }),
+  act('return impeller-7 to the customer wrong alloy', {
+    ...{ verb: 'return', parts: ['impeller-7'] },
+    ...{ to: 'customer', why: 'wrong alloy' },
+  }),
+  act('concession impeller-7 Ms. Hale, letter QA-118 of 1 March', {
+    ...{ verb: 'concession', parts: ['impeller-7'] },
+    ...{ person: 'Ms. Hale', document: 'QA-118', date: '2026-03-01' },
+  }),
   act('release impeller-7', { verb: 'release', parts: ['impeller-7'] }),
   miss('realese impeller-7', 'unknown-verb', 'realese', 'release impeller-7'),
 

@@ -115,6 +115,16 @@ export const spanishLines: readonly TypedLine[] = [
     dryFilmMicrometres: [12, 14, 13].map(micrometres),
   }),
   act('entregada impeller-7', { verb: 'shipped', parts: ['impeller-7'] }),
+  act('retrabajar impeller-7 descuelgues', { verb: 'rework', parts: ['impeller-7'], why: 'descuelgues' }),
+  act('chatarra impeller-7 agrietada', { verb: 'scrap', parts: ['impeller-7'], why: 'agrietada' }),
+  act('devolver impeller-7 al cliente aleación equivocada', {
+    ...{ verb: 'return', parts: ['impeller-7'] },
+    ...{ to: 'customer', why: 'aleación equivocada' },
+  }),
+  act('concesión impeller-7 Sra. Vega, carta QA-118 del 1 de marzo', {
+    ...{ verb: 'concession', parts: ['impeller-7'] },
+    ...{ person: 'Sra. Vega', document: 'QA-118', date: '2026-03-01' },
+  }),
   act('liberar impeller-7', { verb: 'release', parts: ['impeller-7'] }),
   act('retener impeller-7 por piel de naranja', { verb: 'hold', parts: ['impeller-7'], why: 'piel de naranja' }),
   act('frotes impeller-7 50 nada', { verb: 'rub', part: 'impeller-7', doubleRubs: 50, result: 'no-effect' }),

@@ -8,6 +8,7 @@ import type { Figures } from '../../figures.ts';
 import { withNoted } from '../../noted-figures.ts';
 import { englishFirstShiftFact } from './first-shift.ts';
 import { englishGas } from './gas.ts';
+import { englishAssigned, englishDisposed, englishRetest } from './held.ts';
 import { englishHoldReason } from './holds.ts';
 import { englishMaterial } from './material.ts';
 import { englishRubs } from './parts.ts';
@@ -74,17 +75,23 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
         ? 'oven door opened'
         : `oven door opened, ${figures.minutesUp(fact.openMinutes)}`;
     case 'FilmRead':
-      return `${fact.state} film ${figures.list(fact.micrometres.map(figures.film))}`;
+      return `${fact.state} film ${figures.list(fact.micrometres.map(figures.film))}${englishRetest(fact)}`;
     case 'AdhesionTested':
-      return `adhesion ${fact.rating}${fact.coupon === true ? ' (coupon)' : ''}`;
+      return `adhesion ${fact.rating}${fact.coupon === true ? ' (coupon)' : ''}${englishRetest(fact)}`;
     case 'SolventRubbed':
-      return `${fact.doubleRubs} double rubs, ${englishRubs[fact.result]}${fact.coupon === true ? ' (coupon)' : ''}`;
+      return `${fact.doubleRubs} double rubs, ${englishRubs[fact.result]}${fact.coupon === true ? ' (coupon)' : ''}${englishRetest(fact)}`;
     case 'PhotoFiled':
       return fact.caption === undefined ? 'picture filed' : `picture filed, ${fact.caption}`;
     case 'PartHeld':
-      return ['on hold', englishHoldReason({ ...fact, because: fact.because ?? [] }, figures)]
+      return ['on hold', englishHoldReason({ ...fact, because: fact.because ?? [] }, figures), ...englishAssigned(fact)]
         .filter((text) => text !== '')
         .join(', ');
+    case 'HoldAssigned':
+      return ['hold', ...englishAssigned(fact)].join(': ');
+    case 'PartDisposed':
+      return englishDisposed(fact, figures);
+    case 'FailureAnswered':
+      return `retest counts: ${fact.why}`;
     case 'AirRead': {
       const temperature = fact.celsius === undefined ? [] : [figures.temperature(fact.celsius)];
       const humidity =

@@ -35,6 +35,7 @@ const reasons: Readonly<Record<HoldingCode, string>> = {
   'adhesion-failed': 'adhesion below the usual cut',
   'rubbed-through': 'a solvent rub went through',
   'not-released': 'left the shop, not released',
+  disposed: 'worked on after it was scrapped or given back',
 };
 
 export function englishHoldReason(hold: HoldTold, figures: Figures): string {

@@ -8,6 +8,7 @@ import { exampleIn } from '../../example-units.ts';
 import type { Figures } from '../../figures.ts';
 import { englishCureObjection } from './cure.ts';
 import { englishMonitor } from './gas.ts';
+import { englishHoldObjection } from './held.ts';
 import { englishHoldReason } from './holds.ts';
 import { englishMaterialObjection } from './material.ts';
 import { englishNoFigure } from './names.ts';
@@ -121,10 +122,14 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'still-in-oven':
       return englishCureObjection(objection, figures);
     case 'on-hold':
-      return `On hold: ${englishHoldReason(objection, figures)}. A lead releases it with permit and a reason.`;
+      return `On hold: ${englishHoldReason(objection, figures)}. A lead lifts that with permit hold and a reason, or says what becomes of it.`;
     case 'not-given':
     case 'second-eyes':
       return englishReleaseObjection(objection, figures);
+    case 'not-on-hold':
+    case 'disposed':
+    case 'not-told':
+      return englishHoldObjection(objection, figures);
     case 'not-released':
       return 'It left the shop and nobody had released it. Have it fetched back, or held where it is.';
     case 'film-drying':

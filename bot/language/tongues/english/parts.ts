@@ -17,6 +17,7 @@ import type { Figures } from '../../figures.ts';
 import { englishAlarmPlaced } from './alarms.ts';
 import { englishExposure } from './exposure.ts';
 import { englishFirstShiftUnclear } from './first-shift.ts';
+import { englishHeld } from './held.ts';
 import { englishNewParts } from './new-parts.ts';
 import { englishPartsIn, partsNamed } from './parts-in.ts';
 import { englishStillAsked } from './release.ts';
@@ -59,6 +60,7 @@ const dryLies: Readonly<Record<DryToCome['lies'], string>> = {
 };
 
 export const englishParts = {
+  held: englishHeld,
   ...englishSurface,
   stages,
   several: (count: number) => `${count} parts: noted`,

@@ -18,6 +18,9 @@ export const phases: Readonly<Record<BatchPhase['is'] | PartPhase['is'] | 'prepa
   cured: 'out of cure',
   released: 'released',
   left: 'left the shop',
+  rework: 'to be reworked, old coat on it',
+  scrapped: 'scrapped',
+  returned: 'given back',
 };
 
 export const blend = {

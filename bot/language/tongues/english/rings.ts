@@ -92,6 +92,7 @@ export const englishRings: Readonly<Record<ReminderKind, RingWords>> = {
     act: 'Pour now, and gas over the rest.',
   },
   morning: { title: () => 'Morning list', act: '' },
+  held: { title: () => 'On hold, and yours to see to', act: 'Each waits for a decision.' },
   brief: {
     title: (name) => `Session ${name}: brief now`,
     act: 'Read the lines below, outside the spray area, and say ack.',

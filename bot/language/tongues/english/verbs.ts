@@ -3,6 +3,7 @@
 import { done, type VerbsTyped, verbWords } from '../typed.ts';
 import { englishAskedVerbs } from './asked-verbs.ts';
 import { englishFirstShiftVerbs } from './first-shift.ts';
+import { englishHoldVerbs } from './hold-verbs.ts';
 
 /** What stands round a gas monitor's figure. */
 const monitorWords = 'monitor, meter, detector, gas, reading, reads, shows, level';
@@ -61,7 +62,7 @@ export const englishVerbs: VerbsTyped = {
     'stirring in the can',
     verbWords('prestir, pre-stir, prestirred, stir can, stirred can, stirring can', 'prestir 3', 'can, tin, hand'),
   ),
-  discard: verbWords('discard, discarded, scrap, scrapped', 'discard 3 gelled in the can'),
+  discard: verbWords('discard, discarded', 'discard 3 gelled in the can'),
   papers: verbWords('papers, data sheets', 'papers', 'of, sheet, sds'),
   stock: verbWords('stock, cans', 'stock'),
   plan: verbWords('plan, planning', 'plan 6x0.8m2 spray 12um ready 13:00'),
@@ -94,7 +95,7 @@ export const englishVerbs: VerbsTyped = {
     verbWords('shipped, dispatched, left the shop, went out the door', 'shipped impeller-7'),
   ),
   release: done('released', verbWords('release, released', 'release impeller-7')),
-  hold: verbWords('hold, held, quarantine', 'hold impeller-7 orange peel'),
+  ...englishHoldVerbs,
   air: verbWords('air, weather, rh, humidity', 'air 24C 48%', 'air, rh, humidity, temp, temperature, bulb, dry', {
     wet: 'wb',
   }),

@@ -8,6 +8,7 @@ import type { Figures } from '../../figures.ts';
 import { withNoted } from '../../noted-figures.ts';
 import { spanishFirstShiftFact } from './first-shift.ts';
 import { spanishGas } from './gas.ts';
+import { spanishAssigned, spanishDisposed, spanishRetest } from './held.ts';
 import { spanishHoldReason } from './holds.ts';
 import { spanishHandling } from './material.ts';
 import { methodName, spanishMaterialName, taking, theEnding } from './names.ts';
@@ -94,17 +95,27 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
         ? 'puerta del horno abierta'
         : `puerta del horno abierta, ${figures.minutesUp(fact.openMinutes)}`;
     case 'FilmRead':
-      return `película ${states[fact.state]} ${figures.list(fact.micrometres.map(figures.film))}`;
+      return `película ${states[fact.state]} ${figures.list(fact.micrometres.map(figures.film))}${spanishRetest(fact)}`;
     case 'AdhesionTested':
-      return `adherencia ${fact.rating}${fact.coupon === true ? ' (probeta)' : ''}`;
+      return `adherencia ${fact.rating}${fact.coupon === true ? ' (probeta)' : ''}${spanishRetest(fact)}`;
     case 'SolventRubbed':
-      return `${fact.doubleRubs} dobles frotes, ${spanishRubs[fact.result]}${fact.coupon === true ? ' (probeta)' : ''}`;
+      return `${fact.doubleRubs} dobles frotes, ${spanishRubs[fact.result]}${fact.coupon === true ? ' (probeta)' : ''}${spanishRetest(fact)}`;
     case 'PhotoFiled':
       return fact.caption === undefined ? 'foto archivada' : `foto archivada, ${fact.caption}`;
     case 'PartHeld':
-      return ['pieza retenida', spanishHoldReason(say, { ...fact, because: fact.because ?? [] }, figures)]
+      return [
+        'pieza retenida',
+        spanishHoldReason(say, { ...fact, because: fact.because ?? [] }, figures),
+        ...spanishAssigned(fact),
+      ]
         .filter((text) => text !== '')
         .join(', ');
+    case 'HoldAssigned':
+      return ['retención', ...spanishAssigned(fact)].join(': ');
+    case 'PartDisposed':
+      return spanishDisposed(fact, figures);
+    case 'FailureAnswered':
+      return `vale la repetición: ${fact.why}`;
     case 'AirRead': {
       const temperature = fact.celsius === undefined ? [] : [figures.temperature(fact.celsius)];
       const humidity =

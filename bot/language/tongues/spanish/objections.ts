@@ -10,6 +10,7 @@ import type { Figures } from '../../figures.ts';
 import { spanishCureObjection } from './cure.ts';
 import { spanishFilmObjection } from './film.ts';
 import { spanishMonitor } from './gas.ts';
+import { spanishHoldObjection } from './held.ts';
 import { spanishHoldReason } from './holds.ts';
 import { spanishMaterialObjection } from './material.ts';
 import { atTime, capital, methodName, spanishPlace, theTime, told } from './names.ts';
@@ -154,10 +155,14 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
     case 'still-in-oven':
       return spanishCureObjection(say, objection, figures);
     case 'on-hold':
-      return `Retenida: ${spanishHoldReason(say, objection, figures)}. La libera ${say.a('lead')}: la misma línea, con permiso y el motivo.`;
+      return `Retenida: ${spanishHoldReason(say, objection, figures)}. La levanta ${say.a('lead')}: la misma línea, con permiso retención y el motivo; o dice qué se hace con ella.`;
     case 'not-given':
     case 'second-eyes':
       return spanishReleaseObjection(say, objection, figures);
+    case 'not-on-hold':
+    case 'disposed':
+    case 'not-told':
+      return spanishHoldObjection(objection, figures);
     case 'not-released':
       return 'Salió del taller y nadie la había liberado. Que la traigan de vuelta, o que la retengan donde está.';
     case 'film-drying':

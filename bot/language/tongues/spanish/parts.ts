@@ -10,6 +10,7 @@ import { spanishRoles } from './chat.ts';
 import { spanishExposure } from './exposure.ts';
 import { spanishDryToCome, spanishFilm } from './film.ts';
 import { spanishFirstShiftUnclear } from './first-shift.ts';
+import { spanishHeld } from './held.ts';
 import {
   atEnding,
   atTime,
@@ -46,6 +47,7 @@ const details = { metal: 'metal', wall: 'pared', area: 'área', bears: 'calor qu
 
 export const spanishParts = (say: Spoken): typeof englishParts => ({
   ...spanishSurface,
+  held: spanishHeld(say),
   limits: (limits, figures) => spanishSurfaceLimits(say, limits, figures),
   asked: (asked, figures) => spanishSurfaceAsked(say, asked, figures),
   figureNames: { grade: 'grado', profile: say.one('profile'), salts: 'sales', dust: 'polvo que queda' },

@@ -15,6 +15,9 @@ export const spanishPhases: Words['phases'] = {
   dry: 'seca, espera el curado',
   curing: 'en curado',
   cured: 'salió de curado',
+  rework: 'por retrabajar, con la capa vieja',
+  scrapped: 'chatarra',
+  returned: 'devuelta',
   left: 'fuera del taller',
   released: 'liberada',
 };

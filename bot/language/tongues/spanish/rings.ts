@@ -101,6 +101,7 @@ export const spanishRings = (say: Spoken): Readonly<Record<ReminderKind, RingWor
     act: 'Vierta ahora, y ponga gas sobre el resto.',
   },
   morning: { title: () => 'Repaso de la mañana', act: '' },
+  held: { title: () => 'Retenidas a su cargo', act: 'Cada una espera una decisión.' },
   brief: {
     title: (name) => `Sesión ${name}: ${say.one('brief')} ahora`,
     act: 'Lea lo de abajo fuera de la zona, y fírmela: firmada.',

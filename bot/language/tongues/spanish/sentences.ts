@@ -2,9 +2,10 @@
 
 import type { FactId } from '../../../cards/fact-ids.ts';
 import { linesShownIn } from '../../line-shown.ts';
-import type { ButtonId, Words } from '../english/sentences.ts';
+import type { Words } from '../english/sentences.ts';
 import type { Profile } from '../profile.ts';
 import { spanishAsked } from './asked.ts';
+import { spanishButtons } from './buttons.ts';
 import { spanishChat } from './chat.ts';
 import { spanishFact } from './facts.ts';
 import { spanishFirstShift } from './first-shift.ts';
@@ -14,7 +15,7 @@ import { spanishHoldReason } from './holds.ts';
 import { spanishLaw } from './law.ts';
 import { spanishMaterial } from './material.ts';
 import { spanishMisread } from './misreads.ts';
-import { capital, spanishNames, spanishTyped, takeoverLine, taking } from './names.ts';
+import { capital, spanishNames, spanishTyped } from './names.ts';
 import { spanishHeldBack, spanishNoFigure, spanishObjection, spanishRuleSources } from './objections.ts';
 import { spanishPage } from './page.ts';
 import { spanishPapers } from './papers.ts';
@@ -144,112 +145,6 @@ const factsOf = (say: Spoken): Readonly<Record<FactId, string>> => ({
   found: 'Encontrados',
 });
 
-const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
-  happened: 'Ya se hizo',
-  numbers: 'Teléfonos de emergencia…',
-  'minus-5': '5 min antes',
-  'minus-10': '10 min antes',
-  gas: 'Gas a mano',
-  whole: 'Lata entera ahora',
-  blanket: 'Gas puesto',
-  lid: 'Destapada, con gas',
-  'used-whole': 'Gastada entera',
-  check: 'Revisada: se usa',
-  prestir: 'Agitando en lata',
-  'prestir-gas': 'Abierta con gas, agitando',
-  discard: 'Desechar…',
-  'weigh-a': 'Parte A…',
-  'weigh-b': 'Parte B…',
-  add: 'Añadido',
-  catch: 'Recogido…',
-  cover: 'Tapada',
-  stock: 'Existencias',
-  mix: 'Mezclar',
-  'as-said': 'Como se dijo',
-  'another-can': 'Otra lata…',
-  ...{ 'open-one': 'Abrir una', 'open-gas': 'Abrir una, gas a mano' },
-  weigh: 'Pesado…',
-  stop: 'Agitador parado',
-  stir: 'Agitador en marcha',
-  filter: 'Filtrada',
-  coat: 'Capa aplicada…',
-  'coat-part': 'Capa en',
-  thick: 'Espesa',
-  hot: 'Está caliente',
-  empty: 'Vaciada',
-  judge: 'Juzgar de nuevo',
-  surface: 'Sustrato…',
-  prep: 'Preparada…',
-  'touch-up': 'Retocada',
-  dry: 'Seca',
-  door: 'Puerta abierta',
-  'cure-oven': 'Al horno',
-  'cure-room': 'Curar en sala',
-  temp: 'La pieza marca…',
-  out: 'Salida del horno o sala',
-  wet: 'Espesor húmedo (EPH)…',
-  film: 'Espesor seco (EPS)…',
-  ...{ adhesion: 'Adherencia…', rub: 'Dobles frotes…', lift: 'Levantar la retención…' },
-  'left-unreleased': 'Salió sin liberar',
-  release: 'Liberar',
-  hold: 'Retener…',
-  'ring-everybody': 'Llamar a todos',
-  'no-alarm': 'Sin alarma',
-  'alarm-over': 'Fin de alarma',
-  ok: 'Enterado',
-  snooze: '5 min más tarde',
-  handover: `${taking(say, 'Dar', 'Entregar')}…`,
-  takeover: capital(takeoverLine(say)),
-  'first-shift': '¿Es nuevo? Yo le guío',
-  countersign: 'Visar',
-  ...{ 'name-part': 'Nombrar una pieza…', 'name-can': 'Entró una lata…' },
-  ack: 'Firmo',
-  'ack-for': 'Firma ante mí…',
-  'fan-on': 'Extracción, medida…',
-  'fan-unmeasured': 'Extracción, sin medir',
-  'fan-off': 'Sin extracción',
-  'supplied-yes': 'Aire suministrado: sí',
-  'supplied-no': 'Aire suministrado: no',
-  'moved-out': 'Fuera de la zona…',
-  'from-outside': 'Desde fuera, nadie dentro',
-  'not-confined': 'Solo es un nombre',
-  assess: 'Evaluado, hasta…',
-  'go-on': 'Seguir, sabiéndolo…',
-  'spray-on': 'Empezar a pintar',
-  'spray-off': 'Aplicación terminada',
-  'flush-step': 'Lavada con',
-  flush: 'Pistola lavada',
-  vessels: 'Recipientes lavados',
-  'gear-cleaned': 'Todo limpio',
-  rags: 'Trapos y filtros, dentro',
-  close: 'Cerrar la sesión',
-  brief: capital(say.one('brief')),
-  vent: 'Cálculo del aire',
-  'brief-rest': 'Todas las líneas',
-  undo: 'Deshacer',
-  'what-now': 'Qué toca',
-  practice: 'Practicar',
-  'practice-off': 'Terminar la práctica',
-  help: 'Ayuda',
-  air: 'Aire…',
-  night: 'Mínima nocturna…',
-  day: 'El día',
-  'whole-day': 'El día entero',
-  trace: 'Rastrear',
-  traveller: capital(say.one('traveller')),
-  export: 'Exportar',
-  voc: `${capital(say.many('solvent'))} y COV`,
-  verify: 'Verificar',
-  meant: 'Quiso decir',
-  again: 'Repítalo',
-  'ask-again': 'Pídalo otra vez',
-  'open-papers': 'Abrir los documentos',
-  bears: 'Lo aguanta',
-  'step-yes': 'Así es',
-  'step-no': 'No es así',
-  way: 'Modo:',
-});
-
 /** What is typed is the same in every country. */
 const lineShown = linesShownIn(spanishLines);
 
@@ -259,7 +154,7 @@ export function spanishIn(locale: Profile['locale']): Words {
     facts: factsOf(say),
     phases: spanishPhases,
     blend: spanishBlend,
-    buttons: buttonsOf(say),
+    buttons: spanishButtons(say),
     names: spanishNames(say),
     typed: spanishTyped(say),
     session: spanishSession(say),

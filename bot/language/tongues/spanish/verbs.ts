@@ -5,6 +5,7 @@ import { alarmsNamed, alarmsToEnd } from './alarms-named.ts';
 import { spanishAskedVerbs } from './asked-verbs.ts';
 import { begins, ends, monitorWords } from './begun-and-ended.ts';
 import { spanishFirstShiftVerbs } from './first-shift.ts';
+import { spanishHoldVerbs } from './hold-verbs.ts';
 
 export const spanishVerbs: VerbsTyped = {
   mix: verbWords(
@@ -164,10 +165,7 @@ export const spanishVerbs: VerbsTyped = {
       'liberar impulsor-7',
     ),
   ),
-  hold: verbWords(
-    'retener, retenida, retenido, retengo, cuarentena, retenidas, retenidos, bloquear, bloqueada, bloqueo, apartar, apartada, no conforme',
-    'retener impulsor-7 piel de naranja',
-  ),
+  ...spanishHoldVerbs,
   air: verbWords(
     'aire, clima, ambiente, hr, leer aire, lectura aire, temperatura aire, aire leído',
     'aire 24C 48%',

@@ -23,6 +23,7 @@ import { englishSayingsOfCoats } from './coats.ts';
 import { englishSayingsOfCoats2 } from './coats-2.ts';
 import { englishSayingsOfCure } from './cure.ts';
 import { englishSayingsOfCure2 } from './cure-2.ts';
+import { englishSayingsOfHolds } from './holds.ts';
 import { englishSayingsOfNothing } from './nothing.ts';
 import { englishSayingsOfNothing2 } from './nothing-2.ts';
 import { englishSayingsOfPots } from './pots.ts';
@@ -58,6 +59,7 @@ export const englishSayings: readonly Sayings<SaidMeaning>[] = [
   englishSayingsOfRequests2,
   englishSayingsOfRequests3,
   englishSayingsOfPractice,
+  englishSayingsOfHolds,
   englishSayingsOfNothing,
   englishSayingsOfNothing2,
   englishSayingsInSentences,

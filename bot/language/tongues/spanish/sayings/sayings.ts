@@ -22,6 +22,7 @@ import { spanishSayingsOfCoats2 } from './coats-2.ts';
 import { spanishSayingsOfCure } from './cure.ts';
 import { spanishSayingsOfCure2 } from './cure-2.ts';
 import { spanishSayingsOfCure3 } from './cure-3.ts';
+import { spanishSayingsOfHolds } from './holds.ts';
 import { spanishSayingsOfNothing } from './nothing.ts';
 import { spanishSayingsOfNothing2 } from './nothing-2.ts';
 import { spanishSayingsOfNothing3 } from './nothing-3.ts';
@@ -63,6 +64,7 @@ export const spanishSayings: readonly Sayings<SaidMeaning>[] = [
   spanishSayingsOfRequests2,
   spanishSayingsOfRequests3,
   spanishSayingsOfPractice,
+  spanishSayingsOfHolds,
   spanishSayingsOfNothing,
   spanishSayingsOfNothing2,
   spanishSayingsOfNothing3,

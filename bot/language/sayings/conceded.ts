@@ -1,0 +1,15 @@
+// `customer accepts 7 as it is, Ms. Hale, letter QA-118 of 1 March`: where what stands before the first comma speaks for a concession,
+// the rest is whose, by which document and of which day, as its strict line takes them.
+
+import { asTaps, type Understands } from '../understood.ts';
+import { likeliestActs } from './likeliest.ts';
+
+export const conceded: Understands = (line, context, reads) => {
+  const [, head = '', tail = ''] = /^([^,;:]+)[,;:]\s*(.+)$/.exec(line) ?? [];
+  if (tail === '') return undefined;
+  const found = likeliestActs(head, context, reads);
+  const [first, ...others] = found === undefined ? [] : asTaps(found).lines;
+  if (first?.startsWith('concession ') !== true || others.length > 0) return undefined;
+  const whole = `${first} ${tail}`;
+  return reads(whole).kind === 'command' ? { is: 'likely', lines: [whole] } : undefined;
+};

@@ -1,0 +1,16 @@
+// What an English speaker types of held parts and what becomes of them.
+
+import { verbWords } from '../typed.ts';
+
+export const englishHoldVerbs = {
+  hold: verbWords('hold, held, quarantine', 'hold impeller-7 orange peel'),
+  'see-to': verbWords('see-to, sees to, see to', 'see-to impeller-7 bea'),
+  rework: verbWords('rework, reworked, redo', 'rework impeller-7 runs at the flange'),
+  concession: verbWords(
+    'concession, use as is, use-as-is',
+    'concession impeller-7 person "Ms. Hale" document QA-118 dated 2026-03-02',
+    'by, of, from',
+  ),
+  scrap: verbWords('scrap, scrapped, write off, written off', 'scrap impeller-7 cracked at the hub'),
+  return: verbWords('return, returned, send back, sent back', 'return impeller-7 customer wrong alloy', 'to, supplier'),
+};

@@ -1,0 +1,28 @@
+// What a Spanish speaker types of held parts and what becomes of them.
+
+import { verbWords } from '../typed.ts';
+
+export const spanishHoldVerbs = {
+  hold: verbWords(
+    'retener, retenida, retenido, retengo, cuarentena, retenidas, retenidos, bloquear, bloqueada, bloqueo, apartar, apartada, no conforme',
+    'retener impulsor-7 piel de naranja',
+  ),
+  'see-to': verbWords('responde, se encarga, que se encargue', 'responde impulsor-7 bea'),
+  rework: verbWords(
+    'retrabajar, retrabajo, retrabajada, rehacer, rehago, rehecha, reprocesar, reproceso',
+    'retrabajar impulsor-7 descuelgues en la brida',
+  ),
+  concession: verbWords(
+    'concesión, por concesión, usar como está, se acepta como está',
+    'concesión impulsor-7 persona "Sra. Vega" documento QA-118 fechado 2026-03-02',
+    'de, por',
+  ),
+  scrap: verbWords(
+    'chatarra, a chatarra, achatarrar, achatarrada, dar de baja, inservible',
+    'chatarra impulsor-7 agrietada en la brida',
+  ),
+  return: verbWords(
+    'devolver, devuelvo, devuelta, devuelto, devolución',
+    'devolver impulsor-7 cliente aleación equivocada',
+  ),
+};

@@ -1,0 +1,9 @@
+// What stands against a decision, as a line names it: by the verb of what it is about.
+
+export const liftNames = ['hold', 'cure', 'film', 'adhesion', 'rub', 'scrap', 'return'] as const;
+export type LiftName = (typeof liftNames)[number];
+
+export interface Lift {
+  readonly of: LiftName;
+  readonly why: string;
+}
