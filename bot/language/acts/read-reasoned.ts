@@ -91,24 +91,16 @@ export function knownParts(act: ActLine): Named | Fault {
 
 const returned = (token: Token | undefined): ReturnsTo | undefined => returnsTo.find((each) => each === wordIn(token));
 
-/** A number alone may be a can's or a part's: of which there is one of each is asked, of which there is no can nobody discards. */
-function numberScrapped({ tokens, line, context }: ActLine): 'can' | Fault | undefined {
-  const at = tokens.findIndex((token) => token.kind !== 'word' || !fillers.has(token.word));
-  const first = tokens[at];
+/** A number alone is a can's where there is one and no part is known by it: of two that it may be nothing is thrown away. */
+function numberScrapped({ tokens, context }: ActLine): 'can' | Fault | undefined {
+  const first = tokens.find((token) => token.kind !== 'word' || !fillers.has(token.word));
   if (canMarks.has(wordIn(first))) return 'can';
   if (first?.kind !== 'number') return undefined;
   const number = countFrom(first);
   const live = context.live?.();
-  if (live === undefined) return 'can';
-  const part = context.parts.filter((name) => Number(/\d+$/.exec(name)?.[0]) === number);
-  if (!live.cans.some((can) => can.number === number)) return leftOver(first);
-  if (part.length === 0) return 'can';
-  const rest = line.slice(first.end);
-  return {
-    ...{ failed: 'ambiguous-name', token: first },
-    couldBe: [`can ${first.text}`, ...part],
-    tries: [`discard ${first.text}${rest}`, ...part.map((name) => `scrap ${name}${rest}`)],
-  };
+  const isPart = context.parts.some((name) => Number(/\d+$/.exec(name)?.[0]) === number);
+  const isCan = live === undefined || live.cans.some((can) => can.number === number);
+  return isCan && !isPart ? 'can' : leftOver(first);
 }
 
 function decidedWith(verb: 'rework' | 'scrap' | 'return', act: ActLine, named: Named): ActRead | Fault {
