@@ -124,6 +124,7 @@ export const actRows: Readonly<Record<SaidAct, ActRow>> = {
   'prep sanding': prepared,
   'prep wiping': prepared,
   'prep grease-off': prepared,
+  'prep old-coat-off': prepared,
   surface: onParts(['bare'], {
     figures: [one('temperature', roomTemperature)],
     thingMayLack: true,
@@ -169,6 +170,7 @@ export const strongerThan: Readonly<Partial<Record<SaidAct, readonly SaidAct[]>>
   'prep sanding': ['prep', 'surface'],
   'prep wiping': ['prep', 'surface'],
   'prep grease-off': ['prep', 'surface'],
+  'prep old-coat-off': ['prep', 'surface', 'coat', 'prep blasting', 'prep sanding'],
   prep: ['surface'],
   'fan on': ['air'],
   empty: ['mix', 'weigh', 'air'],

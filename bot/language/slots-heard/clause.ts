@@ -112,7 +112,7 @@ const isCleanedFirst = (last: Clause, clause: Clause): boolean =>
   clause.pieces.some(({ is }) => is === 'parts' || is === 'one-of' || is === 'number');
 
 const prepares: ReadonlySet<SaidAct> = new Set([
-  ...(['prep', 'prep blasting', 'prep sanding', 'prep wiping', 'prep grease-off'] as const),
+  ...(['prep', 'prep blasting', 'prep sanding', 'prep wiping', 'prep grease-off', 'prep old-coat-off'] as const),
 ]);
 
 /** `hosed out the gun, and pot 2 is empty`: each tells its own, though one of them has no phrase for it. */

@@ -17,7 +17,7 @@ export const saidActs = [
     'cure',
     'out',
   ] as const),
-  ...(['prep blasting', 'prep sanding', 'prep wiping', 'prep grease-off'] as const),
+  ...(['prep blasting', 'prep sanding', 'prep wiping', 'prep grease-off', 'prep old-coat-off'] as const),
   ...([
     'temp',
     'wet',

@@ -170,6 +170,8 @@ export const englishActs = (): Acts => ({
     ),
     'solvent wipe, solvent wiped, rag wiped, wipedown, wipe-down',
   ),
+  'prep old-coat-off':
+    'stripped down to metal, stripped to bare metal, stripped to metal, stripped bare, old coat is off, old coating is off, took old coat off, got old coat off, old coat came off, old film is off, coat is stripped off',
   'prep grease-off':
     'no grease left, no oil left, oil free, grease free, got grease off, took grease off, took oil off, oil is off, washed grease off, cleaned of grease',
   'prep blasting':

@@ -175,6 +175,10 @@ export const saidOfParts = (): Acts => ({
     ),
     'trapeada, trapeado, trapeadas, limpia con trapo, limpias con trapo',
   ),
+  'prep old-coat-off': all(
+    saidOf([...formsOf('quitar'), ...formsOf('sacar')], 'capa vieja', 'recubrimiento viejo', 'pintura vieja'),
+    'decapada, decapado, decapadas, decapados, decape, sin la capa vieja, ya sin capa vieja, ya sin pintura vieja',
+  ),
   'prep grease-off': all(
     saidOf(formsOf('desengrasar'), ''),
     saidOf([...formsOf('quitar'), ...formsOf('sacar')], 'grasa', 'aceite'),

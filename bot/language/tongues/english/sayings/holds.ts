@@ -43,6 +43,11 @@ export const englishSayingsOfHolds: Sayings<SaidMeaning> = {
     the customer came for 7 and took it / customer came by and took 7 / the customer took 7 with them / customer took it / they came for 8 and took it along
     customer has 7 now / customer's driver took 8 / the customer picked up 7 and left with it / 7 went with the customer / customer came and got it
   `,
+  'prep old-coat-off': `
+    stripped 7 to bare metal / 7 is stripped / 7 stripped / stripped the housing / old coat is off 7 / the old coat's off the 8 / took the old coat off 6 / got the old coating off 3
+    7 is back to bare metal, old coat gone / coat stripped off 4 / chemical stripped 5 / stripper took it all off 5 / burned the old coat off 9 / all the old film is off 2 / 7 stripped clean
+    blasted the old coat off 7 / ground the old coat off the flange / the old paint's off 8 / no old coat left on 7 / stripped both plates / 2 and 3 are stripped to metal
+  `,
   nothing: `
     nothing scrapped today / no scrap so far / not scrap yet, 7 / 7 is not scrap / don't scrap 7 / do not scrap 7 / nobody scraps 7 / we won't scrap 7 / 7 might be scrap / maybe scrap 7
     if it fails again we scrap 7 / 7 may go to rework / 7 doesn't need rework / no rework on 7 / thinking about reworking 7 / customer may take 7 as it is / the customer has not accepted 7

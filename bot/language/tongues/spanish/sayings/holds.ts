@@ -37,6 +37,11 @@ export const spanishSayingsOfHolds: Sayings<SaidMeaning> = {
     el cliente vino por la 7 y se la llevó / vino el cliente y se llevó la 7 / el cliente se llevó la 7 / se la llevó el cliente / pasó el cliente a recoger la 8 y se la llevó
     el chofer del cliente se llevó la 8 / la 7 ya la tiene el cliente / la 7 se fue con el cliente / el cliente recogió la 7
   `,
+  'prep old-coat-off': `
+    la 7 está decapada / decapada la 7 / decapé la 7 / la 7 decapada a metal / ya le quité la capa vieja a la 7 / sin la capa vieja la 8 / le sacamos la pintura vieja a la 6 / la 3 ya sin pintura vieja
+    la capa vieja de la 4 ya no está / decapado químico en la 5, listo / quitada la capa vieja de la 9 / la 2 y la 3 decapadas / decapadas las dos placas / la 7 quedó a metal desnudo, sin capa
+    se le quitó el recubrimiento viejo a la 7 / la brida ya está decapada / chorreada la 7 hasta quitar la capa vieja / no queda capa vieja en la 8
+  `,
   nothing: `
     hoy nada a chatarra / todavía no es chatarra la 7 / la 7 no es chatarra / no tires la 7 / no la mandes a scrap / a lo mejor la 7 es chatarra / si falla otra vez, la 7 a chatarra
     la 7 quizá vaya a retrabajo / la 7 no necesita retrabajo / no hay retrabajo de la 7 / el cliente no ha aceptado la 7 / el cliente no la quiere como está / esperando la concesión de la 7
