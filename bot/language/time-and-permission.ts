@@ -8,7 +8,9 @@ import { type Lift, liftNames } from '../../core/lift-names.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { Fault, LineContext } from './reading.ts';
 import { saidTimeFrom } from './times/said-time.ts';
+import { fillers } from './tongues/english/line-words.ts';
 import type { Token } from './typed/token.ts';
+import { verbAt } from './verbs-typed.ts';
 
 export interface How {
   readonly at?: EpochMs;
@@ -97,9 +99,11 @@ export function permission(tokens: readonly Token[], line: string, context: Line
 function liftsIn(tokens: readonly Token[], line: string, { hearing }: LineContext): readonly Lift[] | undefined {
   const starts = tokens.flatMap((token, i) => (isPermitWord(token) ? [i] : []));
   const lifts = starts.map((at, i): Lift | undefined => {
-    const [named, ...words] = tokens.slice(at + 1, starts[i + 1]);
-    const verb = named?.kind === 'word' ? hearing.verbs.get(named.word)?.row.name : undefined;
-    const of = liftNames.find((name) => name === verb);
+    const said = tokens.slice(at + 1, starts[i + 1]);
+    const from = said.findIndex((token) => !(token.kind === 'word' && fillers.has(token.word)));
+    const verb = verbAt(said, from, hearing);
+    const of = liftNames.find((name) => name === verb?.row.name);
+    const words = said.slice(verb?.to ?? from + 1);
     const [first, last] = [words[0], words.at(-1)];
     if (of === undefined || first === undefined || last === undefined) return undefined;
     const isQuoted = first.kind === 'quoted' && words.length === 1;

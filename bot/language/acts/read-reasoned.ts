@@ -96,6 +96,7 @@ function numberScrapped({ tokens, context }: ActLine): 'can' | Fault | undefined
   const first = tokens.find((token) => token.kind !== 'word' || !fillers.has(token.word));
   if (canMarks.has(wordIn(first))) return 'can';
   if (first?.kind !== 'number') return undefined;
+  if (tokens.some((token) => canMarks.has(wordIn(token)))) return 'can';
   const number = countFrom(first);
   const live = context.live?.();
   const isPart = context.parts.some((name) => Number(/\d+$/.exec(name)?.[0]) === number);

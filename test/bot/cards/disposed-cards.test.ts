@@ -74,6 +74,30 @@ describe('what becomes of it, by taps', () => {
   });
 });
 
+describe('a release that a hold and a cure stand against', () => {
+  const half = cured.filter((line) => line !== 'temp hub-7 90C' && !line.startsWith('out'));
+
+  it.each([
+    ['bea', 'release hub-7', 'permit hold customer saw it', 'permit cure "oven log 12"'],
+    ['inés', 'liberar hub-7', 'permiso retención el cliente la vio', 'permiso curado "hoja del horno"'],
+  ])(
+    'given %s lifts the one, then the other is still asked, with the first in its tap',
+    async (who, line, hold, cure) => {
+      const { say } = sessionTalk(':memory:', crew);
+      for (const each of [...half, 'out hub-7 already', 'hold hub-7 runs']) await say(each);
+      expect(Object.keys(taps(await say(`@${who}: ${line} permit because`)))).toEqual(
+        expect.arrayContaining(['lift', 'lift-cure']),
+      );
+      const one = await say(`@${who}: ${line} ${hold}`);
+      expect([one.recorded, taps(one)['lift-cure']]).toEqual([
+        false,
+        expect.stringMatching(/^release hub-7 permit hold "[^"]+" permit cure \{why\}$/),
+      ]);
+      expect((await say(`@${who}: ${line} ${hold} ${cure}`)).recorded).toBe(true);
+    },
+  );
+});
+
 describe('as people say it', () => {
   it.each([
     ['bea', 'scrap 7', 'scrap hub-7 {why}'],

@@ -4,7 +4,7 @@ import { verbWords } from '../typed.ts';
 
 export const spanishHoldVerbs = {
   hold: verbWords(
-    'retener, retenida, retenido, retengo, cuarentena, retenidas, retenidos, bloquear, bloqueada, bloqueo, apartar, apartada, no conforme',
+    'retener, retención, retenida, retenido, retengo, cuarentena, retenidas, retenidos, bloquear, bloqueada, bloqueo, apartar, apartada, no conforme',
     'retener impulsor-7 piel de naranja',
   ),
   'see-to': verbWords('responde, se encarga, que se encargue', 'responde impulsor-7 bea'),
