@@ -1,6 +1,6 @@
 // A failed reading is told by its figures: the code of its hold would say the same once more.
 
-import type { HoldTold } from '../../core/part/holding.ts';
+import type { HoldTold } from '../../core/part/hold-told.ts';
 import type { HoldingCode } from '../../core/part/holding-codes.ts';
 import type { FailedReading } from '../../core/part/part-events.ts';
 

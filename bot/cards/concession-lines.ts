@@ -1,6 +1,6 @@
 // The customer's concession, wherever it is told that a part was released under one.
 
-import type { Concession } from '../../core/part/disposition.ts';
+import type { Concession } from '../../core/disposition.ts';
 import type { Figures } from '../language/figures.ts';
 import type { Telling } from './card-context.ts';
 

@@ -3,8 +3,9 @@
 
 import type { CommandOf } from '../../core/commands.ts';
 import { partStream } from '../../core/ids.ts';
+import { answeredIn, isReading } from '../../core/part/answered.ts';
 import { dryToCome } from '../../core/part/dry-to-come.ts';
-import { answeredIn, failedReadings, isReading, kindOf } from '../../core/part/failed-readings.ts';
+import { failedReadings, kindOf } from '../../core/part/failed-readings.ts';
 import { type FilmFinding, judgeFilm } from '../../core/part/film-acceptance.ts';
 import type { Part } from '../../core/part/part.ts';
 import { deviationsIn } from '../../core/records/deviations.ts';

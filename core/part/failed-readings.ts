@@ -4,13 +4,14 @@
 
 import { adhesionClass, crossCutFails } from '../calc/adhesion.ts';
 import { jobLimits, type ReleaseLimits } from '../crew/job-limits.ts';
-import type { Entry, Fact, FactOf, NewEvent } from '../history.ts';
+import type { Entry, Fact, NewEvent } from '../history.ts';
 import { partStream } from '../ids.ts';
 import { known } from '../known.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { holdsIn } from '../rule-editions.ts';
 import { batchOf, type Shop } from '../shop.ts';
 import { celsius as celsiusOf, type EpochMs } from '../units.ts';
+import { answeredIn, isReading, type Reading } from './answered.ts';
 import { readingKey } from './failed-reading.ts';
 import { judgeFilm } from './film-acceptance.ts';
 import { foldPart, type Part } from './part.ts';
@@ -21,9 +22,6 @@ export interface Failed {
   readonly reading: FailedReading;
   readonly objection: ReadingObjection;
 }
-
-/** What is read of a part and of the coat that is on it. */
-export type Reading = FactOf<'FilmRead' | 'AdhesionTested' | 'SolventRubbed' | 'PartTemperatureRead'>;
 
 /** `asked`: by the job. `sheet`: of the coat that was read. `undefined` where it passes, and where no rule says. */
 export function failedBy(
@@ -102,12 +100,6 @@ export const askedOf = (
   { happenedAt, edition }: Pick<Entry, 'happenedAt' | 'edition'>,
 ): ReleaseLimits | undefined => (holdsIn({ since: 8 }, edition) ? jobLimits(crew, job, happenedAt) : undefined);
 
-export const isReading = (fact: Fact): fact is Reading =>
-  fact.type === 'FilmRead' ||
-  fact.type === 'AdhesionTested' ||
-  fact.type === 'SolventRubbed' ||
-  fact.type === 'PartTemperatureRead';
-
 /**
  * Those that a hold in the record names. Others were taken before readings held anything: they are not marked anew, but
  * stand in the way of a release to come.
@@ -121,36 +113,6 @@ export function isMarked(part: Part, reading: FailedReading): boolean {
 
 /** What was read before says nothing against the part as it is now. */
 const ends: ReadonlySet<Fact['type']> = new Set(['CoatApplied', 'PartReleased', 'PartDisposed']);
-
-/** Readings in whose place another counts, by what somebody said. */
-export function answeredIn({ entries }: Pick<Part, 'entries'>): ReadonlySet<number> {
-  const answered = new Set<number>();
-  for (const [i, { fact }] of entries.entries()) {
-    if (fact.type !== 'FailureAnswered') continue;
-    const keys = new Set(fact.failed.map(readingKey));
-    for (const earlier of entries.slice(0, i)) {
-      const reading = isReading(earlier.fact) ? readingOf(earlier.fact) : undefined;
-      if (reading !== undefined && keys.has(readingKey(reading))) answered.add(earlier.seq);
-    }
-  }
-  return answered;
-}
-
-/** As it would be named if it failed; of a temperature that is the limit's to say. */
-function readingOf(fact: Reading): FailedReading | undefined {
-  switch (fact.type) {
-    case 'FilmRead':
-      return fact.state === 'dry' ? { of: 'film', micrometres: fact.micrometres } : undefined;
-    case 'AdhesionTested':
-      return { of: 'adhesion', rating: fact.rating, ...known({ coupon: fact.coupon }) };
-    case 'SolventRubbed':
-      return fact.result === 'through'
-        ? { of: 'rub', doubleRubs: fact.doubleRubs, ...known({ coupon: fact.coupon }) }
-        : undefined;
-    case 'PartTemperatureRead':
-      return undefined;
-  }
-}
 
 /** Of the last coat, that no hold names and no release has lifted since. */
 export function unlifted(shop: Shop, part: Part): readonly Failed[] {

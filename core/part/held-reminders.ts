@@ -8,7 +8,8 @@ import { byName, liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs } from '../units.ts';
 import { type Reminder, remind } from '../wanted-reminder.ts';
 import { ownersOf } from './held.ts';
-import type { Held, Part } from './part.ts';
+import type { Part } from './part.ts';
+import type { Held } from './verdict.ts';
 
 export interface HeldPart {
   readonly part: Part;

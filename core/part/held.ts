@@ -5,7 +5,8 @@ import { type CrewFile, peopleWithRole } from '../crew/crew.ts';
 import type { Entry, FactOf } from '../history.ts';
 import type { PersonName } from '../ids.ts';
 import { holdsIn } from '../rule-editions.ts';
-import type { Held, Verdict } from './part.ts';
+import { readingKey } from './failed-reading.ts';
+import type { Held, Verdict } from './verdict.ts';
 
 export function heldBy(before: Verdict | undefined, fact: FactOf<'PartHeld'>, entry: Entry): Held {
   const { why, because = [], failed = [], owner, toDo } = fact;
@@ -37,4 +38,21 @@ export function ownersOf(crew: Pick<CrewFile, 'people'>, { owner }: Pick<Held, '
   if (owner !== undefined) return [owner];
   const supervisors = peopleWithRole(crew, 'supervisor');
   return supervisors.length > 0 ? supervisors : peopleWithRole(crew, 'lead');
+}
+
+const codesOf = {
+  film: 'film-outside',
+  adhesion: 'adhesion-failed',
+  rub: 'rubbed-through',
+  heat: 'overheated',
+} as const;
+
+/** What of the hold they alone stood for is gone with them; what else holds it stays. */
+export function answeredBy(verdict: Verdict | undefined, { failed }: FactOf<'FailureAnswered'>): Verdict | undefined {
+  if (verdict?.is !== 'held') return verdict;
+  const answered = new Set(failed.map(readingKey));
+  const left = verdict.failed.filter((reading) => !answered.has(readingKey(reading)));
+  const gone = failed.map(({ of }) => codesOf[of]).filter((code) => left.every(({ of }) => codesOf[of] !== code));
+  const because = verdict.because.filter((code) => !gone.some((each) => each === code));
+  return verdict.why === '' && because.length === 0 ? undefined : { ...verdict, because, failed: left };
 }

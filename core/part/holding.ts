@@ -5,14 +5,6 @@ import { type PartName, partStream } from '../ids.ts';
 import type { ObjectionCode } from '../objections.ts';
 import type { EpochMs } from '../units.ts';
 import { type HoldingCode, holdingCodes } from './holding-codes.ts';
-import type { FailedReading } from './part-events.ts';
-
-/** What a hold says of itself. */
-export interface HoldTold {
-  readonly why: string;
-  readonly because: readonly HoldingCode[];
-  readonly failed?: readonly FailedReading[] | undefined;
-}
 
 export function isHolding(code: string): code is HoldingCode {
   const codes: readonly ObjectionCode[] = holdingCodes;

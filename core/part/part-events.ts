@@ -2,6 +2,7 @@
 
 import { z } from 'zod';
 import { solventIds } from '../calc/solvents.ts';
+import { dispositions, returnsTo } from '../disposition.ts';
 import { event } from '../event.ts';
 import { adhesionRatings, contaminants, grits, prepWays, rubResults, surfaceGrades } from '../grades.ts';
 import { methods } from '../methods.ts';
@@ -16,7 +17,6 @@ import {
   SquareCentimetres,
   SquareMetres,
 } from '../unit-schemas.ts';
-import { dispositions, returnsTo } from './disposition.ts';
 import { holdingCodes } from './holding-codes.ts';
 
 /** The reading that failed, as it was when it held the part. */

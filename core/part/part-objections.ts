@@ -1,11 +1,11 @@
 // What speaks against an act with a part's surface, film, cure or load, in figures.
 
+import type { Disposition, DispositionTelling } from '../disposition.ts';
 import type { AdhesionRating } from '../grades.ts';
 import type { PartName, PersonName } from '../ids.ts';
 import type { Celsius, EpochMs } from '../units.ts';
-import type { Disposition, DispositionTelling } from './disposition.ts';
 import type { FilmFinding } from './film-acceptance.ts';
-import type { HoldTold } from './holding.ts';
+import type { HoldTold } from './hold-told.ts';
 import type { ReleaseLacking } from './release-asked.ts';
 import type { SurfaceAsked, SurfaceBreach } from './surface-limits.ts';
 

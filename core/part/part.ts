@@ -2,6 +2,7 @@
 
 import type { Run, TemperatureReading } from '../calc/clock.ts';
 import type { SolventId } from '../calc/solvents.ts';
+import type { Concession } from '../disposition.ts';
 import { isFor } from '../event-readers.ts';
 import { type Contaminant, type Grit, type PrepWay, type SurfaceGrade, takenOffTo } from '../grades.ts';
 import type { Entry, FactOf } from '../history.ts';
@@ -13,11 +14,9 @@ import { foldRings, type RingLog } from '../ring-log.ts';
 import type { Celsius, EpochMs, Micrometres, MilligramsPerSquareMetre, Minutes } from '../units.ts';
 import { minutesAfter } from '../units.ts';
 import type { PartDetails } from '../verbs/said.ts';
-import { answeredBy, disposedBy } from './disposed.ts';
-import type { Concession, ReturnsTo } from './disposition.ts';
-import { assigned, heldBy } from './held.ts';
-import type { HoldingCode } from './holding-codes.ts';
-import type { FailedReading } from './part-events.ts';
+import { becomes } from './disposed.ts';
+import { answeredBy, assigned, heldBy } from './held.ts';
+import type { Verdict } from './verdict.ts';
 
 export interface Coat {
   readonly seq: number;
@@ -64,40 +63,6 @@ export interface FilmReading {
   readonly state: 'wet' | 'dry';
   readonly micrometres: readonly Micrometres[];
 }
-
-/** A hold stops the release, never a clock: a held film flashes off and cures like any other. */
-export type Held = Extract<Verdict, { is: 'held' }>;
-export type Verdict =
-  | {
-      readonly is: 'released';
-      readonly at: EpochMs;
-      readonly by: PersonName;
-      /** Of the customer, under which it went. */
-      readonly concession: Concession | undefined;
-    }
-  | { readonly is: 'scrapped'; readonly at: EpochMs; readonly by: PersonName; readonly why: string }
-  | {
-      readonly is: 'returned';
-      readonly at: EpochMs;
-      readonly by: PersonName;
-      readonly why: string;
-      readonly to: ReturnsTo | undefined;
-    }
-  | {
-      readonly is: 'held';
-      readonly at: EpochMs;
-      readonly by: PersonName;
-      readonly why: string;
-      /** The deviations that hold it by themselves; empty where somebody said hold. */
-      readonly because: readonly HoldingCode[];
-      /** The readings among them. */
-      readonly failed: readonly FailedReading[];
-      /** Who sees to it, where somebody was named. */
-      readonly owner: PersonName | undefined;
-      readonly toDo: string | undefined;
-      /** Since when somebody hears of it every morning; `undefined` of one that only rules of an earlier edition knew. */
-      readonly ringsFrom: EpochMs | undefined;
-    };
 
 export interface Reworked {
   readonly at: EpochMs;
@@ -223,7 +188,7 @@ function evolvePart(part: Part, entry: Entry): Part {
     case 'PartHeld':
       return { ...part, verdict: heldBy(part.verdict, fact, entry) };
     case 'PartDisposed':
-      return disposedBy(part, fact, entry);
+      return { ...part, ...becomes(part, fact, entry) };
     case 'FailureAnswered':
       return { ...part, verdict: answeredBy(part.verdict, fact) };
     case 'HoldAssigned':

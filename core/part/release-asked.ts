@@ -10,7 +10,7 @@ import type { Sheet } from '../products/sheet.ts';
 import { batchOf, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
 import { whoApplied } from '../who-applied.ts';
-import { answeredIn } from './failed-readings.ts';
+import { answeredIn } from './answered.ts';
 import { judgeFilm } from './film-acceptance.ts';
 import type { Part } from './part.ts';
 

@@ -1,9 +1,9 @@
 // When a part may be released, and that it left without.
 
+import { type Disposition, mustTell } from '../disposition.ts';
 import type { FactOf } from '../history.ts';
 import type { PersonName } from '../ids.ts';
 import type { Rule } from '../rules.ts';
-import { type Disposition, mustTell } from './disposition.ts';
 import type { Failed } from './failed-readings.ts';
 import { coated, cureGiven, type PartCase, stillOurs } from './part-rules.ts';
 import type { ReleaseAsked } from './release-asked.ts';

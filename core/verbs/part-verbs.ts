@@ -1,9 +1,9 @@
 // What can be said of parts: their surface, their coats, their cure, their film.
 
 import { solventIds } from '../calc/solvents.ts';
+import { returnsTo } from '../disposition.ts';
 import { adhesionRatings, contaminants, grits, prepWays, rubResults, surfaceGrades } from '../grades.ts';
 import { methods, offeredMethods } from '../methods.ts';
-import { returnsTo } from '../part/disposition.ts';
 import type { CureWay, NamedPart, PartDetails } from './said.ts';
 import {
   area,

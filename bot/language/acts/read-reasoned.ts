@@ -2,10 +2,10 @@
 // fields are read off such a line, since where the names end is where the words begin.
 
 import type { SlotName } from '../../../core/commands.ts';
+import { type ReturnsTo, returnsTo } from '../../../core/disposition.ts';
 import { isFailed } from '../../../core/failed.ts';
 import type { PartName, PersonName } from '../../../core/ids.ts';
 import { known } from '../../../core/known.ts';
-import { type ReturnsTo, returnsTo } from '../../../core/part/disposition.ts';
 import { nameAmong } from '../../../core/person-named.ts';
 import type { EpochMs } from '../../../core/units.ts';
 import { looksLikePart, partNamed } from '../names-typed.ts';

@@ -6,8 +6,8 @@ import { partNamed, placeNamed } from '../../../bot/language/names-typed.ts';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { cleanLine } from '../../../bot/language/typed/clean-line.ts';
 import { type Command, type Stance, verbRows, verbs } from '../../../core/commands.ts';
+import { returnsTo } from '../../../core/disposition.ts';
 import { methods } from '../../../core/methods.ts';
-import { returnsTo } from '../../../core/part/disposition.ts';
 import { solventUses } from '../../../core/solvent-uses.ts';
 import {
   celsius,

@@ -1,10 +1,10 @@
 // Of held parts, in English: who sees to them, what is to be done, and what becomes of them.
 
+import type { Concession, DispositionTelling } from '../../../../core/disposition.ts';
 import type { FactOf } from '../../../../core/history.ts';
 import type { PersonName } from '../../../../core/ids.ts';
-import type { Concession, DispositionTelling } from '../../../../core/part/disposition.ts';
-import type { Verdict } from '../../../../core/part/part.ts';
 import type { HoldObjection } from '../../../../core/part/part-objections.ts';
+import type { Verdict } from '../../../../core/part/verdict.ts';
 import type { Figures } from '../../figures.ts';
 
 type Disposed = FactOf<'PartDisposed'>;

@@ -1,7 +1,7 @@
 // Of held parts, in Spanish.
 
+import type { DispositionTelling } from '../../../../core/disposition.ts';
 import type { FactOf } from '../../../../core/history.ts';
-import type { DispositionTelling } from '../../../../core/part/disposition.ts';
 import type { HoldObjection } from '../../../../core/part/part-objections.ts';
 import type { Figures } from '../../figures.ts';
 import type { englishHeld } from '../english/held.ts';

@@ -1,6 +1,6 @@
 // Why a part is on hold, in Spanish.
 
-import type { HoldTold } from '../../../../core/part/holding.ts';
+import type { HoldTold } from '../../../../core/part/hold-told.ts';
 import type { HoldingCode } from '../../../../core/part/holding-codes.ts';
 import { codesLeft } from '../../../cards/codes-told.ts';
 import type { Figures } from '../../figures.ts';

@@ -1,7 +1,7 @@
 // What becomes of a part that is not as it should be, in the words of the trade: one of four, and each is a decision.
 
-import type { PersonName } from '../ids.ts';
-import type { EpochMs } from '../units.ts';
+import type { PersonName } from './ids.ts';
+import type { EpochMs } from './units.ts';
 
 export const dispositions = ['rework', 'concession', 'scrap', 'return'] as const;
 export type Disposition = (typeof dispositions)[number];
