@@ -24,6 +24,8 @@ const mostIdle = 0.1;
 /** The same of what stands round the details, which speak of parts by themselves. */
 const mostIdleTalk = 0.4;
 
+const goesOut = ['shipped', 'return customer', 'return supplier'] as const;
+
 export const partTold: Understands = (typed, context, strictly) => {
   if (typed.endsWith('?') || !/\d/.test(typed) || strictly(typed).kind !== 'unread') return undefined;
   const told = toldIn(typed, context);
@@ -33,7 +35,8 @@ export const partTold: Understands = (typed, context, strictly) => {
   if (share < (told.isCounted && told.isOfJob ? leastCounted : leastShare)) return undefined;
   // What leaves the shop does not come in.
   const talked = told.talk.join(' ');
-  if (idleIn(talked, context) + context.hearing.weighed.shareOf(talked, 'shipped') > mostIdleTalk) return undefined;
+  const gone = goesOut.reduce((sum, act) => sum + context.hearing.weighed.shareOf(talked, act), 0);
+  if (idleIn(talked, context) + gone > mostIdleTalk) return undefined;
   const talk = talkOf(told, context);
   if (talk === 'unsaid' || (talk === 'with-act' && share < (told.isCounted ? leastShare : surely))) return undefined;
   const [line, ...others] = told.lines.filter((each) => areNew(each, context, strictly));

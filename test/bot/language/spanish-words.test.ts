@@ -62,7 +62,7 @@ describe('the Spanish words', () => {
     expect(accented.length).toBeGreaterThan(8);
     for (const line of accented) {
       // What stands behind these is kept as it was typed.
-      if (/retener|corregir|permiso|desechar|casi|buscar|por que/.test(line)) continue;
+      if (/retener|devolver|concesi|corregir|permiso|desechar|casi|buscar|por que/.test(line)) continue;
       expect(meaning(withoutAccents(line)), line).toEqual(meaning(line));
     }
   });

@@ -61,7 +61,7 @@ export const englishButtons = {
   strip: 'Old coat is off',
   abrade: 'Abraded',
   'lift-cure': 'Cure, though not proved…',
-  'lift-asked': 'Without what the job asks…',
+  'lift-asked': 'Without what is asked…',
   'lift-disposed': 'It is ours again…',
   'hold-why': 'As on hold',
   'dated-today': 'Dated today',

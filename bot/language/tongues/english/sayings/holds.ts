@@ -31,6 +31,7 @@ export const englishSayingsOfHolds: Sayings<SaidMeaning> = {
     7 goes back to the supplier / return 7 to the supplier / 7 back to the foundry / send 7 back to the foundry / casting 7 returned to supplier / send the bracket back to the vendor
     return to vendor 7 / rtv 7 / vendor gets 7 back, porosity / 8 back to whoever cast it / supplier takes 8 back / supplier takes back 2 and 3 / decision on 7: back to the supplier
     reject 4 to the supplier / reject to vendor, part 4 / give 5 back to the machine shop / machine shop gets 5 back / the supplier's casting 6 goes back / nonconforming, return 7 to the supplier
+    foundry takes 7 back / back to the foundry with 7 / caster gets 7 back / 9 is the supplier's, send it back / supplier's fault, 7 returns to them / the fabricator takes 3 back / return 8 to the fabricator
   `,
   concession: `
     customer accepts 7 as it is / customer takes 7 as it is / customer accepted 7 as is / the customer accepts the housing as it is, letter came / 7 accepted by concession
@@ -44,9 +45,10 @@ export const englishSayingsOfHolds: Sayings<SaidMeaning> = {
     customer has 7 now / customer's driver took 8 / the customer picked up 7 and left with it / 7 went with the customer / customer came and got it
   `,
   'prep old-coat-off': `
-    stripped 7 to bare metal / 7 is stripped / 7 stripped / stripped the housing / old coat is off 7 / the old coat's off the 8 / took the old coat off 6 / got the old coating off 3
-    7 is back to bare metal, old coat gone / coat stripped off 4 / chemical stripped 5 / stripper took it all off 5 / burned the old coat off 9 / all the old film is off 2 / 7 stripped clean
-    blasted the old coat off 7 / ground the old coat off the flange / the old paint's off 8 / no old coat left on 7 / stripped both plates / 2 and 3 are stripped to metal
+    stripped 7 to bare metal / 7 is stripped / 7 stripped / stripped the housing / old coat gone from 7 / the old coat came away from the 8 / took the old coat off 6 / got the old coating off 3
+    7 is back to bare metal, old coat gone / coat stripped off 4 / chemical stripped 5 / stripper took it all off 5 / burned the old coat off 9 / all the old film stripped from 2 / 7 stripped clean
+    blasted the old coat off 7 / ground the old coat off the flange / the old paint came off 8 / no old coat left on 7 / stripped both plates / 2 and 3 are stripped to metal
+    old coating stripped, part 4 / stripped part 9 down / peeled the old film off 5 / stripped the hub back to metal / old film removed from 6 / removed the old coat from 7
   `,
   nothing: `
     nothing scrapped today / no scrap so far / not scrap yet, 7 / 7 is not scrap / don't scrap 7 / do not scrap 7 / nobody scraps 7 / we won't scrap 7 / 7 might be scrap / maybe scrap 7
