@@ -54,7 +54,7 @@ describe('a form that lifts a hold', () => {
       '"Lift the hold" was pressed on an older card: something has been recorded since. Read how it stands, then press it once more.',
     ]);
     expect(stands).toMatch(/^impeller-7: out of cure\. On hold: .*0B/);
-    expect(tap).toBe('Lift the hold: release impeller-7 permit thin film accepted');
+    expect(tap).toBe('Lift the hold: release impeller-7 permit hold thin film accepted');
     expect(asked()?.to).toBe('UKARI');
     await shop.tapsWhisper('Lift the hold');
     expect(await recorded()).toContain('PartReleased');

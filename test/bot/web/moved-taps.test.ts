@@ -201,7 +201,7 @@ describe('a form that lifts a hold', () => {
     await fill(drawn, 'Lift the hold', why);
     expect(said()).toMatchObject({ code: 'card-moved', recorded: false });
     expect(said()?.card.lines[1]).toMatch(/^impeller-7: out of cure\. On hold: .*0B/);
-    expect(said()?.card.actions.map(({ line }) => line)).toEqual(['release impeller-7 permit thin film accepted']);
+    expect(said()?.card.actions.map(({ line }) => line)).toEqual(['release impeller-7 permit hold thin film accepted']);
     // The question, too, is over once more was recorded than it tells.
     const question = await posts(ola);
     await shop.say('Kari', 'rub impeller-7 40 through');

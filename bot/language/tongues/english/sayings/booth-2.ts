@@ -106,7 +106,7 @@ export const englishSayingsOfBooth2: Sayings<SaidMeaning> = {
     lost airflow in the booth / that's the fan aff / I don off the fan / kindly note the fan is off
     please log extraction off / fan off because we're finished / fan off as nobody's spraying / fan of / fan off f
     afn off / fan offf / exaust off
-    the fan in the booth is off / the booth's fan is off / fan on the booth was off / the fan of the booth is off now
+    the booth's fan is off / fan on the booth was off / the fan of the booth is off now
   `,
   'supplied yes': `
     I am on supplied air / I am wearing the air hood / I have my hood on with air / I have connected the breathing air
