@@ -19,8 +19,10 @@ function reachFigures(tokens: readonly Token[], at: number): boolean {
     const to = words.findIndex(isWeight);
     return to >= 0 && words.slice(0, to).every(({ kind, text }) => kind === 'word' && !/^[ab]$/i.test(text));
   };
+  const letters = tokens.flatMap(({ text }, i) => (/^[ab]$/i.test(text) ? [i] : []));
   const each = ['A', 'B'].map((letter) => tokens.findIndex(({ text }) => text === letter));
-  return each.includes(at) && each.every((place) => place >= 0 && reaches(place));
+  // `it got its B at 9:38, 1198 for A and 1201 for B`: told more often, they stand behind their figures.
+  return letters.length === each.length && each.includes(at) && each.every((place) => place >= 0 && reaches(place));
 }
 
 /** `han salido`, `came out at exactly`. */

@@ -75,6 +75,7 @@ describe('several acts in one line', () => {
   it.each([
     ['A came to 1001 and B to 998', 'weigh 1 1001g 998g'],
     ['A can of B came to 998', undefined],
+    ['pot 1 got its B at 9:38. scale said 1198 for A, 1201 for B', 'weigh 1 1198g 1201g at 2026-03-02T09:38'],
   ])('given %s, then the letters are those of the figures behind them', (said, line) => {
     const raw = {
       ...weighing,
