@@ -7,6 +7,7 @@ import { askedFor, askedForPlainly } from './asked-for/asked-for.ts';
 import { type InFigures, inFigures, inFirstFigures, unlisted } from './in-figures.ts';
 import { labelSaid } from './labels/label-said.ts';
 import { linesApart } from './lines-apart.ts';
+import { knownPartTold } from './parts-in/known-part-told.ts';
 import { partTold } from './parts-in/part-told.ts';
 import { partsCameIn } from './parts-in/parts-came-in.ts';
 import type { LineContext } from './reading.ts';
@@ -57,6 +58,7 @@ const further: readonly InFigures[] = [
   actsApart,
   labelSaid,
   inFigures(partTold, unlisted),
+  inFigures(knownPartTold),
   requestedOf(toldFirst),
   corrected,
   inFigures(sameFor),

@@ -1,7 +1,6 @@
 // What a sentence tells of parts that come in: their names, what is booked of them, and the talk round it.
 
 import { partsOfRange } from '../acts/part-ranges.ts';
-import type { Hearing } from '../hearing.ts';
 import { mayNamePart } from '../names-typed.ts';
 import { oneOf } from '../parts-said/one-of-many.ts';
 import type { LineContext } from '../reading.ts';
@@ -10,6 +9,7 @@ import { isMetalWord, metalNamed } from '../trade-words.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { tokenize } from '../typed/tokens.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
+import { type Label, labelled, labels } from './labels-put.ts';
 import { type Counted, countedAt, type Line, lineOf, nextOf, numberedAt } from './names-told.ts';
 import { usualUnits } from './part-columns.ts';
 
@@ -37,23 +37,11 @@ export interface Told {
   readonly unnamed: string;
 }
 
-/** As the strict reader has it. */
-const labels = ['serial', 'job', 'max'] as const;
-type Label = (typeof labels)[number];
-
 /** `undefined` where it names none, or has a figure that is of nothing that is booked. */
 export function toldIn(typed: string, context: LineContext): Told | undefined {
-  const text = labelled(typed, context.hearing);
-  const line = lineOf(text, tokenize(text, context.hearing), context);
-  const hasName = line.tokens.some((token) => isName(token, context));
-  const found: Found = {
-    ...{ hasName, names: [], named: new Set(), details: new Map(), metals: [], talk: [], isCertain: true },
-  };
-  for (let at = 0; at < line.tokens.length; ) {
-    const to = takenFrom(line, at, found);
-    if (to === undefined) return undefined;
-    at = to;
-  }
+  const all = foundIn(typed, context);
+  if (all === undefined) return undefined;
+  const { line, found } = all;
   const { details, metals, talk, isCertain } = found;
   const named = namesIn(found, context);
   if (named.ways.length === 0) return undefined;
@@ -72,10 +60,53 @@ export function toldIn(typed: string, context: LineContext): Told | undefined {
     isListed: details.has('serial') && details.has('job') && details.size + metals.length > 2 && talk.length < 2,
     isCertain:
       isCertain && named.is === 'told' && (hasPapers || isCounted) && (metals.length === 0 || metal !== undefined),
-    isNamedFirst: found.named.has(0) || line.tokens[0]?.kind === 'number',
+    isNamedFirst: beginsWithThem(all),
     talk,
     unnamed: line.tokens.flatMap((token, i) => (found.named.has(i) ? [] : [token.text])).join(' '),
   };
+}
+
+/** What a sentence tells of parts that are booked already, whichever they are. */
+export interface ToldBesides extends Pick<Told, 'talk' | 'isCertain' | 'isNamedFirst'> {
+  /** As a line of `part` has them. */
+  readonly details: readonly string[];
+}
+
+/** `undefined` where nothing of how it is made is told, or a figure that is of nothing of it. */
+export function toldBesides(typed: string, context: LineContext): ToldBesides | undefined {
+  const all = foundIn(typed, context);
+  if (all === undefined) return undefined;
+  const { details, metals, talk, isCertain } = all.found;
+  const metal = metalNamed(metals);
+  const isMade = metals.length > 0 || ['area', 'length', 'max'].some((each) => details.has(each));
+  if (!isMade || (metal === undefined && metals.length > 0)) return undefined;
+  return {
+    details: [...details.values(), ...(metal === undefined ? [] : [metal])],
+    isNamedFirst: beginsWithThem(all),
+    ...{ talk, isCertain },
+  };
+}
+
+interface Whole {
+  readonly line: Line;
+  readonly found: Found;
+}
+
+const beginsWithThem = ({ line, found }: Whole): boolean => found.named.has(0) || line.tokens[0]?.kind === 'number';
+
+function foundIn(typed: string, context: LineContext): Whole | undefined {
+  const text = labelled(typed, context.hearing);
+  const line = lineOf(text, tokenize(text, context.hearing), context);
+  const found: Found = {
+    ...{ names: [], named: new Set(), details: new Map(), metals: [], talk: [], isCertain: true },
+    hasName: line.tokens.some((token) => isName(token, context)),
+  };
+  for (let at = 0; at < line.tokens.length; ) {
+    const to = takenFrom(line, at, found);
+    if (to === undefined) return undefined;
+    at = to;
+  }
+  return { line, found };
 }
 
 interface Found {
@@ -224,8 +255,11 @@ function behindLabel(
       if (value?.kind === 'quantity' && value.quantity.is === 'temperature')
         return isNoted(label, `max ${value.text}`, found) ? at + 2 : undefined;
       if (value?.kind !== 'number') return at + 1;
-      found.isCertain = false;
-      return isNoted(label, `max ${value.text}${usualUnits.highest?.[units]}`, found) ? at + 2 : undefined;
+      // `200 degrees` are of the crew's own.
+      found.isCertain &&= /\d ?\p{L}/u.test(value.text);
+      return isNoted(label, `max ${/^[-\d.,]+/.exec(value.text)?.[0]}${usualUnits.highest?.[units]}`, found)
+        ? at + 2
+        : undefined;
     }
     default: {
       const never: never = label;
@@ -242,49 +276,4 @@ function isCount(line: Line, at: number, found: Found): boolean {
   const counted = found.counted !== undefined || found.names.length > 0 ? undefined : countedAt(line, at);
   if (counted !== undefined) found.counted = counted;
   return counted !== undefined;
-}
-
-/** The line with the readers' own words in place of what people call a serial, a job, and the heat that a part bears. */
-function labelled(line: string, hearing: Hearing): string {
-  let put = dozensCounted(line, hearing);
-  for (const { label, said } of labelsOf(hearing)) {
-    const plain = withoutAccents(put.toLowerCase());
-    const at = plain.length === put.length ? [...plain.matchAll(said)] : [];
-    for (const { index, 0: phrase } of at.toReversed())
-      put = `${put.slice(0, index)} ${label} ${put.slice(index + phrase.length)}`;
-  }
-  return put;
-}
-
-/** `a dozen elbows` are 12 of them. */
-function dozensCounted(line: string, { tongues }: Hearing): string {
-  const typed = withoutAccents(line.toLowerCase());
-  if (typed.length !== line.length) return line;
-  for (const { partsIn } of tongues) {
-    for (const [phrase, count] of Object.entries(partsIn.dozens)) {
-      const at = typed.search(new RegExp(`(?<![\\p{L}\\d])${phrase}(?![\\p{L}\\d])`, 'u'));
-      if (at !== -1) return `${line.slice(0, at)}${count}${line.slice(at + phrase.length)}`;
-    }
-  }
-  return line;
-}
-
-interface LabelSaid {
-  readonly label: Label;
-  readonly said: RegExp;
-}
-const made = new WeakMap<Hearing, readonly LabelSaid[]>();
-
-function labelsOf(hearing: Hearing): readonly LabelSaid[] {
-  const before = made.get(hearing);
-  if (before !== undefined) return before;
-  const all = labels.map((label) => {
-    const phrases = hearing.tongues
-      .flatMap(({ partsIn }) => partsIn.told[label].split(', '))
-      .toSorted((one, other) => other.length - one.length)
-      .map((phrase) => phrase.replaceAll('.', '\\.'));
-    return { label, said: new RegExp(`(?<![\\p{L}\\d-])(?:${phrases.join('|')})[:.#]?(?![\\p{L}-])`, 'gu') };
-  });
-  made.set(hearing, all);
-  return all;
 }

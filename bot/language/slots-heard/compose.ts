@@ -8,6 +8,7 @@ import type { LineContext } from '../reading.ts';
 import { isoLocal } from '../times/wall-clock.ts';
 import type { SaidAct } from '../tongues/said-words.ts';
 import { type ActRow, actRows } from './act-rows.ts';
+import { isAllTaken } from './all-taken.ts';
 import type { Clause } from './clause.ts';
 import { eachItsOwn } from './each-its-own.ts';
 import { figuresFor } from './figures-for.ts';
@@ -110,6 +111,16 @@ function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context
   };
 }
 
+const anyParts: ActRow = { on: 'parts' };
+
+/** The parts that a clause names, or that `they` in it means, whatever is said of them. */
+export function partsMeant(
+  clause: Clause,
+  context: LineContext,
+): Pick<Things, 'choices' | 'isUnnamed' | 'isAssumed'> | undefined {
+  return thingsOf(heardFor(anyParts, clause, undefined, context));
+}
+
 function heardFor(row: ActRow, clause: Clause, before: Before | undefined, context: LineContext): Heard {
   const live = liveOf(context);
   return {
@@ -174,8 +185,8 @@ function isPotUnnumbered({ pieces, claims }: Clause, { hearing: { said } }: Line
   );
 }
 
-function partsOfLast({ last, parts }: LineContext): readonly PartName[] {
-  const words = last?.().said()?.line?.split(' ') ?? [];
+export function partsOfLast({ last, parts }: LineContext): readonly PartName[] {
+  const words = last?.().said()?.line?.split(/[ ,]+/) ?? [];
   return words.filter((word) => parts.includes(word));
 }
 
@@ -245,53 +256,5 @@ function mannerOf(pieces: readonly Piece[], { takes = [] }: ActRow, { zone, plac
     if (piece.is === 'solvent' && takes.includes('solvent')) return [piece.word];
     if (piece.is === 'place' && takes.includes('place') && places.includes(piece.place)) return [piece.place];
     return piece.is === 'person' && takes.includes('person') ? [`by ${piece.name}`] : [];
-  });
-}
-
-const isOnly = ({ is }: Piece, pieces: readonly Piece[]): boolean =>
-  pieces.filter((each) => each.is === is).length === 1;
-
-/** Nothing that was heard is left out of the line: what is passed over says nothing, or is the pot of something else. */
-function isAllTaken({ pieces, row, used }: Heard, claims: Clause['claims'], figures: ReadonlySet<Piece>): boolean {
-  const { takes = [] } = row;
-  return pieces.every((piece, i) => {
-    switch (piece.is) {
-      case 'figure':
-      case 'number':
-        return figures.has(piece) || used.has(piece) || takes.includes('reason');
-      case 'parts':
-      case 'one-of':
-      case 'but':
-        return row.on === 'parts';
-      case 'batch':
-        return row.on === 'batch' || takes.includes('batch');
-      case 'can':
-        return row.on === 'can';
-      case 'method':
-        return (
-          takes.includes('method') ||
-          takes.includes('reason') ||
-          wordOf(piece) !== piece.method ||
-          claims[i]?.is === 'act'
-        );
-      case 'solvent':
-        // `acetone, then ipa`: one is told.
-        return (takes.includes('solvent') && isOnly(piece, pieces)) || takes.includes('reason');
-      case 'person':
-        return takes.includes('person') || takes.includes('reason');
-      case 'grade':
-        return takes.includes('grade') || takes.includes('reason');
-      case 'letter':
-        return takes.includes('letters') || takes.includes('reason');
-      case 'time':
-      case 'gas':
-      case 'place':
-      case 'word':
-        return true;
-      default: {
-        const never: never = piece;
-        return never;
-      }
-    }
   });
 }

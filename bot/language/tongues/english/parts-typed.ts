@@ -15,7 +15,7 @@ export const englishPartsTyped: PartsInWords = {
     job: 'job, job no, job number, order, order no, work order, wo',
     customer: 'customer, client',
     metal: 'material, metal, substrate, alloy',
-    wall: 'thickness, wall, wall thickness, material thickness, thk, gauge',
+    wall: 'thickness, thick, wall, wall thickness, material thickness, thk, gauge',
     area: 'area, surface, surface area, coated area',
     highest: 'max, max temp, max temperature, max t, maximum temperature, temp max, highest temperature, bears, heat',
   },

@@ -16,7 +16,7 @@ export const spanishPartsTyped: PartsInWords = {
     job: 'trabajo, obra, orden, orden de trabajo, no de orden, numero de orden, ot',
     customer: 'cliente',
     metal: 'material, metal, sustrato, aleacion',
-    wall: 'espesor, pared, grosor, espesor de pared, espesor pared, calibre',
+    wall: 'espesor, pared, grosor, grueso, espesor de pared, espesor pared, calibre',
     area: 'area, superficie',
     highest:
       'max, maxima, temp max, temp maxima, temperatura max, temperatura maxima, max temp, t max, aguanta, soporta, calor',
@@ -25,6 +25,6 @@ export const spanishPartsTyped: PartsInWords = {
     serial:
       'numero de serie es, numero de serie, n.º de serie, n.º serie, nº de serie, nº serie, nº, num de serie, num. de serie, num serie, no de serie, no. de serie, n de serie, su serie es, serie es, serie, series, serial number, serial, s/n, sn, marcada, grabada',
     job: 'orden de trabajo, numero de orden, trabajo, encargo, pedido, orden, obra, job, chamba, ot',
-    max: 'temperatura maxima, temp max, maximo, maxima, max, aguanta hasta, aguanta, aguantan, soporta hasta, soporta, soportan, resiste hasta, resiste, no pasar de, no puede pasar de, no pase de, no debe pasar de, que no pase de, no mas de, tope, hasta, limite',
+    max: 'temperatura maxima, temp max, maximo, maxima, max, aguanta hasta, aguanta, aguantan, soporta hasta, soportan hasta, aguantan hasta, soporta, soportan, resiste hasta, resiste, no pasar de, no puede pasar de, no pase de, no debe pasar de, que no pase de, no mas de, tope, hasta, limite',
   },
 };
