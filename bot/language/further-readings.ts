@@ -4,6 +4,7 @@ import { actsInTurn } from './acts-in-turn.ts';
 import { asSaid, plainlySaid } from './as-said/as-said.ts';
 import { askedInWords, askedMostly, askedOutright, namedAlone } from './asked/asked.ts';
 import { askedFor, askedForPlainly } from './asked-for/asked-for.ts';
+import { clauseByClause } from './clause-by-clause.ts';
 import { type InFigures, inFigures, inFirstFigures, unlisted } from './in-figures.ts';
 import { labelSaid } from './labels/label-said.ts';
 import { linesApart } from './lines-apart.ts';
@@ -18,7 +19,7 @@ import { correction, nothingToPutRight } from './said-of-last/correction.ts';
 import { offeredAct } from './said-of-last/offered-act.ts';
 import { ownWordsAnswer, reasonAnswer } from './said-of-last/reason-answer.ts';
 import { sameFor } from './said-of-last/same-for.ts';
-import { withoutAsides } from './sayings/asides.ts';
+import { withoutAsides, withoutClean } from './sayings/asides.ts';
 import { conceded } from './sayings/conceded.ts';
 import { actOfLine, likeliestActs, likeliestBeside, shareOf } from './sayings/likeliest.ts';
 import { mixOrdered } from './sayings/mix-ordered.ts';
@@ -92,9 +93,17 @@ const mayBeAsked = (line: string, { hearing }: LineContext): boolean =>
   hearing.tongues.some(({ questions }) => questions.mayAsk?.test(withoutAccents(line.toLowerCase())) === true);
 
 /** Without what is said beside it; else as it stands. */
-export function understood(line: string, context: LineContext, strictly: Strictly): Understood | undefined {
+export function understood(typed: string, context: LineContext, strictly: Strictly): Understood | undefined {
+  const line = withoutClean(typed, context);
+  const told = line === typed ? undefined : strictlyTold(line, strictly);
+  if (told !== undefined) return told;
   const plainly = plainlySaid(line, context);
-  return toldWithoutAsides(line, context, strictly, plainly) ?? readFurther(line, context, strictly, plainly);
+  const found = toldWithoutAsides(line, context, strictly, plainly) ?? readFurther(line, context, strictly, plainly);
+  if (found !== undefined && (found.is !== 'likely' || found.untaken === undefined)) return found;
+  const [plain, otherwise] = plainly();
+  if (plain === undefined || otherwise !== undefined) return found;
+  const reads = (clause: string): Understood | undefined => actTold(clause, context, strictly);
+  return clauseByClause(plain.line, found, { context, strictly, reads });
 }
 
 function toldWithoutAsides(...[line, context, strictly, plainly]: Parameters<InFigures>): Understood | undefined {
@@ -109,6 +118,21 @@ function toldWithoutAsides(...[line, context, strictly, plainly]: Parameters<InF
   if (found === undefined || (without !== undefined && takesReason(found))) return undefined;
   const isSure = plain.isSure && without?.isNamed !== true;
   return isSure || isOnlyAsked(found, strictly) ? found : asTaps(found);
+}
+
+/** What a clause tells that was done. */
+const tellsAct: readonly InFigures[] = [
+  ...[inFigures(partTold, unlisted), inFigures(knownPartTold), asSaid, numberOfPart],
+  ...[inFigures(actsInTurn), inFigures(slotsHeard), inFigures(likeliestActs)],
+];
+
+function actTold(clause: string, context: LineContext, strictly: Strictly): Understood | undefined {
+  const plainly = plainlySaid(clause, context);
+  for (const reading of tellsAct) {
+    const found = reading(clause, context, strictly, plainly);
+    if (found !== undefined) return found;
+  }
+  return undefined;
 }
 
 /** `hold 9 because of the runs`: the reason is told with it. */

@@ -14,6 +14,7 @@ export interface ListTable {
   readonly articlesOfMany: ReadonlySet<string>;
   readonly articlesOfEither: ReadonlySet<string>;
   readonly ofThem: Phrases;
+  readonly counted: ReadonlySet<string>;
   /** Single words for all of them: a number behind one says how many. */
   readonly all: ReadonlySet<string>;
   readonly asMuch: readonly { readonly before: string; readonly joint: string }[];
@@ -49,6 +50,7 @@ export function listTableOf(tongues: readonly ListWords[]): ListTable {
     articles: phrases(all(({ articles }) => articles)),
     articlesOfMany: new Set(all(({ articlesOfMany }) => articlesOfMany)),
     articlesOfEither: new Set(all(({ articlesOfEither = [] }) => articlesOfEither)),
+    counted: new Set(all(({ counted }) => counted)),
     ofThem: phrases(all(({ ofThem }) => ofThem)),
     all: new Set(all(({ many }) => listed(many.all)).filter((phrase) => !phrase.includes(' '))),
     asMuch: tongues.flatMap(({ asMuch }) => asMuch ?? []),

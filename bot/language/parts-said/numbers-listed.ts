@@ -43,7 +43,9 @@ export function numbersListed(
     const isWhence = joint?.is === 'comma' && isOf(atoms, joint.to, table) && !isOf(atoms, at, table);
     if (isWhence && jointAt(atoms, from + 1, table)?.is !== 'to') break;
     const isOpen = !told.isClosed && (isPlural || joinsLater(atoms, from + 1, table));
-    if (number === undefined || (joint === undefined && !isOpen)) break;
+    // `impeller 7, one thin coat each`
+    const isCounted = !isFirst && table.counted.has(atoms[from + 1]?.text ?? '');
+    if (number === undefined || isCounted || (joint === undefined && !isOpen)) break;
     const start = numbers.at(-1);
     if (joint?.is === 'to' && start !== undefined) {
       // `la 7 a 90`: no stretch, and no more of the list.

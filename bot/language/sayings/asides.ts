@@ -22,6 +22,28 @@ export function withoutAsides(line: string, context: LineContext): string | unde
   return left === line || left === '' ? undefined : left;
 }
 
+/** `wiped br-1, no dust on it`: without the clauses that say only that all is as it should be. */
+export function withoutClean(line: string, context: LineContext): string {
+  const clauses = line.split(/(?<=[,;.!])\s+/);
+  const left = clauses.filter((clause) => !saysClean(clause, context));
+  return left.length === 0 || left.length === clauses.length ? line : left.join(' ').replace(joint, '');
+}
+
+function saysClean(clause: string, { hearing: { said } }: LineContext): boolean {
+  const words = wordsOf(clause).map(({ word }) => word);
+  let found = false;
+  for (let at = 0; at < words.length; ) {
+    const length = [3, 2, 4].find((many) => said.clean.has(words.slice(at, at + many).join(' ')));
+    const word = words[at] ?? '';
+    const isSmall =
+      said.joints.has(word) || said.pronouns.has(word) || said.light.has(word) || said.beforeThing.has(word);
+    if (length === undefined && !isSmall) return false;
+    found ||= length !== undefined;
+    at += length ?? 1;
+  }
+  return found;
+}
+
 /** Of all ends of a line the one that is most clearly beside it, behind a mark where there is one. */
 function withoutLast(line: string, context: LineContext): string | undefined {
   const ends = startsOfEnds(line, context).flatMap(({ at, isMarked }) => {

@@ -3,7 +3,7 @@
 
 import { intendedAt } from '../intended.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
-import { type Piece, wordOf } from './piece.ts';
+import { oneOfThem, type Piece, wordOf } from './piece.ts';
 import type { Phrase, SaidTable, Says } from './said-table.ts';
 
 /** What is said of a piece; a light word says nothing, and what is left `undefined` nobody knows. */
@@ -42,7 +42,11 @@ function claimedAnew(pieces: readonly Piece[], table: SaidTable): Claimed {
   }
   for (const [at, piece] of pieces.entries()) {
     const word = wordOf(piece);
-    if (claims[at] === undefined && word !== undefined && (table.light.has(word) || isPicture(word)))
+    if (
+      claims[at] === undefined &&
+      word !== undefined &&
+      (table.light.has(word) || word === oneOfThem || isPicture(word))
+    )
       claims[at] = { is: 'light' };
     else if (claims[at] === undefined && piece.is !== 'word') claims[at] = { is: 'slot' };
   }

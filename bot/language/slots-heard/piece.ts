@@ -40,5 +40,8 @@ export type Piece = Slot & {
   readonly isBreak: boolean;
 };
 
+/** The word of a number that only counts what was put on. */
+export const oneOfThem = '1';
+
 export const wordOf = (piece: Piece | undefined): string | undefined =>
   piece !== undefined && 'word' in piece ? piece.word : undefined;

@@ -22,7 +22,7 @@ import { withoutAccents } from '../typed/without-accents.ts';
 import { leftOutIn } from './all-but.ts';
 import { isLetter } from './letters.ts';
 import { withoutNeighbours } from './neighbours.ts';
-import type { Piece, Slot } from './piece.ts';
+import { oneOfThem, type Piece, type Slot } from './piece.ts';
 
 interface Found {
   readonly piece: Slot;
@@ -42,6 +42,7 @@ function piecesAnew(line: string, context: LineContext): readonly Piece[] | unde
     const parts = time === undefined ? partsAt(inLine, at) : undefined;
     const found: Found | undefined =
       time ??
+      oneCounted(tokens, at, context) ??
       (parts && { piece: partsPiece(parts), to: parts.to }) ??
       numberedAt(tokens, at, context) ??
       rankedAt(tokens, at, context) ??
@@ -54,6 +55,14 @@ function piecesAnew(line: string, context: LineContext): readonly Piece[] | unde
     at = found.to;
   }
   return leftOutIn(withoutNeighbours(pieces, context), context);
+}
+
+/** `7, one thin coat each`: it counts what was put on, and says no more than `a`. */
+function oneCounted(tokens: readonly Token[], at: number, { hearing: { said } }: LineContext): Found | undefined {
+  const isOne = tokens[at]?.kind === 'number' && tokens[at]?.text === oneOfThem;
+  return isOne && said.lists.counted.has(wordIn(tokens[at + 1]))
+    ? { piece: { is: 'word', word: oneOfThem }, to: at + 1 }
+    : undefined;
 }
 
 function partsPiece({ names, is, isSure, isOfFamily }: PartsAt): Slot {

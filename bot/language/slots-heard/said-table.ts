@@ -26,6 +26,8 @@ export interface SaidTable {
   /** Words that deny, doubt or plan, by their letters: two that swap places make no other word of them. */
   readonly unsaidByLetters: ReadonlyMap<string, string>;
   readonly light: ReadonlySet<string>;
+  /** `no dust`, `sin descuelgues`: what is as it should be. */
+  readonly clean: ReadonlySet<string>;
   readonly greetings: ReadonlySet<string>;
   readonly lasting: ReadonlySet<string>;
   readonly fromPot: ReadonlySet<string>;
@@ -104,6 +106,7 @@ export function saidTableOf(tongues: readonly Typed[]): SaidTable {
   for (const { said, lists } of tongues) {
     for (const many of manies) add({ is: 'many', many }, lists.many[many]);
     add({ is: 'filler' }, said.fillers);
+    add({ is: 'filler' }, cleanOf(said).join());
   }
   for (const phrases of byFirst.values()) phrases.sort((one, other) => other.words.length - one.words.length);
   const all = (of: (tongue: Typed) => readonly string[]): ReadonlySet<string> => new Set(tongues.flatMap(of));
@@ -118,6 +121,7 @@ export function saidTableOf(tongues: readonly Typed[]): SaidTable {
       ),
     ),
     ...wordsSaid(tongues),
+    clean: all(({ said }) => cleanOf(said)),
     asksFirst: tongues.flatMap(({ said }) => listed(said.asksFirst).map((phrase) => phrase.split(' '))),
     soon: tongues
       .flatMap(({ said }) => listed(said.soon).map((phrase) => phrase.split(' ')))
@@ -132,6 +136,9 @@ export function saidTableOf(tongues: readonly Typed[]): SaidTable {
     cans: all(({ cans }) => withoutAccents(cans).split(' ')),
   };
 }
+
+const cleanOf = ({ noneOf, blemishes }: Typed['said']): readonly string[] =>
+  listed(noneOf).flatMap((none) => listed(blemishes).map((blemish) => `${none} ${blemish}`));
 
 function wordsSaid(tongues: readonly Typed[]) {
   const all = (of: (said: Typed['said']) => string): ReadonlySet<string> =>

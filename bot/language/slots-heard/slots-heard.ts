@@ -108,7 +108,8 @@ function ofOneAct(
 ): Understood | undefined {
   if (clauses.length < 2) return undefined;
   const heard = eachHeard(clauses, context);
-  const each = withoutDryOfPrepared(heard.flatMap((made) => made.slice(0, 1)));
+  const firsts = heard.flatMap((made) => made.slice(0, 1));
+  const each = firsts.filter((one) => !isDryOfPrepared(one, firsts));
   const heads = new Set(each.flatMap(({ ways }) => ways.flat()).map(headOf));
   const [first] = each;
   if (heads.size !== 1 || first === undefined) return undefined;
@@ -123,12 +124,11 @@ function ofOneAct(
 }
 
 /** `wiped all three, they are clean and dry`: what was prepared in the same breath has no film to touch. */
-function withoutDryOfPrepared(each: readonly Composed[]): readonly Composed[] {
-  const isOf = (verb: string, { ways }: Composed): boolean => ways.flat().every((line) => line.startsWith(`${verb} `));
-  const prepared = new Set(each.flatMap((one) => (isOf('prep', one) ? one.parts : [])));
-  return each.filter(
-    (one) => !(isOf('dry', one) && one.parts.length > 0 && one.parts.every((part) => prepared.has(part))),
-  );
+function isDryOfPrepared(one: Composed | undefined, each: readonly (Composed | undefined)[]): boolean {
+  const isOf = (verb: string, made: Composed | undefined): boolean =>
+    made?.ways.flat().every((line) => line.startsWith(`${verb} `)) === true;
+  const prepared = new Set(each.flatMap((other) => (isOf('prep', other) ? (other?.parts ?? []) : [])));
+  return isOf('dry', one) && one?.parts.length !== 0 && one?.parts.every((part) => prepared.has(part)) === true;
 }
 
 /** `wiped impeller 1 down, no grease left`: how it was prepared, and what came off of it. */
@@ -232,7 +232,13 @@ const toldIn = ({ ways }: Composed): string => ways.flat().join(actsJoint);
 const mostWays = 3;
 
 /** What each clause may mean, put together: all at once where all is sure, else a tap for all that was said, in each way. */
-function understoodAs(clauses: readonly Clause[], heard: readonly (readonly Composed[])[]): Understood | undefined {
+function understoodAs(all: readonly Clause[], each: readonly (readonly Composed[])[]): Understood | undefined {
+  const firsts = each.map(([first]) => first);
+  const isKept = (_: unknown, i: number): boolean => !isDryOfPrepared(firsts[i], firsts);
+  return understoodIn(all.filter(isKept), each.filter(isKept));
+}
+
+function understoodIn(clauses: readonly Clause[], heard: readonly (readonly Composed[])[]): Understood | undefined {
   const own = heard.filter((one, i) => !isToldBehind(one, heard.slice(i + 1)));
   const made = own.filter(({ length }) => length > 0);
   const isSure = made.length === own.length && made.every((one) => one.length === 1 && one[0]?.isSure === true);

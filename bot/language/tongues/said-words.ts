@@ -83,6 +83,9 @@ export interface SaidWords {
   readonly greetings: string;
   /** It is not so. */
   readonly denials: string;
+  /** What a good film and a clean surface have none of, and the words before it: `no runs` denies nothing that was done. */
+  readonly blemishes: string;
+  readonly noneOf: string;
   /** It may not be so, or only if. */
   readonly hedges: string;
   /** It is still to come. */

@@ -32,6 +32,9 @@ export const spanishSaid: SaidWords = {
     'que, como, cuando, donde, a cuanto, de quien, en que, con que, sera, alguien, alguno, puedes, pueden, puede',
   tellsFirst: '',
   byWhat: '',
+  blemishes:
+    'polvo, oxido, suciedad, grasa, aceite, cascarilla, sales, marcas, rayas, rayones, golpes, huellas, burbujas, ampollas, poros, agujeros, crateres, ojos de pez, descuelgues, descuelgue, escurridos, escurrimientos, chorreos, goteos, lagrimas, cortinas, lineas, vetas, grumos, pelos, pelusa, motas, basura, calvas, huecos, faltas, fallos, fallas, piel de naranja, velo, grietas, arrugas, defectos',
+  noneOf: 'sin, sin nada de, nada de, ni, ni un, ni una, libre de, libres de, ningun, ninguna, cero',
   whence: 'de, del',
   largest: 'grande, mayor, grandota',
   smallest: 'chica, chico, pequena, pequeno, chiquita, chiquito, menor',
