@@ -93,12 +93,13 @@ export function lidOffCard(telling: Telling, status: CanNow): Card {
   return canCard(telling, status, title, [...preStirLines(telling, status), ...lidOffLines(telling, status)]);
 }
 
-/** With gas under it, that is what is told of it. */
+/** With gas under it, that is what is told of it; of a part that needs none only that its lid is on. */
 export function shutCard(telling: Telling, status: CanNow): Card {
-  const lines = lidOffLines(telling, status);
-  if (lines.length === 0) return blanketedCard(telling, status);
+  const open = lidOffLines(telling, status);
+  if (open.length === 0 && isGasSensitive(status.can)) return blanketedCard(telling, status);
   const title = telling.words.material.lidOn(status.can.number);
-  return canCard(telling, status, title, [...doubtLines(telling, status), ...lines], 'warn');
+  const lines = [...doubtLines(telling, status), ...open];
+  return canCard(telling, status, title, lines, lines.length === 0 ? 'good' : 'warn');
 }
 
 export function blanketedCard(telling: Telling, status: CanNow): Card {

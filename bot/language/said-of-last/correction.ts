@@ -2,6 +2,7 @@
 // tap that shows what changes; only what is plainly taken back goes at once, as `undo` itself takes it.
 
 import { saidPlainly } from '../as-said/as-said.ts';
+import { wordsOf } from '../as-said/words.ts';
 import type { LineContext } from '../reading.ts';
 import { claimed } from '../slots-heard/phrases.ts';
 import { wordOf } from '../slots-heard/piece.ts';
@@ -77,7 +78,16 @@ const namesAny = (line: string, context: LineContext): boolean =>
 
 /** Somebody may mean the alarm that is about to ring; `por qué no puedo pintar la 8` puts nothing right. */
 const mayPutRight = (line: string, context: LineContext): boolean =>
-  !line.endsWith('?') && context.mayCallOff !== true && !asksWhy(line, context) && !findsNothing(line, context);
+  !line.endsWith('?') &&
+  context.mayCallOff !== true &&
+  !asksWhy(line, context) &&
+  !findsNothing(line, context) &&
+  !isBesides(line, context);
+
+/** `part B is also a 1 kg can`: it tells one thing more. */
+const isBesides = (line: string, context: LineContext): boolean =>
+  wordsOf(line).some(({ word }) => context.hearing.otherwise.besides.has(word)) &&
+  shareOtherwise(line, context) < likelyOtherwise;
 
 /** `looked at 3, no runs`: it denies a fault of what it names, and nothing that was said before. */
 function findsNothing(line: string, context: LineContext): boolean {

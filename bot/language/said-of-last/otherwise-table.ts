@@ -8,6 +8,7 @@ export interface OtherwiseTable {
   /** By the first word, the longest first. */
   readonly byFirst: Readonly<Record<Kind, ReadonlyMap<string, readonly string[]>>>;
   readonly closesByLast: ReadonlyMap<string, readonly string[]>;
+  readonly besides: ReadonlySet<string>;
   readonly rounds: ReadonlySet<string>;
   readonly agrees: ReadonlySet<string>;
 }
@@ -25,9 +26,11 @@ export function otherwiseTableOf(tongues: readonly { readonly saidOtherwise: Sai
         beforeLetter: byFirst('beforeLetter'),
         rounds: byFirst('rounds'),
         agrees: byFirst('agrees'),
+        besides: byFirst('besides'),
       },
     },
     closesByLast: grouped(all('closes'), (words) => words.at(-1)),
+    besides: new Set(all('besides')),
     rounds: new Set(all('rounds')),
     agrees: new Set(all('agrees')),
   };

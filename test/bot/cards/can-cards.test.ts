@@ -28,6 +28,14 @@ describe('Part A stirred alone', () => {
   });
 });
 
+describe('the lid of a can whose part needs no gas', () => {
+  it('given it is put back, then the card tells of a lid and of no gas that nobody gave', async () => {
+    const say = await talkAfter('air 22C 50%', 'open B lot 8820 5kg');
+    const { title, lines } = await say('shut 1');
+    expect([title, ...lines].join('\n')).toBe('Can 1: lid on');
+  });
+});
+
 describe('given a can that was poured from with gas over it four minutes later', () => {
   const poured = [...opened, 'prestir 1', 'wait 2m', 'weigh 2 1201g 1198g', 'wait 4m', 'blanket 1'];
 

@@ -21,6 +21,8 @@ export interface SaidOtherwise {
   readonly swaps: readonly string[];
   /** Before the letter of a part. */
   readonly beforeLetter: readonly string[];
+  /** Tells one thing more, and puts nothing right. */
+  readonly besides: readonly string[];
   /** Round a bare answer. */
   readonly rounds: readonly string[];
   /** One of them or several are a yes. */
@@ -113,6 +115,7 @@ export const englishSaidOtherwise: SaidOtherwise = {
     ...listed('got them mixed up, vice versa'),
   ],
   beforeLetter: listed('of, part, of part, for, for part, and, component'),
+  besides: listed('also, too, another'),
   rounds: listed(
     'it, its, with, by, using, the, one, ones, number, i, we, got, have, there, is, was, use, used, using, put, say, said, on, can, about, yes, yep, yeah, ok, okay, um, uh, er, so, well, like, that, this, actually, are, its, now, gone, right, hi, n, obvs, obviously, lol, mate, man, bro, dude, duh, course, ofc, boss, thanks, cheers, ta, please, pls, sorry, sry, then, done, always, as, usual, usually, same',
   ),

@@ -39,7 +39,8 @@ export const englishSaid: SaidWords = {
       wet: 'mils wet, wet on, wet mils, wet film on, wet film thickness, wet thickness, film wet',
       film: 'gauge on, dry gauge, dft on, dry film on, dry film thickness, dry thickness, film thickness, thickness, film reads, gauge reads, gauge shows',
       adhesion: 'adhesion test, adhesion class, cross cut, cross hatch, crosshatch, tape test',
-      release: 'released, is released, signed off, sign off, let go, release to customer, released to customer',
+      release:
+        'lift hold, lifts hold, lifted hold, lifting hold, hold lifted, hold is lifted, take off hold, took off hold, taken off hold, off hold, remove hold, removed hold, clear hold, cleared hold, released, is released, signed off, sign off, let go, release to customer, released to customer',
       hold: 'setting aside, putting on hold, putting aside, put aside, put on hold, on hold, put hold on, set aside, place on hold, placed on hold, quarantined, hold back, held back',
       prep: 'prepped, surface prep, prep done, cleaned down',
       'prep blasting':

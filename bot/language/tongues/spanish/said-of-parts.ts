@@ -132,6 +132,7 @@ export const saidOfParts = (): Acts => ({
   film: 'espesor seco, espesor, espesores, eps, pelicula seca, en seco, medidor de espesor, micras',
   adhesion: 'adherencia clase, prueba de adherencia, corte enrejado, ensayo de cinta, prueba de cinta',
   release: all(
+    'quita retencion, quito retencion, quitar retencion, quitada retencion, quite retencion, quitamos retencion, levanta retencion, levanto retencion, levantar retencion, levantada retencion, levante retencion, levantamos retencion, retencion levantada, retencion quitada, fuera de retencion',
     saidOf(formsOf('liberar'), ''),
     saidOf(formsOf('aprobar', { stressed: 'aprueb' }), ''),
     saidOf(put, 'por buena', 'por buenas', 'por bueno', 'por buenos', 'visto bueno', 'salida', 'el ok', 'palomita'),

@@ -43,6 +43,7 @@ export const spanishSaidOtherwise: SaidOtherwise = {
   beforeLetter: listed(
     'de, de la, de la parte, del, parte, la parte, la, el, el componente, de parte, componente, y, y de',
   ),
+  besides: listed('tambien, otra, otro, ademas'),
   rounds: listed(
     'es, era, eran, fueron, son, marcaba, con, a, el, la, los, las, al, numero, hay, tengo, tenemos, con, de, del, en, fue, pues, eh, bueno, si, ok, ahi, mira, pon, ponle, ponme, que, un, una, ya, esta, estan, ahora, quedo, por, favor, porfa, hombre, mujer, jefe, jefa, wey, guey, compa, tio, tia, obvio, claro, nomas, listo, gracias, perdon, fijate, y',
   ),

@@ -57,6 +57,11 @@ export const englishSayingsOfChecks2: Sayings<SaidMeaning> = {
     adhesion class zero base / cross cut oh, base
   `,
   release: `
+    lift the hold on the casing / I'm lifting the hold, it was a bad reading / hold lifted on base / you can take the hold off 8
+    take the bits off hold / the hold comes off, we measured again / I took the hold off the rail / remove the hold from part 7
+    the supervisor lifts the hold / we lifted the hold after a second look / clear the hold on the tank / no more hold on 4
+    drop the hold on base / hold is off the casing now / lift it, the gauge was wrong / lifting the hold for all three
+    pull the hold tag off 6 / that hold can come off / cancel the hold on the flange / end the hold on 9, it passed
     I release part 7 / I have signed off base / I have approved the casing / we release job 178
     has been released, base / has been approved, casing / has passed inspection, base / is cleared for delivery, base
     are released, all four / are good to go, bits / released to stores, bits / released for collection, 8

@@ -72,6 +72,11 @@ export const spanishSayingsOfChecks2: Sayings<SaidMeaning> = {
     quillo 5B la 7 / parce la cinta salió limpia / boludo dio 4B / mijo ni un cuadrito se cayó
   `,
   release: `
+    quita la retención de la tapa / levanto la retención, fue mala lectura / retención levantada en la brida / ya puedes quitarle la retención a la 8
+    saca las piezas de retención / se levanta la retención, volvimos a medir / le quité la retención al carril / quítale el hold a la 7
+    la jefa levanta la retención / levantamos la retención tras mirarla otra vez / libera la retención de la carcasa / fuera la retención de la 4
+    anula la retención de la base / ya no está retenida la tapa, levantada / levanta el hold, la galga estaba mal / levantamos el hold de las tres
+    quita la etiqueta de retenida a la 6 / esa retención se puede quitar / cancela la retención de la brida / termina la retención de la 9, pasó
     liberada / liberada la 7 / libero la tapa / liberé la 8 / liberamos la carcasa / liberen la voluta / se libera la 5
     se liberó la brida / queda liberada la 6 / quedan liberadas las tapas / ya liberada la 9 / suelta la 7
     suelto la tapa / solté la 8 / soltamos la carcasa / soltada la voluta / suéltala / suéltenla la 5
