@@ -93,8 +93,9 @@ const mayBeAsked = (line: string, { hearing }: LineContext): boolean =>
   hearing.tongues.some(({ questions }) => questions.mayAsk?.test(withoutAccents(line.toLowerCase())) === true);
 
 /** Without what is said beside it; else as it stands. */
-export function understood(typed: string, context: LineContext, strictly: Strictly): Understood | undefined {
-  const line = withoutClean(typed, context);
+export function understood(typed: string, all: LineContext, strictly: Strictly): Understood | undefined {
+  const line = withoutClean(typed, all);
+  const context: LineContext = line === typed ? all : { ...all, findsNothing: true };
   const told = line === typed ? undefined : strictlyTold(line, strictly);
   if (told !== undefined) return told;
   const plainly = plainlySaid(line, context);

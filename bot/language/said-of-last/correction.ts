@@ -80,6 +80,7 @@ const namesAny = (line: string, context: LineContext): boolean =>
 const mayPutRight = (line: string, context: LineContext): boolean =>
   !line.endsWith('?') &&
   context.mayCallOff !== true &&
+  context.findsNothing !== true &&
   !asksWhy(line, context) &&
   !findsNothing(line, context) &&
   !isBesides(line, context);

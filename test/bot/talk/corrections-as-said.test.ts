@@ -23,6 +23,21 @@ const weighed = [...mixed, 'weigh 1 1201g 1198g'];
 const parts = ['part impeller-7', 'part impeller-8'];
 const coated = [...weighed, ...parts, 'coat impeller-7 1 brush already'];
 
+describe('one thing more', () => {
+  it.each(['Part B is also a 1 kg can, lot B5520, sealed too', 'another one, lot B5520, 1 kg of part B'])(
+    'given %s behind a can of Part A, then nothing of that one is put right',
+    async (said) => {
+      const { labels } = await offered(sprayCrew, 'received 1kg A lot 7731 exp 2026-12-31', said);
+      expect(labels.filter((label) => /^Change|^Take back|instead/.test(label))).toEqual([]);
+    },
+  );
+
+  it('given three parts were booked in a row with commas, then them is all three', async () => {
+    const { labels } = await offered(sprayCrew, 'part br-1, br-2, br-3 job 88 steel 4mm', 'cleaned them with acetone');
+    expect(labels).toEqual([expect.stringMatching(/br-1.*br-3|br-1, br-2 and br-3/i)]);
+  });
+});
+
 describe('what can be corrected in place', () => {
   it.each(['looked at impeller-8, no runs, fine', 'checked impeller-8, no bubbles'])(
     'given %s behind a hold of another, then the hold is not put right',

@@ -1,0 +1,89 @@
+// Long lines as people talk: what is said beside an act, and several acts in one breath (invented lines; common practice, no source).
+
+import { describe, expect, it } from 'vitest';
+import { readLine } from '../../../bot/language/read-line.ts';
+import type { LineContext, Reading } from '../../../bot/language/reading.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
+import { shopAtTen } from './shop-at-ten.ts';
+
+const names = ['br-1', 'br-2', 'br-3'];
+
+const shopWith = (
+  code: 'en' | 'es',
+  phase: 'bare' | 'flashing' | 'cured',
+  pot: 'blending' | 'filtered',
+): LineContext => ({
+  ...shopAtTen,
+  hearing: shipped.hearingIn(code),
+  batches: [4],
+  parts: names,
+  live: () => ({
+    parts: names.map((name) => ({ name, phase })),
+    batches: [{ number: 4, phase: pot }],
+    cans: [{ number: 5, isLidOff: false }],
+  }),
+});
+
+const linesOf = (read: Reading): readonly string[] => {
+  if (read.kind === 'several') return read.lines;
+  return read.kind === 'misread' ? read.misread.suggestions : 'takenAs' in read ? [read.takenAs ?? ''] : [];
+};
+
+describe('what is as it should be', () => {
+  it.each([
+    [
+      'en',
+      'BR-1, BR-2 and BR-3 are degreased with acetone, no dust, no rust on them',
+      'prep br-1 br-2 br-3 grease-off acetone',
+    ],
+    ['en', "I've brushed BR-1, BR-2 and BR-3, one thin coat each, no bubbles", 'coat br-1 br-2 br-3 4 brush'],
+    ['es', 'br-1 y br-2 desengrasadas con acetona, sin polvo ni óxido', 'prep br-1 br-2 grease-off acetone'],
+  ] as const)('given %s: %s, then it denies nothing that was done', (code, line, act) => {
+    expect(readLine(line, shopWith(code, 'bare', 'filtered'))).toMatchObject({ kind: 'command', takenAs: act });
+  });
+
+  it.each(['did not coat br-1, no bubbles', 'no coat on br-1', 'br-1 has no coat and no dust'])(
+    'given %s, then nothing is taken',
+    (line) => {
+      expect(['misread', 'question']).toContain(readLine(line, shopWith('en', 'bare', 'filtered')).kind);
+    },
+  );
+
+  it('given one coat behind a list of parts, then it counts the coat and is no part of the list', () => {
+    const read = readLine('brushed br-2 and br-3, 1 thin coat each', shopWith('en', 'bare', 'filtered'));
+    expect(read).toMatchObject({ kind: 'command', takenAs: 'coat br-2 br-3 4 brush' });
+  });
+});
+
+describe('several acts in one breath', () => {
+  it('given what was prepared is also clean and dry, then no film is dry', () => {
+    const line = "I've degreased BR-1 and BR-2 with acetone and wiped them, they're clean and dry. Surface is 22 C";
+    const lines = linesOf(readLine(line, shopWith('en', 'bare', 'filtered')));
+    expect(lines.filter((each) => each.startsWith('dry'))).toEqual([]);
+    expect(lines.filter((each) => each.startsWith('surface'))).toHaveLength(2);
+  });
+
+  it('given no reading makes the whole of it, then its acts are one tap, which says what it leaves out', () => {
+    const line = 'Stirrer is off, I filtered it into a clean second jar, looks clear and thin';
+    const read = readLine(line, shopWith('en', 'bare', 'blending'));
+    expect(linesOf(read)).toEqual(['stop 4; filter 4']);
+    expect(read.kind === 'misread' && read.misread.untaken).toEqual(['looks clear and thin']);
+  });
+
+  it.each(['Stirrer is off, I have not filtered it yet, looks clear', 'stirrer is off, I think, and filtered'])(
+    'given %s, then a clause that denies or doubts keeps the others from a tap',
+    (line) => {
+      expect(linesOf(readLine(line, shopWith('en', 'bare', 'blending')))).not.toContain('stop 4; filter 4');
+    },
+  );
+});
+
+describe('a hold that is lifted', () => {
+  it.each([
+    ['en', 'take br-1 off hold', 'release br-1'],
+    ['en', 'Nils lifts the hold on BR-1 and BR-2, the gauge was misread', 'release br-1 br-2'],
+    ['es', 'levanto la retención de br-1', 'release br-1'],
+  ] as const)('given %s: %s, then it is asked about as a release, and holds nothing', (code, line, act) => {
+    expect(linesOf(readLine(line, shopWith(code, 'cured', 'filtered')))).toEqual([act]);
+  });
+});
