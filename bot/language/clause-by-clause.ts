@@ -20,7 +20,7 @@ export function clauseByClause(
   { context, strictly, reads }: Readers,
 ): Understood | undefined {
   const left = found?.is === 'likely' ? (found.untaken ?? []).join(', ') : line;
-  const clauses = clausesOf(line);
+  const clauses = clausesOf(line, context);
   if (left === '' || clauses.length < 2 || clauses.length > mostClauses) return found;
   const told = clauses.map((clause) => ({
     clause,
@@ -33,22 +33,25 @@ export function clauseByClause(
   return isLess ? found : { is: 'likely', lines: [acts.join(actsJoint)], ...(untaken.length > 0 && { untaken }) };
 }
 
+type ReadsClause = (clause: string) => Understood | undefined;
+
 interface Readers {
   readonly context: LineContext;
   readonly strictly: Strictly;
-  readonly reads: (clause: string) => Understood | undefined;
+  readonly reads: ReadsClause;
 }
 
 /** At the marks of a sentence, and without the joint that leads in what follows; figures have none behind theirs. */
-const clausesOf = (line: string): readonly string[] =>
+const clausesOf = (line: string, { hearing: { said } }: LineContext): readonly string[] =>
   line
-    .split(/[,;:.!]+\s+|\s+[–-]\s+/u)
-    .map((clause) =>
-      clause
-        .replace(/^(?:and|then|y|e|luego)\s+/iu, '')
+    .split(/[,:.!]+\s+|\s+[–-]\s+/u)
+    .map((clause) => {
+      const [first = '', ...words] = clause
         .replace(/[.!]+$/, '')
-        .trim(),
-    )
+        .trim()
+        .split(' ');
+      return said.joints.has(first.toLowerCase()) ? words.join(' ') : [first, ...words].join(' ');
+    })
     .filter((clause) => clause !== '');
 
 /** `looks clear and thin`: how it came out, whatever it is. */
@@ -62,7 +65,7 @@ function actsIn(
   clause: string,
   context: LineContext,
   strictly: Strictly,
-  reads: Readers['reads'],
+  reads: ReadsClause,
 ): readonly string[] | 'idle' {
   if (onlyAsksOrDenies(clause, context)) return 'idle';
   const strict = strictly(clause);

@@ -21,12 +21,15 @@ const mostMeant = 12;
 export const knownPartTold: Understands = (typed, context, strictly) => {
   if (typed.endsWith('?') || !/\d/.test(typed) || strictly(typed).kind !== 'unread') return undefined;
   const told = toldBesides(typed, context);
-  if (told === undefined || isOnlyTalk(told, context)) return undefined;
+  const unknown = told === undefined ? 'idle' : unknownIn(told, context);
+  if (told === undefined || unknown === 'idle' || unknown.length > mostUnknown) return undefined;
   const meant = meantIn(typed, context);
   const lines = meant.choices.map((parts) => ['part', ...parts, ...told.details].join(' '));
   if (lines.length === 0 || lines.some((line) => strictly(line).kind !== 'command')) return undefined;
   const [line = '', another] = lines;
-  return told.isCertain && meant.isNamed && another === undefined ? { is: 'sure', line } : { is: 'likely', lines };
+  // `the brackets br-1 and br-2` are called so; what a line begins with says what it is about.
+  const isCertain = told.isCertain && unknown.length < 2 && !unknown.includes(0);
+  return isCertain && meant.isNamed && another === undefined ? { is: 'sure', line } : { is: 'likely', lines };
 };
 
 interface Meant {
@@ -66,8 +69,8 @@ const isFigure = (piece: Piece, before: Piece | undefined, { hearing: { said } }
     !said.lists.all.has(wordOf(before) ?? '') &&
     !said.lists.articlesOfMany.has(wordOf(before) ?? ''));
 
-/** An act is told besides, which says what the figures are of; or it only asks, denies or speaks of something else. */
-function isOnlyTalk({ talk, isNamedFirst }: ToldBesides, context: LineContext): boolean {
+/** Words that nobody knows; `idle` where an act is told besides, which says what the figures are of, or it only asks or denies. */
+function unknownIn({ talk, isNamedFirst }: ToldBesides, context: LineContext): readonly number[] | 'idle' {
   const { said, columns } = context.hearing;
   const pieces = piecesOf(talk.join(' '), context) ?? [];
   const { claims } = claimed(pieces, said);
@@ -76,10 +79,9 @@ function isOnlyTalk({ talk, isNamedFirst }: ToldBesides, context: LineContext): 
   const isIdle = isNamedFirst
     ? claims.some((claim) => unsaid.has(claim?.is ?? ''))
     : isUnsaid(pieces, { claims }, said);
-  if (isIdle) return true;
-  if (claims.some((claim, i) => claim?.is === 'act' && pieces[i] !== undefined && !isOfColumn(pieces[i]))) return true;
-  return (
-    pieces.filter((piece, i) => claims[i] === undefined && piece.is === 'word' && !isOfColumn(piece)).length >
-    mostUnknown
+  const isAct = claims.some((claim, i) => claim?.is === 'act' && pieces[i] !== undefined && !isOfColumn(pieces[i]));
+  if (isIdle || isAct) return 'idle';
+  return pieces.flatMap((piece, i) =>
+    claims[i] === undefined && piece.is === 'word' && !isOfColumn(piece) ? [i] : [],
   );
 }

@@ -33,7 +33,7 @@ export const spanishSaid: SaidWords = {
   tellsFirst: '',
   byWhat: '',
   blemishes:
-    'polvo, oxido, suciedad, grasa, aceite, cascarilla, sales, marcas, rayas, rayones, golpes, huellas, burbujas, ampollas, poros, agujeros, crateres, ojos de pez, descuelgues, descuelgue, escurridos, escurrimientos, chorreos, goteos, lagrimas, cortinas, lineas, vetas, grumos, pelos, pelusa, motas, basura, calvas, huecos, faltas, fallos, fallas, piel de naranja, velo, grietas, arrugas, defectos',
+    'polvo, oxido, suciedad, cascarilla, sales, marcas, rayas, rayones, golpes, huellas, burbujas, ampollas, poros, agujeros, crateres, ojos de pez, descuelgues, descuelgue, escurridos, escurrimientos, chorreos, goteos, lagrimas, cortinas, lineas, vetas, grumos, pelos, pelusa, motas, basura, calvas, huecos, faltas, fallos, fallas, piel de naranja, velo, grietas, arrugas, defectos',
   noneOf: 'sin, sin nada de, nada de, ni, ni un, ni una, libre de, libres de, ningun, ninguna, cero',
   whence: 'de, del',
   largest: 'grande, mayor, grandota',
