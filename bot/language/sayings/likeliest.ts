@@ -92,6 +92,8 @@ export function clearlyTold(pieces: readonly Piece[], context: LineContext): Sai
   return isTold(first.meaning, pieces, context) ? first.meaning : undefined;
 }
 
+const leastOf = (act: SaidAct): number => (actRows[act].isDecision === true ? leastClear : leastWeighed);
+
 /** How likely the words of a clause tell this act. */
 export const shareOfAct = (pieces: readonly Piece[], act: SaidAct, { hearing }: LineContext): number =>
   hearing.weighed.shareOf(typedIn(pieces), act);
@@ -122,7 +124,7 @@ export function likeliestIn(said: Said, before: Before | undefined, context: Lin
   const isFirst = said.claims[0]?.is !== 'filler';
   if (mayAsk && (!isFirst || shareIn(typed, 'asking') > hardlyAsks)) return [];
   const likely = weighed.flatMap(({ meaning, share }) =>
-    share < leastWeighed || !isSaidAct(meaning) || otherwise.has(meaning)
+    !isSaidAct(meaning) || share < leastOf(meaning) || otherwise.has(meaning)
       ? []
       : [{ act: meaning, share, made: actFrom(meaning, share, said, before, context) }],
   );

@@ -21,6 +21,7 @@ export interface ActRow {
   readonly figures?: readonly FigureRow[];
   /** Without a thing it is still an act: `out`, of the only load; `surface`, of the room. */
   readonly thingMayLack?: true;
+  readonly isDecision?: true;
   /** What the same words rather tell of what it cannot be done to now. */
   readonly instead?: SaidAct;
   /** Its strict line takes one part: of several, each has a line of its own. */
@@ -71,6 +72,8 @@ const onParts = (parts: ActRow['parts'], more: Partial<ActRow> = {}): ActRow => 
 const alone = (more: Partial<ActRow> = {}): ActRow => ({ on: 'nothing', ...more });
 
 const oven = onParts(['dry'], { figures: [one('temperature', ovenTemperature)] });
+/** What becomes of a part is decided, and offered only to whoever says so clearly. */
+const disposed = onParts(undefined, { isDecision: true });
 const prepared = onParts(['bare'], {
   takes: ['solvent', 'grade'],
   figures: [one('film')],
@@ -114,11 +117,11 @@ export const actRows: Readonly<Record<SaidAct, ActRow>> = {
   shipped: onParts(undefined),
   hold: onParts(undefined, { takes: ['reason'] }),
   // What becomes of it: its reason is asked for, in whose words nobody guesses, so that none of it is recorded as it was heard.
-  rework: onParts(undefined),
-  scrap: onParts(undefined),
-  'return customer': onParts(undefined),
-  'return supplier': onParts(undefined),
-  concession: onParts(undefined),
+  rework: disposed,
+  scrap: disposed,
+  'return customer': disposed,
+  'return supplier': disposed,
+  concession: disposed,
   prep: prepared,
   'prep blasting': prepared,
   'prep sanding': prepared,

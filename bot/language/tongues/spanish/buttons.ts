@@ -63,7 +63,7 @@ export const spanishButtons = (say: Spoken): Readonly<Record<ButtonId, string>> 
   strip: 'Decapada',
   abrade: 'Lijada',
   'lift-cure': 'Curado, aunque sin probar…',
-  'lift-asked': 'Sin lo pedido…',
+  'lift-asked': 'Sin lo exigido…',
   'lift-disposed': 'Vuelve a ser nuestra…',
   'hold-why': 'Por lo retenido',
   'dated-today': 'Con fecha de hoy',
