@@ -136,7 +136,7 @@ export const englishLines: readonly SpokenLine[] = [
   nothing('chat', 'working', 'can 2 is empty'),
   nothing('chat', 'working', 'waste drum is full'),
   nothing('chat', 'cured', 'bracket-9 passed'),
-  nothing('chat', 'working', 'flange-1 is 10 mm thick'),
+  ines('verb', 'working', 'flange-1 is 10 mm thick', 'part flange-1 10mm'),
   nothing('chat', 'flashed', 'keep bracket-8 dry'),
   nothing('chat', 'working', 'finished batch 1'),
   ines('verb', 'working', 'Tomas coated flange-1 with batch 1 by brush', 'coat flange-1 1 brush by Tomas'),
