@@ -19,6 +19,8 @@ export function ofPartInTwo(act: Act, context: LineContext, strictly: Strictly):
   const [listed = joined(word, act)] = partsListed(line, context);
   const taken = listed && strictly(listed.line);
   if (listed === undefined || taken?.kind !== 'command' || namedIn(taken.command).includes(word)) return undefined;
+  // `coat imp 1 brush`: the number may be the pot, and is asked about.
+  if (batchOf(act.command) !== batchOf(taken.command)) return undefined;
   return listed.isSure
     ? { ...taken, line, takenAs: listed.line }
     : { kind: 'misread', misread: whichActOf([{ line: listed.line, acts: [taken] }]), line };
@@ -31,6 +33,8 @@ function joined(word: PartName, { command, line }: Act): Heard | undefined {
   const behind = name === -1 ? '' : line.slice(name + word.length + 2);
   return /^\d{1,4} /.test(behind) ? { line: `${line.slice(0, name + 1)}${word}-${behind}`, isSure: true } : undefined;
 }
+
+const batchOf = (command: Command) => ('batch' in command ? command.batch : undefined);
 
 function namedIn(command: Command): readonly PartName[] {
   if ('parts' in command) return command.parts ?? [];

@@ -86,6 +86,8 @@ test('a whole shift: every line gets its answer, and every bell rings at its own
     '16:15 part/valve-9/flash-most',
     '16:20 batch/1/gear/brush',
     '17:00 crew/digest/2026-03-02',
+    // The hold has nobody who sees to it but the lead.
+    '07:00 crew/held/lead',
     '07:00 crew/morning/2026-03-03',
     // Over by the clock, not proved: nobody knew the night's lowest.
     '10:22 part/plate-3/cure-done',
