@@ -27,7 +27,11 @@ describe('what a job asks for before a release', () => {
         ],
       },
     ]);
-    expect(await shift.when('11:21 @omar: release a1 permit no time')).toEqual({ unclear: 'may-not-permit' });
+    // Two things lack: a leave names what it lifts.
+    expect(await shift.when('11:21 @omar: release a1 permit no time')).toEqual({ objected: ['not-given'] });
+    expect(await shift.when('11:22 @omar: release a1 permit film no time permit adhesion no time')).toEqual({
+      unclear: 'may-not-permit',
+    });
   });
 
   it('given both were given and pass, then it is released', async () => {
