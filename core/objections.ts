@@ -98,7 +98,12 @@ export type Unclear =
   | CrewUnclear
   | SheetUnclear
   | UndoUnclear
-  | { readonly code: 'no-such-batch'; readonly batch: BatchNumber; readonly live: readonly BatchNumber[] }
+  | {
+      readonly code: 'no-such-batch';
+      readonly batch: BatchNumber;
+      readonly live: readonly BatchNumber[];
+      readonly areNoneFit?: boolean;
+    }
   | { readonly code: 'which-batch'; readonly live: readonly BatchNumber[]; readonly areNoneFit?: boolean }
   | { readonly code: 'no-such-part'; readonly part: PartName; readonly live: readonly PartName[] }
   | { readonly code: 'which-part'; readonly live: readonly PartName[] }

@@ -1,11 +1,11 @@
 // Held parts: the hold just said, with who sees to it, and the ring of the morning to whoever does.
 
 import { heldFor } from '../../core/part/held-reminders.ts';
-import { type PartNow, statusOf } from '../../core/status.ts';
+import type { PartNow } from '../../core/status.ts';
 import type { PlannedReminder } from '../../core/wanted-reminder.ts';
 import type { Card, CardAction } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
-import { heldLines, partCard } from './part-cards.ts';
+import { heldLine, partCard } from './part-cards.ts';
 
 export function heldCard(telling: Telling, status: PartNow, title: string): Card {
   const card = partCard(telling, status, title, [], 'warn');
@@ -21,12 +21,7 @@ export function heldRing(telling: Telling, { to }: Pick<PlannedReminder, 'to'>) 
   const { held } = telling.words.parts;
   const [owner = ''] = to;
   const theirs = heldFor(telling.shop, owner);
-  const lines = theirs
-    .slice(0, mostTold)
-    .flatMap(({ part }) => [
-      telling.words.asked.titled(part.name, heldLines(telling, statusOf.part(telling, part)).join('. ')),
-      held.toType(part.name),
-    ]);
+  const lines = theirs.slice(0, mostTold).flatMap(({ part }) => [heldLine(telling, part), held.toType(part.name)]);
   return {
     lines: lines.length === 0 ? [held.nothingLeft] : lines,
     taps: [tap(telling, 'on-hold', 'how-stands on-hold')],

@@ -7,7 +7,7 @@ import type { Part } from '../../core/part/part.ts';
 import { heatToAsk } from '../../core/part/part-heat.ts';
 import type { PartStatus } from '../../core/part/part-status.ts';
 import { askedForRelease } from '../../core/part/release-asked.ts';
-import type { ClockId, PartNow } from '../../core/status.ts';
+import { type ClockId, type PartNow, statusOf } from '../../core/status.ts';
 import type { Celsius } from '../../core/units.ts';
 import { afterCureLines } from './after-cure-lines.ts';
 import { briefsOffLines } from './briefs-off.ts';
@@ -38,6 +38,10 @@ export function heldLines(telling: Telling, { heldBy, part }: Pick<PartStatus, '
       : [],
   );
 }
+
+/** In one line of a list, with whose hold it is. */
+export const heldLine = (telling: Telling, part: Part): string =>
+  telling.words.asked.titled(part.name, heldLines(telling, statusOf.part(telling, part)).join('. '));
 
 function seenToLines({ shop, words, figures }: Telling, { verdict }: Part): readonly string[] {
   if (verdict?.is !== 'held') return [];

@@ -95,7 +95,7 @@ const mayBeAsked = (line: string, { hearing }: LineContext): boolean =>
 /** Without what is said beside it; else as it stands. */
 export function understood(typed: string, all: LineContext, strictly: Strictly): Understood | undefined {
   const line = withoutClean(typed, all);
-  const context: LineContext = line === typed ? all : { ...all, findsNothing: true };
+  const context: LineContext = line === typed ? all : { ...all, saysClean: true };
   const told = line === typed ? undefined : strictlyTold(line, strictly);
   if (told !== undefined) return told;
   const plainly = plainlySaid(line, context);

@@ -39,7 +39,7 @@ export interface LineContext {
   /** The crew: `kari is down` calls people, `the printer is down` does not. */
   readonly people?: readonly PersonName[];
   /** What was said besides is that all is as it should be: the line puts nothing right. */
-  readonly findsNothing?: true;
+  readonly saysClean?: true;
   /** Everybody is about to be called, unless somebody says no. */
   readonly mayCallOff?: boolean;
   /** What the speaker may release though it is held. */

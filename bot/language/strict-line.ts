@@ -175,7 +175,11 @@ function readVerbAct(typed: ActLine, name: Verb, lead: Lead): Read {
 /** The reason alone: what it would release is offered with it. */
 function permitAlone(line: string, permit: Token, { hearing, held = [] }: LineContext): Read {
   const verb = verbNamed('release', hearing);
-  const tries = held.map((part) => `release ${part} permit ${line.slice(permit.end).trim()}`);
+  // `permit hub-1 looked at again`: what it names is no part of the reason.
+  const words = line.slice(permit.end).trim().split(' ');
+  const named = held.filter((part) => words.some((word) => word.toLowerCase() === part));
+  const why = words.filter((word) => !named.includes(word.toLowerCase())).join(' ');
+  const tries = (named.length > 0 ? named : held).map((part) => `release ${part} permit ${why}`);
   return { failed: { failed: 'permit-alone', token: permit, tries }, line, ...known({ verb }) };
 }
 

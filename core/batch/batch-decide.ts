@@ -38,10 +38,9 @@ export function findBatch(
   const live = all
     .filter((batch) => usedAt === undefined || (fits(batch) && !isWaste(shop, batch, usedAt)))
     .map(({ number }) => number);
+  const among = { live, ...(live.length === 0 && all.length > 0 && { areNoneFit: true }) };
   return failed(
-    named === undefined
-      ? { code: 'which-batch', live, ...(live.length === 0 && all.length > 0 && { areNoneFit: true }) }
-      : { code: 'no-such-batch', batch: named, live },
+    named === undefined ? { code: 'which-batch', ...among } : { code: 'no-such-batch', batch: named, ...among },
   );
 }
 

@@ -5,10 +5,9 @@ import { isFailed } from '../../../core/failed.ts';
 import type { BatchNumber } from '../../../core/ids.ts';
 import { type Coat, type Part, type PartPhase, phaseOfPart } from '../../../core/part/part.ts';
 import { batchOf, byName, liveParts, sheetFor } from '../../../core/shop.ts';
-import { statusOf } from '../../../core/status.ts';
 import { type Card, type CardAction, makeCard } from '../card.ts';
 import type { Telling } from '../card-context.ts';
-import { heldLines } from '../part-cards.ts';
+import { heldLine } from '../part-cards.ts';
 import { detailsOf, traceTap } from '../trace-cards.ts';
 import type { TopicCards } from './topic-asked.ts';
 
@@ -26,15 +25,13 @@ export const partTopics: TopicCards<'to-coat' | 'on-hold' | 'counted' | 'coats' 
       });
     },
     'on-hold': ({ telling, things }) => {
-      const { topics, asked } = telling.words;
+      const { topics } = telling.words;
       const named = partsIn(things);
       const held = (named.length > 0 ? named : live(telling)).filter(({ verdict }) => verdict?.is === 'held');
       if (held.length === 0) return makeCard(topics.nothingOnHold, 'plain');
       const names = held.map(({ name }) => name);
       return makeCard(topics.onHold(names, telling.figures), 'warn', {
-        lines: held
-          .slice(0, mostTold)
-          .map((part) => asked.titled(part.name, heldLines(telling, statusOf.part(telling, part)).join(' '))),
+        lines: held.slice(0, mostTold).map((part) => heldLine(telling, part)),
         actions: held.slice(0, 3).map(({ name }) => whyTap(telling, name)),
       });
     },

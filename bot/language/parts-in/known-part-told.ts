@@ -2,7 +2,6 @@
 // becomes a line of `part`, which notes it.
 
 import type { PartName } from '../../../core/ids.ts';
-import { oneOf } from '../parts-said/one-of-many.ts';
 import type { LineContext } from '../reading.ts';
 import { partsMeant, partsOfLast } from '../slots-heard/compose.ts';
 import { claimed } from '../slots-heard/phrases.ts';
@@ -45,10 +44,6 @@ function meantIn(typed: string, context: LineContext): Meant {
     isFigure(piece, pieces[i - 1], context) ? [] : [{ piece, claim: claims[i] }],
   );
   const clause = { acts: [], pieces: kept.map(({ piece }) => piece), claims: kept.map(({ claim }) => claim) };
-  const several = clause.pieces.find(
-    ({ is, typed: word }) => is === 'one-of' && oneOf(word, context) !== word.toLowerCase(),
-  );
-  if (several?.is === 'one-of') return { choices: [several.names], isNamed: true };
   const things = partsMeant(clause, context);
   if (things !== undefined && things.isUnnamed !== true)
     return {

@@ -13,6 +13,7 @@ import { type Token, wordIn } from '../typed/token.ts';
 import { tokenize } from '../typed/tokens.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import type { Strictly, StrictReading, Understands, Understood } from '../understood.ts';
+import { verbNamed } from '../verbs-typed.ts';
 import { figuresInTalk } from './figures-in-talk.ts';
 import type { Open } from './last.ts';
 import { mayBeBare } from './may-be-bare.ts';
@@ -62,14 +63,15 @@ function answersIn(line: string, open: readonly Open[], context: LineContext, re
   const said = saidIn(line, context);
   const answered = open.flatMap((each) => answersTo(each, said, context, reads) ?? []);
   return answered.filter(
-    (one, i) => !namesTwice(one.line, context) && answered.findIndex((other) => other.line === one.line) === i,
+    (one, i) => !saysTwice(one.line, context) && answered.findIndex((other) => other.line === one.line) === i,
   );
 }
 
-/** `impeller-7 blasted sa2.5`, where the card named it already: an act of its own, and no answer. */
-function namesTwice(line: string, { parts }: LineContext): boolean {
-  const named = line.split(' ').filter((word) => parts.includes(word));
-  return new Set(named).size < named.length;
+/** `impeller-7 blasted sa2.5`, where the card named it already, and `coat hub 1 3 brush`, where it asked for a coat: its own act, and no answer. */
+function saysTwice(line: string, { parts, hearing }: LineContext): boolean {
+  const [verb, next, ...words] = line.split(' ');
+  const named = [next, ...words].filter((word) => word !== undefined && parts.includes(word));
+  return verbNamed(next ?? '', hearing)?.row.name === verb || new Set(named).size < named.length;
 }
 
 /** `twelve oh one and eleven ninety eight`, `91 degrees`: of several ways to put it in figures those that are met with here. */

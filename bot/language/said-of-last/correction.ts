@@ -21,7 +21,10 @@ import { type Otherwise, saidOtherwise } from './said-otherwise.ts';
 import { linesSwapped, saysSwapped, swapSaid } from './swapped.ts';
 
 export const correction: Understands = (line, context, strictly) => {
-  if (!mayPutRight(line, context)) return undefined;
+  const strict = strictly(line);
+  // `permit hub-1 looked at again` gives leave, and takes back no hold of another.
+  const isLeave = strict.kind === 'unread' && strict.read.failed.failed === 'permit-alone';
+  if (isLeave || !mayPutRight(line, context)) return undefined;
   const last = context.last?.();
   if (last === undefined) return undefined;
   const heard = heardIn(line, context);
@@ -80,7 +83,7 @@ const namesAny = (line: string, context: LineContext): boolean =>
 const mayPutRight = (line: string, context: LineContext): boolean =>
   !line.endsWith('?') &&
   context.mayCallOff !== true &&
-  context.findsNothing !== true &&
+  context.saysClean !== true &&
   !asksWhy(line, context) &&
   !findsNothing(line, context) &&
   !isBesides(line, context);

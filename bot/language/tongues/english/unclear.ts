@@ -48,6 +48,8 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
     case 'wet-bulb-cannot-be':
       return `Air at ${figures.temperature(unclear.celsius)} with a wet bulb at ${figures.temperature(unclear.wetBulbCelsius)} cannot be: the wet one is the colder, never below what dry air makes it, and nobody can tell below freezing. Read both again, dry first, then wet.`;
     case 'no-such-batch':
+      if (unclear.areNoneFit)
+        return `There is no batch ${unclear.batch}, and what is said of it can be done to no live one.`;
       return `There is no batch ${unclear.batch}. Live: ${named(unclear.live, figures, `none; start one with ${exampleIn('mix 2.4kg', figures.units)}`)}.`;
     case 'which-batch':
       if (unclear.live.length > 0) return `Which batch? Live: ${named(unclear.live, figures, '')}.`;

@@ -55,6 +55,7 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
     case 'wet-bulb-cannot-be':
       return `Aire a ${figures.temperature(unclear.celsius)} con el bulbo húmedo a ${figures.temperature(unclear.wetBulbCelsius)} no puede ser: el húmedo es el más frío, nunca más de lo que da el aire seco, y bajo cero nadie lo sabe. Lea los dos de nuevo, primero el seco.`;
     case 'no-such-batch':
+      if (unclear.areNoneFit) return `No hay mezcla ${unclear.batch}, y eso no se puede hacer con ninguna abierta.`;
       return `No hay mezcla ${unclear.batch}. Abiertas: ${named(unclear.live, figures, `ninguna; escriba: ${mixExample(figures)}`)}.`;
     case 'which-batch':
       if (unclear.areNoneFit) return 'Eso no se puede hacer con ninguna mezcla abierta: diga cuál, o empiece otra.';
