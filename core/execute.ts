@@ -4,27 +4,17 @@
 import type { Command, Stance } from './commands.ts';
 import { decide } from './decide.ts';
 import type { Envelope, EventBody, FactOf, NewEvent } from './history.ts';
-import {
-  batchStream,
-  type CrewId,
-  canStream,
-  crewStream,
-  nounOf,
-  type PersonName,
-  partStream,
-  type StreamId,
-  sessionStream,
-} from './ids.ts';
+import { crewStream, nounOf, type PersonName, type StreamId } from './ids.ts';
 import { known } from './known.ts';
-import { lookedAtAnew, touchedUnder } from './looked-at-anew.ts';
+import { lookedAtAnew } from './looked-at-anew.ts';
 import type { Objection, Unclear } from './objections.ts';
-import type { Head, Store } from './ports.ts';
+import type { Head } from './ports.ts';
 import { holdsThatFollow, rewrites } from './records/holds-that-follow.ts';
 import { planReminders } from './reminders/plan.ts';
 import type { Posted } from './reminders/posts.ts';
-import { streamOfRing } from './ring-log.ts';
 import { seal, streamsTouched } from './seal.ts';
 import type { Shop, Speaker } from './shop.ts';
+import { streamsNamed } from './streams-named.ts';
 import { oursAlone } from './unforeseen.ts';
 import { type EpochMs, minutes, minutesAfter } from './units.ts';
 import { mustRead, unreadUnder } from './unread.ts';
@@ -136,7 +126,7 @@ export function createExecutor(deps: WriteQueueDeps): Executor {
 }
 
 async function decided(deps: WriteQueueDeps, request: Request, answering: Answering): Promise<Draft<string>> {
-  const named = await streamsOf(deps.store, deps.crew, request);
+  const named = await streamsNamed(deps.store, deps.crew, request);
   const besides = [
     ...(await justUsed(deps, request)),
     ...(await briefedBefore(deps, request)),
@@ -257,30 +247,4 @@ async function justUsed({ store, crew }: WriteQueueDeps, { command, at }: Reques
   if ((command.verb !== 'flush' && command.verb !== 'fan') || command.session !== undefined) return [];
   const touched = await store.streamsBetween(crew, minutesAfter(at, minutes(-usedWithin)), at);
   return touched.filter((stream) => nounOf(stream) === (command.verb === 'fan' ? 'session' : 'batch'));
-}
-
-/** Which streams a command names, besides those that are live. */
-async function streamsOf(store: Store, crew: CrewId, request: Request): Promise<readonly StreamId[]> {
-  const { command } = request;
-  if (command.verb === 'undo') return store.streamsLastTouched(crew, request.by);
-  const streams: StreamId[] = [crewStream];
-  const of = command.verb === 'amend' ? command.of : command;
-  // What rang may have been the last that anybody waited for there.
-  if (of.verb === 'ok' || of.verb === 'snooze') {
-    const keys = [of.key, ...('also' in of ? (of.also ?? []) : [])];
-    streams.push(...keys.flatMap((key) => streamOfRing(key)));
-  }
-  if ('batch' in of && of.batch !== undefined) streams.push(batchStream(of.batch));
-  // Its coats are judged with it, and stand under their parts.
-  if (of.verb === 'judge' && of.batch !== undefined) {
-    streams.push(...(await touchedUnder(store, crew, [batchStream(of.batch)])));
-  }
-  if ('can' in of && of.can !== undefined) streams.push(canStream(of.can));
-  if ('cans' in of) streams.push(...(of.cans ?? []).map(canStream));
-  // Sessions and batches have one series of numbers: what is flushed may be of either.
-  if ('session' in of && of.session !== undefined) streams.push(sessionStream(of.session), batchStream(of.session));
-  if ('part' in of && of.part !== undefined) streams.push(partStream(of.part));
-  if ('more' in of) streams.push(...(of.more ?? []).map(({ part }) => partStream(part)));
-  if ('parts' in of) streams.push(...of.parts.map(partStream));
-  return streams;
 }

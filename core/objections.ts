@@ -4,7 +4,7 @@
 import type { Breach } from './calc/climate-window.ts';
 import type { NoFigure } from './calc/dose.ts';
 import type { MaterialObjection, MaterialUnclear } from './can/can-objections.ts';
-import type { UndoUnclear } from './corrections/undo-objections.ts';
+import type { ActTold, UndoUnclear } from './corrections/undo-objections.ts';
 import type { Role } from './crew/crew-commands.ts';
 import type { CrewUnclear } from './crew/crew-unclear.ts';
 import type { AlarmObjection } from './crew/open-alarms.ts';
@@ -131,6 +131,15 @@ export type Unclear =
   | { readonly code: 'wet-bulb-cannot-be'; readonly celsius: Celsius; readonly wetBulbCelsius: Celsius }
   | { readonly code: 'nothing-to-amend' }
   | { readonly code: 'nothing-changed' }
+  /** Somebody else told it: a correction is theirs, or a lead's. */
+  | {
+      readonly code: 'not-own-entry';
+      readonly act: ActTold;
+      readonly wanted: Role;
+      readonly who: readonly PersonName[];
+    }
+  /** A part of it is in the vessel: what it is mixed of is no slip any more. */
+  | { readonly code: 'product-stands'; readonly batch: BatchNumber; readonly at: EpochMs }
   /** A correction that would release a part. */
   | { readonly code: 'decision-stands' }
   | { readonly code: 'nothing-rang' };

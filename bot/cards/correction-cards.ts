@@ -39,6 +39,7 @@ export function undoneCard(telling: Telling, { envelopes, before, shop }: Record
   const lines = [
     ...correctionLines(telling, before, shop, amended('corrected')),
     ...undoneLines(telling, before, amended('undone')),
+    ...coatsBack(telling, envelopes),
     ...held,
   ];
   return makeCard(telling.words.replies.undone, held.length > 0 ? 'warn' : 'plain', { lines });
@@ -62,6 +63,13 @@ function undoneLines(telling: Telling, before: Shop, seqs: readonly number[]): r
   return undone.length === 0 ? [] : [telling.words.replies.undoneActs(acts)];
 }
 
+/** Where a coat is told again, once the correction is taken back that had moved it. */
+function coatsBack({ words, figures }: Telling, envelopes: Recorded['envelopes']): readonly string[] {
+  return envelopes.flatMap(({ stream, body }) =>
+    body.type === 'CoatApplied' ? [words.replies.nowStands(words.undo.act({ stream, fact: body }, figures))] : [],
+  );
+}
+
 /** The act itself stands, as it did before the correction. */
 function correctionLines(telling: Telling, before: Shop, shop: Shop, seqs: readonly number[]): readonly string[] {
   const { replies } = telling.words;
@@ -80,15 +88,18 @@ export function amendedCard(
   telling: Telling,
   outcome: Recorded,
   batch: Batch | undefined,
-  part: Part | undefined,
+  touched: Part | undefined,
 ): Card {
   const { replies } = telling.words;
   const [envelope] = outcome.envelopes;
   if (envelope?.body.type !== 'Amended') return makeCard(replies.amended, 'plain');
   const { amends, why } = envelope.body;
-  const find = (entries: readonly Entry[]) => entries.find((entry) => entry.seq === amends);
-  const was = find(entriesIn(outcome.before));
-  const is = find(entriesIn(outcome.shop));
+  const find = (entries: readonly Entry[], seq: number) => entries.find((entry) => entry.seq === seq);
+  const was = find(entriesIn(outcome.before), amends);
+  // A coat that was of another part or another pot lies there now.
+  const moved = outcome.envelopes.find(({ body }) => body.type === 'CoatApplied');
+  const is = find(entriesIn(outcome.shop), moved?.seq ?? amends);
+  const part = moved === undefined ? touched : outcome.shop.parts.get(nameIn(moved.stream));
   const change = was === undefined || is === undefined ? { was: '', is: '' } : wasAndIs(telling, was, is);
   const rung = alarmsOfReading(telling, is);
   const film = part && statusOf.part(telling, part);

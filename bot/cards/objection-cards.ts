@@ -123,7 +123,7 @@ export function unclearCard(
 ): Card {
   const { replies } = telling.words;
   if (unclear.code === 'parts-in') return partsInCard(telling, unclear, unread, lineSaid(telling, request));
-  const isClear = ['may-not-settle', 'may-not-permit', 'may-not-judge'].includes(unclear.code);
+  const isClear = ['may-not-settle', 'may-not-permit', 'may-not-judge', 'not-own-entry'].includes(unclear.code);
   return makeCard(isClear ? replies.notYours : replies.notClear, 'warn', {
     lines: [telling.words.unclear(unclear, telling.figures), replies.nothingRecorded],
     actions: meantTaps(telling, request, unclear),

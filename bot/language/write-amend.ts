@@ -6,7 +6,7 @@ import type { AmendTarget } from '../../core/verbs/correction-verbs.ts';
 import { writeName } from './people-typed.ts';
 import { isoLocal } from './times/wall-clock.ts';
 import { englishVerbs } from './tongues/english/verbs.ts';
-import type { WrittenFor } from './write-fields.ts';
+import { type WrittenFor, writeText } from './write-fields.ts';
 import { writeFilms, written } from './write-quantities.ts';
 
 export function writeTarget(of: AmendTarget): readonly string[] {
@@ -15,6 +15,7 @@ export function writeTarget(of: AmendTarget): readonly string[] {
     of.part ?? '',
     of.batch === undefined ? '' : String(of.batch),
     of.can === undefined ? '' : String(of.can),
+    of.session === undefined ? '' : String(of.session),
     of.verb,
     of.place === undefined ? '' : `in ${of.place}`,
   ];
@@ -29,6 +30,7 @@ export function amendExample(of: AmendTarget): string {
 }
 
 export function writeAmend({ of, change, why }: CommandOf<'amend'>, { zone, hearing }: WrittenFor): readonly string[] {
+  if (change.holdWhy !== undefined) return [...writeTarget(of), JSON.stringify(change.holdWhy)];
   const said: ReadonlyMap<string, unknown> = new Map(Object.entries(change));
   const values = (amendsOf(of.verb) ?? []).flatMap(({ name, slot, told, options }) => {
     const value = said.get(name);
@@ -39,7 +41,9 @@ export function writeAmend({ of, change, why }: CommandOf<'amend'>, { zone, hear
         ? written(value, slot.unit ?? '')
         : told === 'person'
           ? writeName(String(value), hearing)
-          : String(value);
+          : told === 'text'
+            ? writeText(String(value))
+            : String(value);
     const behind = options?.behind ?? options?.alone?.toLowerCase();
     return behind === undefined ? [text] : [behind, text];
   });

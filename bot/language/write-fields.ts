@@ -71,7 +71,7 @@ function piecesOf(
     case 'rings':
       return list.map((key) => writeRingKey(String(key)));
     case 'text':
-      return [plainText.test(String(value)) ? String(value) : JSON.stringify(value)];
+      return [writeText(String(value))];
     case 'own-words':
       return [JSON.stringify(value)];
     case 'own-way':
@@ -82,6 +82,8 @@ function piecesOf(
     }
   }
 }
+
+export const writeText = (text: string): string => (plainText.test(text) ? text : JSON.stringify(text));
 
 /** Others could be read as numbers with units, `12/7` as two numbers: they stand in quotes. */
 const plainText = /^(?:\d+|[a-z][a-z0-9-]*)$/i;

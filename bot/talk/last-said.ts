@@ -1,6 +1,6 @@
 // What a person was asked last, by their own last card and by the bells that went to them: a bare answer counts for ten minutes.
 
-import { amendTargetOf } from '../../core/corrections/amend.ts';
+import { amendTargetOf } from '../../core/corrections/act-corrected.ts';
 import { ownLatest } from '../../core/corrections/undo.ts';
 import { personIn } from '../../core/crew/crew.ts';
 import { ringsOpen } from '../../core/crew/crew-decide.ts';

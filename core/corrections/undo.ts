@@ -8,7 +8,8 @@ import { type Correction, type Entry, type EventBody, type Fact, isAct, type New
 import type { PersonName } from '../ids.ts';
 import { entriesIn, type Shop } from '../shop.ts';
 import { minutes, minutesAfter } from '../units.ts';
-import { amendTargetOf } from './amend.ts';
+import { amendTargetOf } from './act-corrected.ts';
+import { coatBack } from './moved-coat.ts';
 import { goesOnFrom, restingOn } from './rests-on.ts';
 import type { ActTold } from './undo-objections.ts';
 
@@ -162,7 +163,7 @@ function takingBack({ entries, amended, alongside }: Latest, said: Said): readon
   const undone = entries
     .filter(({ fact }) => !isOfReading(fact))
     .map((entry) => amendedTo(entry, { kind: 'undone' }, said));
-  if (amended === undefined) return undone;
+  if (amended === undefined) return [...undone, ...entries.flatMap((entry) => coatBack(entry, said))];
   return [
     ...[amended, ...alongside].map(({ entry, correction }) => {
       const to = { kind: 'corrected' as const, fact: correction.wasFact, happenedAt: correction.wasAt };

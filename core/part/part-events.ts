@@ -71,6 +71,8 @@ export const PartEvent = z.discriminatedUnion('type', [
     /** Where, if somebody said. */
     place: z.string().optional(),
     fromOutside: z.literal(true).optional(),
+    /** Of which part and batch it was told first, where that was wrong. */
+    toldOf: z.object({ part: z.string(), batch: z.number().int().positive(), why: z.string() }).optional(),
   }),
   event('FilmDry', {}),
   event('CureStarted', { way: z.enum(['oven', 'room']), setCelsius: Celsius.optional() }),

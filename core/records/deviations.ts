@@ -63,12 +63,14 @@ export function deviationsIn(shop: Shop, wanted: (entry: Entry) => boolean = () 
   );
 }
 
-/** What a correction or a late reading has made wrong: deviations of acts that had none of that code before. */
+/** What a correction or a late reading has made wrong: deviations of acts that had none of that code before, or lay elsewhere. */
 export function newDeviations(before: Shop, after: Shop): readonly Deviation[] {
   const name = ({ entry, objection }: Deviation) => `${entry.seq} ${objection.code}`;
   const known = new Set(deviationsIn(before).map(name));
   const stood = new Set(entriesIn(before).map(({ seq }) => seq));
-  return deviationsIn(after, ({ seq }) => stood.has(seq)).filter((deviation) => !known.has(name(deviation)));
+  const isMoved = ({ fact }: Entry) => fact.type === 'CoatApplied' && fact.toldOf !== undefined;
+  const judged = deviationsIn(after, (entry) => stood.has(entry.seq) || isMoved(entry));
+  return judged.filter((deviation) => !known.has(name(deviation)));
 }
 
 /** With the edition by which it is judged now. A coat is an act of its batch too. */

@@ -37,10 +37,10 @@ export function amendsOf(verb: Verb): readonly Amends[] | undefined {
         ? field.slots.map((slot) => ({ name, slot, told: field.told, fact: name, options: field.options }))
         : [],
     ),
-    ...Object.entries(options.amends ?? {}).flatMap(([name, { slot, fact }]) =>
+    ...Object.entries(options.amends ?? {}).flatMap(([name, { slot, fact, told = 'figure', behind }]) =>
       slots
         .filter((each) => each.name === slot)
-        .map((each) => ({ name, slot: each, told: 'figure' as const, fact, options: undefined })),
+        .map((each) => ({ name, slot: each, told, fact, options: behind === undefined ? undefined : { behind } })),
     ),
   ];
 }

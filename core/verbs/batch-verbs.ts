@@ -23,7 +23,11 @@ export const batchVerbs = {
       vesselLitres: volume('vessel', { behind: 'in' }),
       vesselOf: choice('vessel-material', vesselMaterials),
     },
-    { leaves: { type: 'BatchOpened' }, on: 'batch' },
+    {
+      leaves: { type: 'BatchOpened' },
+      on: 'batch',
+      amends: { ofSheet: { slot: 'sheet', fact: 'sheet', told: 'sheet', behind: 'sheet' } },
+    },
   ),
   /** Both parts, or one of them. */
   weigh: verb(

@@ -11,13 +11,13 @@ export const canVerbs = {
   open: verb(
     {
       component,
-      lot: text('lot', { required: true, behind: 'lot' }),
+      lot: text('lot', { required: true, amend: true, behind: 'lot' }),
       /** Left out, with the volume: as it was received. */
       grams: mass('can-mass', { amend: true }, { units: ['kg', 'lb', 'g'] }),
       /** Of the can, brimful, where its label says it; without a weight, of what is in it. */
       litres: volume('can-volume'),
       /** The last day: `2026-12-31`. */
-      expires: day('expiry', { behind: 'exp' }),
+      expires: day('expiry', { amend: true, behind: 'exp' }),
       sheet: sheet('sheet'),
       handling: choice('handling', handlings),
     },
@@ -28,9 +28,9 @@ export const canVerbs = {
     {
       count: count('can-count', {}, { highest: 10_000 }),
       component,
-      lot: text('lot', { required: true, behind: 'lot' }),
+      lot: text('lot', { required: true, amend: true, behind: 'lot' }),
       grams: mass('can-mass', { required: true, amend: true }, { units: ['kg', 'lb', 'g'] }),
-      expires: day('expiry', { behind: 'exp' }),
+      expires: day('expiry', { amend: true, behind: 'exp' }),
       sheet: sheet('sheet'),
     },
     { leaves: { type: 'StockReceived' }, on: 'crew' },

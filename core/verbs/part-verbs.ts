@@ -113,7 +113,13 @@ export const partVerbs = {
       /** Into a tank, a pit or their like: nobody in it. */
       fromOutside: mark('from-outside', 'from-outside'),
     },
-    { leaves: { type: 'CoatApplied' } },
+    {
+      leaves: { type: 'CoatApplied' },
+      amends: {
+        ofBatch: { slot: 'batch', fact: 'batch', told: 'number', behind: 'batch' },
+        onPart: { slot: 'parts', fact: 'part', told: 'part', behind: 'part' },
+      },
+    },
   ),
   dry: verb({ asNew: newPart, parts: several }, { leaves: { type: 'FilmDry' }, plain: true }),
   cure: verb(
@@ -179,7 +185,11 @@ export const partVerbs = {
   shipped: verb({ asNew: newPart, parts: several }, { leaves: { type: 'PartLeft' }, plain: true }),
   hold: verb(
     { asNew: newPart, parts: several, why: ownWords('reason', { required: true }), owner, toDo },
-    { leaves: { type: 'PartHeld' }, endsInWords: true },
+    {
+      leaves: { type: 'PartHeld' },
+      endsInWords: true,
+      amends: { holdWhy: { slot: 'reason', fact: 'why', told: 'own-words' } },
+    },
   ),
   /** What becomes of it, by whoever may release. What is left out is asked for. */
   rework: verb(

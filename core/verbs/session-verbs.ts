@@ -81,23 +81,29 @@ export const sessionVerbs = {
       session,
       /** What is measured runs. */
       running: yesOrNo('fan-state', { required: true, shownBy: 'faceMetresPerSecond', offered: ['on', 'no'] }),
-      faceMetresPerSecond: speed('face-velocity'),
+      faceMetresPerSecond: speed('face-velocity', { amend: true }),
     },
-    vouching,
+    { ...vouching, leaves: { type: 'ExtractionSaid' } },
   ),
-  supplied: verb({ session, supplied: yesOrNo('yes-or-no', { required: true }, ['yes', 'no']) }, vouching),
+  supplied: verb(
+    { session, supplied: yesOrNo('yes-or-no', { required: true, amend: true }, ['yes', 'no']) },
+    { ...vouching, leaves: { type: 'SuppliedAirSaid' } },
+  ),
   /** Of a place whose name means a vessel, a pit or their like: sprayed into from outside, nobody in it. */
   'from-outside': verb({ session }, vouching),
-  'spray-on': verb({ session, place: place('place') }, vouching),
-  'spray-off': ofSession,
+  'spray-on': verb({ session, place: place('place') }, { ...vouching, leaves: { type: 'SprayStarted' } }),
+  'spray-off': verb({ session }, { leaves: { type: 'SprayStopped' } }),
   /** Of a session, or by its number of a batch. Without a solvent: through with the whole of the sheet's sequence. */
-  flush: verb({
-    session,
-    gear: choice('gear', gears, { usual: 'gun' }),
-    solvent: choice('solvent', solventIds),
-    litres: volume('flush-volume', {}, { units: ['mL', 'L', 'fl oz'], highest: 200_000, above: false }),
-  }),
-  rags: ofSession,
+  flush: verb(
+    {
+      session,
+      gear: choice('gear', gears, { usual: 'gun', amend: true }),
+      solvent: choice('solvent', solventIds, { amend: true }),
+      litres: volume('flush-volume', { amend: true }, { units: ['mL', 'L', 'fl oz'], highest: 200_000, above: false }),
+    },
+    { leaves: { type: 'GearFlushed' }, on: 'session' },
+  ),
+  rags: verb({ session }, { leaves: { type: 'WasteCanned' } }),
   close: ofSession,
   fit: qualification,
   medical: qualification,

@@ -3,7 +3,7 @@
 
 import type { Role } from '../crew/crew-commands.ts';
 import type { Noun } from '../ids.ts';
-import type { Field, FieldRow } from './slot.ts';
+import type { Field, FieldRow, ToldAs } from './slot.ts';
 
 export type Fields = Readonly<Record<string, Field>>;
 
@@ -13,6 +13,16 @@ export interface Leaves {
   readonly [field: string]: string;
 }
 
+/** Under the name that a correction gives it: what slot it is, and how the fact names it. */
+interface AlsoAmends {
+  readonly slot: string;
+  readonly fact: string;
+  /** A figure, where it is left out. */
+  readonly told?: ToldAs;
+  /** The word that it stands behind on the correction's line. */
+  readonly behind?: string;
+}
+
 interface RowOptions {
   /** Left out: nothing of such an act can be put right by a correction. */
   readonly leaves?: Leaves;
@@ -20,8 +30,8 @@ interface RowOptions {
   readonly plain?: true;
   /** Where only a part of it was told. */
   readonly alsoLeaves?: readonly string[];
-  /** What else a correction may put right: how it names the figure, what slot that is, and how the fact names it. */
-  readonly amends?: Readonly<Record<string, { readonly slot: string; readonly fact: string }>>;
+  /** What else a correction may put right. */
+  readonly amends?: Readonly<Record<string, AlsoAmends>>;
   /** What it is done to, where none of its fields names it. */
   readonly on?: Noun;
   /** Of these fields one at least. */

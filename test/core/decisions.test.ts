@@ -53,7 +53,7 @@ describe('release', () => {
     const shift = await given([...cured, '11:15 release a1', '11:20 @rosa: hold a1 customer looks first']);
     expect(await shift.when('11:30 amend a1 release at 11:25 told late')).toEqual({ unclear: 'decision-stands' });
     expect(await shift.when('11:30 amend a1 hold at 11:14 told late')).toEqual({ unclear: 'decision-stands' });
-    expect(await shift.when('11:30 amend a1 hold at 11:18 told late')).toEqual({ recorded: ['Amended'] });
+    expect(await shift.when('11:30 @rosa: amend a1 hold at 11:18 told late')).toEqual({ recorded: ['Amended'] });
   });
 
   it('given a part that left unreleased, when that is said as a hold, then both reasons stand', async () => {

@@ -52,6 +52,8 @@ const unclearCodes = {
   'undo-too-late': 0,
   'nothing-to-amend': 0,
   'nothing-changed': 0,
+  'not-own-entry': 0,
+  'product-stands': 0,
   'decision-stands': 0,
   'nothing-rang': 0,
   'no-such-person': 0,

@@ -302,6 +302,10 @@ const leaving = (batch: BatchNumber): readonly Pick<Request, 'by' | 'command' | 
       ...{ change: { at: epochMs(1) }, why: 'told late' },
     },
   },
+  {
+    ...{ by: 'rosa', stance: { is: 'asked' } },
+    command: { verb: 'amend', of: { verb: 'mix', batch }, change: { ofSheet: 'demo-build' }, why: 'told late' },
+  },
   { by: 'kari', stance: { is: 'asked' }, command: { verb: 'part', part: 'hub-2', details: {} } },
   { by: 'kari', stance: { is: 'asked' }, command: { verb: 'shipped', parts: ['hub-2'] } },
   ...disposing.map(([by, command]) => ({ by, command, stance: { is: 'asked' as const } })),

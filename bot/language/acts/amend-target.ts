@@ -30,16 +30,21 @@ export interface Amendable {
 function amendable(verb: AmendableVerb): Amendable {
   const on = actsOn(verb);
   const values = new Map<Kind, Amends>();
-  for (const one of (amendsOf(verb) ?? []).filter(({ options }) => options?.behind === undefined)) {
+  const figures = (amendsOf(verb) ?? []).filter(
+    ({ told, options }) => told !== 'own-words' && options?.behind === undefined,
+  );
+  for (const one of figures) {
     for (const kind of one.slot.kinds) values.set(kind, values.get(kind) ?? one);
   }
-  const rare = (amendsOf(verb) ?? []).find(({ slot, options }) => slot.unit === 'rpm' && options?.behind === undefined);
+  const rare = (amendsOf(verb) ?? []).find(
+    ({ slot, options }) => slot.kinds.includes('word') && slot.unit !== undefined && options?.behind === undefined,
+  );
   const film = values.get('film');
   // A millimetre is a film's unit too where the film is thick.
   if (film !== undefined) values.set('length', film);
   return {
     on,
-    takesNumber: on === 'batch' || on === 'can' || verbRows[verb].fields.batch !== undefined,
+    takesNumber: on === 'batch' || on === 'can' || on === 'session' || verbRows[verb].fields.batch !== undefined,
     values,
     rare,
     choices: choicesThatAmend[verb],
@@ -93,6 +98,9 @@ function rowFor(verb: AmendableVerb, name: Word | undefined, act: ActLine): Amen
   return isPart ? { ...row, on: 'part' } : row;
 }
 
+const numbered = (on: Noun | undefined, number: number): Pick<AmendTarget, 'can' | 'session' | 'batch'> =>
+  on === 'can' ? { can: number } : on === 'session' ? { session: number } : { batch: number };
+
 function targetOf(
   act: ActLine,
   verb: AmendableVerb,
@@ -103,8 +111,10 @@ function targetOf(
   const row = rowFor(verb, name, act);
   const { hearing } = act.context;
   if (batch !== undefined && !row.takesNumber) return leftOver(batch.token);
-  if (name !== undefined && (row.on === 'batch' || row.on === 'can')) return leftOver(name);
-  const number = batch === undefined ? {} : row.on === 'can' ? { can: batch.number } : { batch: batch.number };
+  if (name !== undefined && (row.on === 'batch' || row.on === 'can' || row.on === 'session')) {
+    return leftOver(name);
+  }
+  const number = batch === undefined ? {} : numbered(row.on, batch.number);
   if (name === undefined) return { of: { verb, ...number }, row, next };
   if (row.on === 'place') {
     const place = placeNamed(name.word, hearing);

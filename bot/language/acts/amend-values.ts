@@ -162,7 +162,13 @@ function takeNumber(
     found.of.can = can;
     return 'yes';
   }
-  if (row.takesNumber && row.on !== 'can' && found.of.batch === undefined && isFirst) {
+  if (row.on === 'session' && found.of.session === undefined && isFirst) {
+    const session = countFrom(token);
+    if (typeof session !== 'number') return session;
+    found.of.session = session;
+    return 'yes';
+  }
+  if (row.takesNumber && row.on !== 'can' && row.on !== 'session' && found.of.batch === undefined && isFirst) {
     const batch = countFrom(token);
     if (typeof batch !== 'number') return batch;
     found.of.batch = batch;

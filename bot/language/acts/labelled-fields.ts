@@ -3,7 +3,9 @@
 
 import { ofEachVerb, type SlotName, type Verb, verbRows } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
+import { amendsOf } from '../../../core/verbs/amends.ts';
 import type { FieldRow } from '../../../core/verbs/slot.ts';
+import { partNamed } from '../names-typed.ts';
 import { personTyped } from '../people-typed.ts';
 import type { Fault } from '../reading.ts';
 import { isPermitWord } from '../time-and-permission.ts';
@@ -14,6 +16,7 @@ import { type Token, wordIn } from '../typed/token.ts';
 import { type ActLine, leftOver, type Said } from './act-line.ts';
 import { choiceAt, choicesOf } from './choices-on-line.ts';
 import { countFrom, figureFor, outside } from './figure-of-slot.ts';
+import { sheetFrom } from './read-names.ts';
 
 interface Labelled {
   readonly name: string;
@@ -26,6 +29,14 @@ const labelled = ofEachVerb((verb): readonly Labelled[] =>
     const label = field.options?.behind;
     const isRead = ['number', 'figure', 'text', 'day', 'person'].includes(field.told);
     return label === undefined || !isRead ? [] : [{ name, label, field }];
+  }),
+);
+
+/** Those that a correction may put right, by the names that it gives them. */
+const amended = ofEachVerb((verb): readonly Labelled[] =>
+  (amendsOf(verb) ?? []).flatMap(({ name, slot, told, options }) => {
+    const label = options?.behind;
+    return label === undefined ? [] : [{ name, label, field: { told, slots: [slot], options, words: new Map() } }];
   }),
 );
 
@@ -45,7 +56,7 @@ export function labelledAt(verb: Verb, act: ActLine, index: number, only?: 'amen
   if (token?.kind !== 'word') return undefined;
   const { word } = token;
   const slotLabelled = context.hearing.labels.get(word);
-  const all = labelled[verb].filter(
+  const all = (only === 'amend' ? amended : labelled)[verb].filter(
     ({
       label,
       field: {
@@ -57,7 +68,7 @@ export function labelledAt(verb: Verb, act: ActLine, index: number, only?: 'amen
   const ofUnit = ({ field }: Labelled): boolean =>
     field.slots.some(({ unit }) => rareFigureFrom(tokens, index + 1, unit) !== undefined);
   const found = all.length > 1 ? (all.find(ofUnit) ?? all[0]) : all[0];
-  if (found === undefined || (only === 'amend' && found.field.options?.amend !== true)) return undefined;
+  if (found === undefined) return undefined;
   const { name, field } = found;
   // `by hand`: only a name is one.
   if (field.told === 'person') {
@@ -91,6 +102,15 @@ function valueFrom(
     const day = lastDayOf(act.tokens, index, act) ?? lastDayShort(act.tokens, index, act);
     if (day === undefined) return { failed: 'incomplete', token, needs };
     return isFailed(day) ? { ...day, needs } : { value: day.date, to: day.to };
+  }
+  if (told === 'part') {
+    const part = token.kind === 'word' ? partNamed(token.word, act.context) : undefined;
+    return part === undefined ? { failed: 'incomplete', token: label, needs } : { value: part, to };
+  }
+  if (told === 'sheet') {
+    const sheet = token.kind === 'word' ? sheetFrom(act, [token]) : undefined;
+    if (sheet === undefined) return { failed: 'incomplete', token: label, needs };
+    return isFailed(sheet) ? sheet : { value: sheet, to };
   }
   if (slot === undefined) {
     const count = token.kind === 'number' ? countFrom(token) : leftOver(token);

@@ -30,9 +30,18 @@ function readChange(typed: ActLine, target: TargetRead): ActRead | Fault {
   if (typeof whyFrom !== 'number') return whyFrom;
   const listed = takeList(act, target.row, found);
   if (listed !== undefined) return listed;
-  if (found.change.size === 0) return { failed: 'incomplete', needs: ['change'] };
   const why = freeTextFrom(act, whyFrom);
   if (isFailed(why)) return why;
+  // A hold is its words: they are what it should have said.
+  if (found.change.size === 0 && target.of.verb === 'hold' && why.words !== '') {
+    return { command: { verb: 'amend', of: found.of, change: { holdWhy: why.words }, why: '' }, ...why.how };
+  }
+  const { batch, ...others } = found.of;
+  // `amend impeller-7 coat 2`: a number behind the act is the pot that it really came from.
+  if (found.change.size === 0 && others.verb === 'coat' && batch !== undefined && target.of.batch === undefined) {
+    return { command: { verb: 'amend', of: others, change: { ofBatch: batch }, why: why.words }, ...why.how };
+  }
+  if (found.change.size === 0) return { failed: 'incomplete', needs: ['change'] };
   const doubt = why.quoted ? undefined : valueAmongWords(act, target.row, found, whyFrom);
   if (doubt !== undefined) return doubt;
   const change = Object.fromEntries(found.change);

@@ -137,6 +137,21 @@ const amendments = fc.oneof(
       batch,
     )
     .map(([verb, when, number]): [AmendTarget, Amendment] => [{ verb, batch: number }, { at: when }]),
+  fc
+    .tuple(part, fc.record({ ofBatch: batch, onPart: part }))
+    .map(([name, change]): [AmendTarget, Amendment] => [{ verb: 'coat', part: name }, change]),
+  fc
+    .tuple(batch, fc.constantFrom('demo-clear', 'demo-build'))
+    .map(([number, ofSheet]): [AmendTarget, Amendment] => [{ verb: 'mix', batch: number }, { ofSheet }]),
+  fc
+    .tuple(
+      fc.constantFrom(
+        ...(['spray-on', 'spray-off', 'fan', 'supplied', 'rags'] as const satisfies readonly AmendTarget['verb'][]),
+      ),
+      batch,
+      at,
+    )
+    .map(([verb, session, when]): [AmendTarget, Amendment] => [{ verb, session }, { at: when }]),
   fc.tuple(target('coat', { batch, part }), someOf({ at, method: fc.constantFrom(...methods), appliedBy: person })),
   fc.tuple(target('cure', { part }), someOf({ at, celsius: degrees(0, 400) })),
   fc.tuple(target('temp', { part }), someOf({ at, celsius: degrees(-40, 400) })),
@@ -263,6 +278,11 @@ export const drawnCommand: fc.Arbitrary<Command> = fc.oneof(
   fc
     .tuple(amendments, fc.oneof(ownWords, fc.constant('')))
     .map(([[of, change], why]): Command => ({ verb: 'amend', of, change, why })),
+  fc
+    .tuple(part, ownWords)
+    .map(
+      ([name, holdWhy]): Command => ({ verb: 'amend', of: { verb: 'hold', part: name }, change: { holdWhy }, why: '' }),
+    ),
   fc.record({
     verb: only('used'),
     material: fc.constantFrom('acetone', 'isopropyl-alcohol', 'shop-thinner-2'),

@@ -123,6 +123,11 @@ export const drawnMaterialAmendment: fc.Arbitrary<[AmendTarget, Amendment]> = fc
     )
     .map(([verb, when, can]): [AmendTarget, Amendment] => [{ verb, can }, { at: when }]),
   fc.tuple(mass, number).map(([weight, can]): [AmendTarget, Amendment] => [{ verb: 'open', can }, { grams: weight }]),
+  fc.tuple(lot, day, number).map(([lot, expires, can]): [AmendTarget, Amendment] => [
+    { verb: 'open', can },
+    { lot, expires },
+  ]),
+  lot.map((lot): [AmendTarget, Amendment] => [{ verb: 'received' }, { lot }]),
   fc
     .tuple(fc.constantFrom('add' as const, 'catch' as const), mass, number)
     .map(([verb, weight, batch]): [AmendTarget, Amendment] => [{ verb, batch }, { grams: weight }]),

@@ -157,6 +157,15 @@ export const materialLines: readonly TypedLine[] = [
   act('amend 1 weigh b 1189g wrong scale', {
     ...{ verb: 'amend', of: { verb: 'weigh', batch: 1 }, change: { partBGrams: grams(1189) }, why: 'wrong scale' },
   }),
+  act('amend open 3 lot 7732 exp 2026-11 misread', {
+    ...{ verb: 'amend', of: { verb: 'open', can: 3 }, change: { lot: '7732', expires: '2026-11-30' }, why: 'misread' },
+  }),
+  act('amend received lot 7732 misread', {
+    ...{ verb: 'amend', of: { verb: 'received' }, change: { lot: '7732' }, why: 'misread' },
+  }),
+  act('amend 1 mix sheet demo-build wrong product', {
+    ...{ verb: 'amend', of: { verb: 'mix', batch: 1 }, change: { ofSheet: 'demo-build' }, why: 'wrong product' },
+  }),
 
   // Settings and questions.
   act('set morning 6', { verb: 'set', setting: { name: 'morning', hour: 6 } }),

@@ -117,6 +117,18 @@ export const partLines: readonly TypedLine[] = [
   act('amend impeller-7 coat by omar wrong name', {
     ...{ verb: 'amend', of: { verb: 'coat', part: 'impeller-7' }, change: { appliedBy: 'omar' }, why: 'wrong name' },
   }),
+  act('amend impeller-7 coat batch 2 wrong pot', {
+    ...{ verb: 'amend', of: { verb: 'coat', part: 'impeller-7' }, change: { ofBatch: 2 }, why: 'wrong pot' },
+  }),
+  act('amend impeller-7 coat 2 "wrong pot"', {
+    ...{ verb: 'amend', of: { verb: 'coat', part: 'impeller-7' }, change: { ofBatch: 2 }, why: 'wrong pot' },
+  }),
+  act('amend impeller-7 coat part valve-3 wrong tag', {
+    ...{ verb: 'amend', of: { verb: 'coat', part: 'impeller-7' }, change: { onPart: 'valve-3' }, why: 'wrong tag' },
+  }),
+  act('amend impeller-7 hold runs at the flange', {
+    ...{ verb: 'amend', of: { verb: 'hold', part: 'impeller-7' }, change: { holdWhy: 'runs at the flange' }, why: '' },
+  }),
   miss('coat impeller-7 1 spray by hand', 'left-over', 'hand'),
   act('coat impeller-7 1 spray already', sprayed, { stance: happened }),
   act('coat impeller-7 valve-3 1 dip', {

@@ -51,6 +51,18 @@ export const sessionLines: readonly TypedLine[] = [
   act('fan 0.6m/s', { verb: 'fan', running: true, faceMetresPerSecond: metresPerSecond(0.6) }),
   act('fan 4 on 0,6 m/s', { verb: 'fan', session: 4, running: true, faceMetresPerSecond: metresPerSecond(0.6) }),
   act('fan 120 fpm', { verb: 'fan', running: true, faceMetresPerSecond: metresPerSecondFromFeetPerMinute(120) }),
+  act('amend 4 fan 0.5m/s misread', {
+    ...{ verb: 'amend', of: { verb: 'fan', session: 4 }, why: 'misread' },
+    change: { faceMetresPerSecond: metresPerSecond(0.5) },
+  }),
+  act('amend 4 spray-on at 9:40 told late', {
+    ...{
+      verb: 'amend',
+      of: { verb: 'spray-on', session: 4 },
+      change: { at: utc('2026-03-02T09:40') },
+      why: 'told late',
+    },
+  }),
   miss('fan 0.6', 'unit-missing', '0.6', 'fan 0.6m/s'),
   miss('fan 60m/s', 'impossible', '60m/s'),
   miss('fan', 'incomplete', '', 'fan on'),

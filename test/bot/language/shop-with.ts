@@ -8,7 +8,7 @@ export function shopWith(command: Command, zone: string): LineContext {
   const parts =
     'parts' in command ? command.parts : 'part' in command && command.part !== undefined ? [command.part] : [];
   const amended = command.verb === 'amend' && command.of.part !== undefined ? [command.of.part] : [];
-  const sheet = 'sheet' in command ? command.sheet : undefined;
+  const sheet = command.verb === 'amend' ? command.change.ofSheet : 'sheet' in command ? command.sheet : undefined;
   const set = command.verb === 'set' && command.setting.name === 'sheet' ? [command.setting.sheet] : [];
   return {
     ...shopAtTen,

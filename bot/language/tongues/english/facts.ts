@@ -1,6 +1,6 @@
 // What happened, in English, in half a line: for corrections, deviations, the day and the trace.
 
-import type { Fact } from '../../../../core/history.ts';
+import type { Fact, FactOf } from '../../../../core/history.ts';
 import { patchTold } from '../../../../core/patch-test.ts';
 import { isPlain, type PlainFact, plainVerb } from '../../../../core/verbs/plain.ts';
 import { endingOfRing, timeOf } from '../../ending.ts';
@@ -40,9 +40,9 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'MixCaught':
       return `caught ${figures.mass(fact.grams)}`;
     case 'CanOpened':
-      return `can ${fact.can} opened: ${englishComponents[fact.component]}, lot ${fact.lot}, ${figures.mass(fact.grams)}`;
+      return `can ${fact.can} opened: ${englishComponents[fact.component]}, lot ${fact.lot}, ${figures.mass(fact.grams)}${expires(fact, figures)}`;
     case 'StockReceived':
-      return `received ${fact.count} × ${figures.mass(fact.grams)} of ${englishComponents[fact.component]}, lot ${fact.lot}`;
+      return `received ${fact.count} × ${figures.mass(fact.grams)} of ${englishComponents[fact.component]}, lot ${fact.lot}${expires(fact, figures)}`;
     case 'LidOff':
       return fact.handling === undefined ? 'lid off' : `lid off, ${englishMaterial.handling[fact.handling]}`;
     case 'LidOn':
@@ -63,7 +63,7 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'SurfacePrepared':
       return `prepared ${englishSurface.preparation({ ...fact, salts: patchTold(fact)?.salts }, figures)}`.trimEnd();
     case 'CoatApplied':
-      return `${fact.part} ${fact.pass === undefined ? 'coated' : 'touched up'} (${fact.method}, batch ${fact.batch}${fact.appliedBy === undefined ? '' : `, by ${fact.appliedBy}`})`;
+      return `${fact.part} ${fact.pass === undefined ? 'coated' : 'touched up'} (${fact.method}, batch ${fact.batch}${fact.appliedBy === undefined ? '' : `, by ${fact.appliedBy}`})${toldFirst(fact)}`;
     case 'CureStarted':
       return fact.setCelsius === undefined
         ? `cure (${fact.way})`
@@ -157,3 +157,12 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
       return `heard: ${englishRingName(fact.key, figures)}`;
   }
 }
+
+/** Of a coat that was told of another part or another batch before. */
+function toldFirst({ toldOf }: FactOf<'CoatApplied'>): string {
+  if (toldOf === undefined) return '';
+  return `; first told of ${toldOf.part}, batch ${toldOf.batch}${toldOf.why === '' ? '' : ` (${toldOf.why})`}`;
+}
+
+const expires = ({ expires }: FactOf<'CanOpened' | 'StockReceived'>, figures: Figures): string =>
+  expires === undefined ? '' : `, expires ${figures.date(expires)}`;

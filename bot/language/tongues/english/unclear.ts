@@ -10,7 +10,7 @@ import { englishPartsIn } from './parts-in.ts';
 import { englishFar } from './readings.ts';
 import { englishSessionUnclear } from './session-objections.ts';
 import { faultsTold } from './sheet-problems.ts';
-import { englishUndoUnclear } from './undo.ts';
+import { actNamed, englishUndoUnclear } from './undo.ts';
 
 const named = (names: readonly (string | number)[], figures: Figures, none: string): string =>
   names.length === 0 ? none : figures.list(names.map(String));
@@ -111,6 +111,13 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
       return 'There is no such entry to amend.';
     case 'nothing-changed':
       return 'That is what the record says already. Name the figure or the time that was wrong: amend 1 weigh 1201g 1189g wrong scale.';
+    case 'not-own-entry': {
+      const { by } = unclear.act.entry;
+      const whose = unclear.wanted === 'supervisor' ? 'a supervisor' : 'a lead';
+      return `${by} said that: ${actNamed(unclear.act, figures)}. It is put right by ${by}, or by ${whose}: ${figures.list(unclear.who)}.`;
+    }
+    case 'product-stands':
+      return `Batch ${unclear.batch} has been in its vessel since ${figures.timeDown(unclear.at)}: what is weighed is of the product it was begun with. Empty it, and start another.`;
     case 'decision-stands':
       return 'A release counts from when it was given: no correction makes one or moves it. Say release, or hold, anew.';
     case 'nothing-rang':

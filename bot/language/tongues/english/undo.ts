@@ -47,14 +47,15 @@ export const englishUndo = {
   change: (is: string, was: string) => `Change: ${is} instead of ${was}`,
 };
 
-const named = ({ entry, corrected }: ActTold, figures: Figures): string =>
+/** With the time at which it was done. */
+export const actNamed = ({ entry, corrected }: ActTold, figures: Figures): string =>
   `${corrected ? 'the correction of ' : ''}${englishUndo.act(entry, figures)} (${figures.timeDown(entry.happenedAt)})`;
 
 /** The same of several parts, and at the same time, as one. */
 function namedAlike(acts: readonly ActTold[], figures: Figures): readonly string[] {
   const times = [...new Set(acts.map(({ entry }) => entry.happenedAt))];
   const isOne = times.length === 1 && acts.length > 1 && acts.every(({ corrected }) => !corrected);
-  if (!isOne) return acts.map((each) => named(each, figures));
+  if (!isOne) return acts.map((each) => actNamed(each, figures));
   const told = englishUndo.acts(
     acts.map(({ entry }) => entry),
     figures,
@@ -62,8 +63,8 @@ function namedAlike(acts: readonly ActTold[], figures: Figures): readonly string
   return told.map((act) => `${act} (${times.map((at) => figures.timeDown(at)).join('')})`);
 }
 
-function amendOf({ verb, batch, can, part, place }: AmendTarget): string {
-  const what = [batch, can, part].find((each) => each !== undefined);
+function amendOf({ verb, batch, can, session, part, place }: AmendTarget): string {
+  const what = [batch, can, session, part].find((each) => each !== undefined);
   return ['amend', what, verb, place === undefined ? undefined : `in ${place}`]
     .filter((each) => each !== undefined)
     .join(' ');
@@ -78,27 +79,27 @@ export function englishUndoUnclear(unclear: UndoUnclear, figures: Figures): stri
         unclear.amend === undefined
           ? 'It stays; say anew how it is.'
           : `Correct it with amend: ${amendOf(unclear.amend)}, then what was wrong and why.`;
-      return `Undo goes back 8 hours. Your last act is older: ${named(unclear.last, figures)}. ${how}`;
+      return `Undo goes back 8 hours. Your last act is older: ${actNamed(unclear.last, figures)}. ${how}`;
     }
     case 'undo-not-last': {
       if (unclear.named === undefined) return 'That act is not there, or has been taken back already.';
       const { by } = unclear.named.entry;
       if (!unclear.isTheirs) {
-        return `That is said by ${by}: ${named(unclear.named, figures)}. Only ${by} takes it back; else correct it with amend.`;
+        return `That is said by ${by}: ${actNamed(unclear.named, figures)}. Only ${by} takes it back; else correct it with amend.`;
       }
-      const since = unclear.last === undefined ? '' : ` Since then you have said: ${named(unclear.last, figures)}.`;
-      return `That is not your last act: ${named(unclear.named, figures)}.${since} The latest goes first.`;
+      const since = unclear.last === undefined ? '' : ` Since then you have said: ${actNamed(unclear.last, figures)}.`;
+      return `That is not your last act: ${actNamed(unclear.named, figures)}.${since} The latest goes first.`;
     }
     case 'undo-rests': {
       const { later, last } = unclear;
       const what = later.corrected
         ? `${later.entry.by} has corrected it (${figures.timeDown(later.entry.happenedAt)})`
-        : `A later entry by ${later.entry.by} rests on it: ${named(later, figures)}`;
-      return `Your last act is ${named(last, figures)}. ${what}. Correct it with amend instead.`;
+        : `A later entry by ${later.entry.by} rests on it: ${actNamed(later, figures)}`;
+      return `Your last act is ${actNamed(last, figures)}. ${what}. Correct it with amend instead.`;
     }
     case 'undo-asks': {
       const acts = figures.list(namedAlike(unclear.acts, figures));
-      const rests = figures.list(unclear.rests.map((each) => `${named(each, figures)} by ${each.entry.by}`));
+      const rests = figures.list(unclear.rests.map((each) => `${actNamed(each, figures)} by ${each.entry.by}`));
       const resting = rests === '' ? '' : ` On it rests: ${rests}. What rests on it stays, and is judged anew.`;
       return `This would be taken back: ${acts}.${resting} Its clocks and bells go with it.`;
     }

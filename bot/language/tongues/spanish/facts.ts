@@ -1,6 +1,6 @@
 // What happened, in Spanish, in half a line: for corrections, deviations, the day and the trace.
 
-import type { Fact } from '../../../../core/history.ts';
+import type { Fact, FactOf } from '../../../../core/history.ts';
 import { patchTold } from '../../../../core/patch-test.ts';
 import { isPlain, type PlainFact, plainVerb } from '../../../../core/verbs/plain.ts';
 import { endingOfRing } from '../../ending.ts';
@@ -58,9 +58,9 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
     case 'MixCaught':
       return `recogidos ${figures.mass(fact.grams)}`;
     case 'CanOpened':
-      return `lata ${fact.can} abierta: ${spanishComponents[fact.component]}, lote ${fact.lot}, ${figures.mass(fact.grams)}`;
+      return `lata ${fact.can} abierta: ${spanishComponents[fact.component]}, lote ${fact.lot}, ${figures.mass(fact.grams)}${expires(fact, figures)}`;
     case 'StockReceived':
-      return `recibidas ${fact.count} × ${figures.mass(fact.grams)} de ${spanishComponents[fact.component]}, lote ${fact.lot}`;
+      return `recibidas ${fact.count} × ${figures.mass(fact.grams)} de ${spanishComponents[fact.component]}, lote ${fact.lot}${expires(fact, figures)}`;
     case 'LidOff':
       return fact.handling === undefined ? 'lata destapada' : `lata destapada, ${spanishHandling[fact.handling]}`;
     case 'LidOn':
@@ -83,7 +83,7 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
         .filter((text) => text !== '')
         .join(', ');
     case 'CoatApplied':
-      return `${fact.part}: capa ${fact.pass === undefined ? 'aplicada' : 'retocada'} (${methodName(say, fact.method)}, mezcla ${fact.batch}${fact.appliedBy === undefined ? '' : `, por ${fact.appliedBy}`})`;
+      return `${fact.part}: capa ${fact.pass === undefined ? 'aplicada' : 'retocada'} (${methodName(say, fact.method)}, mezcla ${fact.batch}${fact.appliedBy === undefined ? '' : `, por ${fact.appliedBy}`})${toldFirst(fact)}`;
     case 'CureStarted':
       return fact.setCelsius === undefined
         ? `entra en curado (${ways[fact.way]})`
@@ -181,3 +181,12 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
       return `enterado: ${spanishRingName(say, fact.key, figures)}`;
   }
 }
+
+/** De una capa que antes se anotó de otra pieza o de otra mezcla. */
+function toldFirst({ toldOf }: FactOf<'CoatApplied'>): string {
+  if (toldOf === undefined) return '';
+  return `; antes anotada de ${toldOf.part}, mezcla ${toldOf.batch}${toldOf.why === '' ? '' : ` (${toldOf.why})`}`;
+}
+
+const expires = ({ expires }: FactOf<'CanOpened' | 'StockReceived'>, figures: Figures): string =>
+  expires === undefined ? '' : `, caduca ${figures.date(expires)}`;

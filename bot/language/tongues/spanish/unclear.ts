@@ -13,7 +13,7 @@ import { spanishFar } from './readings.ts';
 import { spanishSessionUnclear } from './session-objections.ts';
 import { spanishSheetProblem } from './sheet-problems.ts';
 import type { Spoken } from './spoken.ts';
-import { spanishUndoUnclear } from './undo.ts';
+import { actNamed, spanishUndoUnclear } from './undo.ts';
 
 /** `son las 10:15`, `es la 1:15`. */
 const nowIs = (figures: Figures, at: EpochMs): string =>
@@ -122,6 +122,13 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
       return 'No hay ninguna anotación así que corregir.';
     case 'nothing-changed':
       return 'Eso es lo que ya dice el registro. Diga el dato o la hora que estaba mal: corregir 1 pesar 1201g 1189g báscula equivocada.';
+    case 'not-own-entry': {
+      const { by } = unclear.act.entry;
+      const whose = unclear.wanted === 'supervisor' ? 'un supervisor' : say.a('lead');
+      return `Eso lo anotó ${by}: ${actNamed(say, unclear.act, figures)}. Lo corrige ${by}, o ${whose}: ${figures.list(unclear.who)}.`;
+    }
+    case 'product-stands':
+      return `La mezcla ${unclear.batch} tiene ya una parte pesada desde ${theTime(figures, unclear.at)}: lo pesado es del producto con que se empezó. Vacíela y empiece otra.`;
     case 'decision-stands':
       return 'Una liberación cuenta desde que se da: ninguna corrección la hace ni la mueve. Escriba de nuevo liberar, o retener.';
     case 'nothing-rang':

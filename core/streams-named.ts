@@ -1,0 +1,68 @@
+// Which streams a command names, besides those that are live: they are loaded before it is decided.
+
+import type { Command, CommandOf } from './commands.ts';
+import {
+  batchStream,
+  type CrewId,
+  canStream,
+  crewStream,
+  nounOf,
+  type PersonName,
+  partStream,
+  type StreamId,
+  sessionStream,
+} from './ids.ts';
+import { touchedUnder } from './looked-at-anew.ts';
+import type { Store } from './ports.ts';
+import { streamOfRing } from './ring-log.ts';
+import { type EpochMs, epochMs } from './units.ts';
+
+type Reads = Pick<Store, 'streamsLastTouched' | 'streamsBetween' | 'readUnder'>;
+
+interface Named {
+  readonly command: Command;
+  readonly by: PersonName;
+  readonly now: EpochMs;
+}
+
+export async function streamsNamed(store: Reads, crew: CrewId, request: Named): Promise<readonly StreamId[]> {
+  const { command } = request;
+  if (command.verb === 'undo') return store.streamsLastTouched(crew, request.by);
+  const streams: StreamId[] = [crewStream];
+  const of = command.verb === 'amend' ? command.of : command;
+  // What rang may have been the last that anybody waited for there.
+  if (of.verb === 'ok' || of.verb === 'snooze') {
+    const keys = [of.key, ...('also' in of ? (of.also ?? []) : [])];
+    streams.push(...keys.flatMap((key) => streamOfRing(key)));
+  }
+  if ('batch' in of && of.batch !== undefined) streams.push(batchStream(of.batch));
+  // Its coats are judged with it, and stand under their parts.
+  if (of.verb === 'judge' && of.batch !== undefined) {
+    streams.push(...(await touchedUnder(store, crew, [batchStream(of.batch)])));
+  }
+  if ('can' in of && of.can !== undefined) streams.push(canStream(of.can));
+  if ('cans' in of) streams.push(...(of.cans ?? []).map(canStream));
+  // Sessions and batches have one series of numbers: what is flushed may be of either.
+  if ('session' in of && of.session !== undefined) streams.push(sessionStream(of.session), batchStream(of.session));
+  if ('part' in of && of.part !== undefined) streams.push(partStream(of.part));
+  if ('more' in of) streams.push(...(of.more ?? []).map(({ part }) => partStream(part)));
+  if ('parts' in of) streams.push(...of.parts.map(partStream));
+  return command.verb === 'amend' ? [...streams, ...(await streamsPutRight(store, crew, request, command))] : streams;
+}
+
+/** Where a coat really belongs; of a delivery the cans that were opened of it, used up or not. */
+async function streamsPutRight(
+  store: Reads,
+  crew: CrewId,
+  { now }: Named,
+  { of, change: { ofBatch, onPart } }: CommandOf<'amend'>,
+): Promise<readonly StreamId[]> {
+  if (of.verb === 'received') {
+    const touched = await store.streamsBetween(crew, epochMs(0), now);
+    return touched.filter((stream) => nounOf(stream) === 'can');
+  }
+  return [
+    ...(ofBatch === undefined ? [] : [batchStream(ofBatch)]),
+    ...(onPart === undefined ? [] : [partStream(onPart)]),
+  ];
+}
