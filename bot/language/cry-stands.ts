@@ -104,7 +104,7 @@ function opensFire(before: readonly string[], context: CryContext): boolean {
 /** `got some in my eye`: what is in an eye needs no other word; `an eye for it` does. */
 function opensEyes(before: readonly string[], context: CryContext): boolean {
   const { cries } = context;
-  const [word] = without(before, cries.ofBody);
+  const [word] = without(before, new Set([...cries.ofBody, ...cries.sizes]));
   if (word === undefined || cries.openings.has(word) || context.names.has(word) || cries.sore.has(word)) return true;
   return cries.inEye.has(word) || alarmOf(word, context) !== undefined;
 }

@@ -33,6 +33,8 @@ export interface CryTable extends Sets {
     /** The whole line: elsewhere 112 is a number. */
     readonly dialled: RegExp;
     readonly blind: RegExp;
+    /** It came into somebody, or hurts them. */
+    readonly comesIn: RegExp;
     /** Of a thing, what said of somebody is a calamity: `hemos tirado la mezcla`. */
     readonly ofThings: RegExp;
     readonly gasps: RegExp;
@@ -114,6 +116,7 @@ export function cryTableOf(tongues: readonly Typed[], verbs: VerbTable): CryTabl
       noAnswer: new RegExp(whole(anyOf('noAnswer')), 'u'),
       stirsNot: new RegExp(whole(anyOf('stirsNot')), 'u'),
       blind: new RegExp(whole(anyOf('blind')), 'u'),
+      comesIn: new RegExp(whole(anyOf('comesIn')), 'u'),
       ofThings: new RegExp(whole(anyOf('ofThings')), 'gu'),
       needs: [
         told('certain', 'eyes', 'nowEyes', liquids),

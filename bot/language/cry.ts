@@ -5,6 +5,7 @@
 import { type Alarm, alarms } from '../../core/session/session-commands.ts';
 import { type Called, type CryContext, calledIn, type HeardAs } from './cry-round.ts';
 import { isBegun, isCry } from './cry-stands.ts';
+import { onlyWarns } from './cry-warned.ts';
 import type { CryTable } from './cry-words.ts';
 import type { LineContext } from './reading.ts';
 import { withoutAccents } from './typed/without-accents.ts';
@@ -58,6 +59,7 @@ function criesOf(sentence: string, context: CryContext): readonly Alarm[] {
     if (i > 0 && clause.length === 1 && (clauses[0] ?? []).length > 2) return [];
     const isDoubted = isDrill || clause.some((word) => cries.anotherTime.has(word));
     return calledIn(clause, context)
+      .filter((called) => !onlyWarns(called, all, cries))
       .filter((called) => (!isDoubted || outweighsDoubt(called, context)) && isCry(called, context))
       .map(({ alarm }) => alarm);
   });

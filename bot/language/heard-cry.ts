@@ -36,11 +36,12 @@ export function isOnlySpokenOf(
   const own = alarm === 'hot' && after[0]?.kind === 'number' ? after.slice(1) : after;
   if (alarm === undefined || own[0]?.kind === 'quoted') return false;
   const manner = mannerOf(own, line, context);
-  const { onlyOfLiquid, saysLittle } = context.hearing.cries;
+  const { onlyOfLiquid, saysLittle, warns } = context.hearing.cries;
   const word = first.text.toLowerCase();
   if (!isFailed(manner) && manner.tokens.length === 0)
     return (
       onlyOfLiquid.has(word) ||
+      (warns.has(word) && own.length === 0) ||
       (saysLittle.has(word) && own.length === 0 && criedWords(line, context.hearing.cries).length === 1)
     );
   return !criesIn(line.slice(first.start), context).includes(alarm);

@@ -9,6 +9,7 @@ import { type SettingName, settingRows } from '../../core/settings.ts';
 import type { ActRead } from './acts/act-line.ts';
 import { slotsByUnit } from './acts/slots-by-unit.ts';
 import { criedWords } from './cry.ts';
+import { isWarned } from './cry-warned.ts';
 import type { Hearing } from './hearing.ts';
 import { fieldFor } from './line-fields.ts';
 import { looksLikePart } from './names-typed.ts';
@@ -151,9 +152,12 @@ export function neededIn(line: string, typed: VocabularyName | undefined, { hear
   return typed === 'help' || typed === 'near-miss' ? alarmsWanted(line, hearing.cries) : [];
 }
 
-/** `after my smoke` is a break, `ojos de pez` a fault of a film. */
-const withoutThings = (line: string, { cries: { patterns } }: Hearing): string =>
-  withoutAccents(line.toLowerCase()).replace(patterns.ofThings, ' ');
+/** `after my smoke` is a break, `ojos de pez` a fault of a film; `..., ojo Lia` warns. */
+function withoutThings(line: string, { cries }: Hearing): string {
+  const things = withoutAccents(line.toLowerCase()).replace(cries.patterns.ofThings, ' ');
+  if (!isWarned(criedWords(line, cries), cries)) return things;
+  return things.replace(/\p{L}+/gu, (word) => (cries.warns.has(word) ? ' ' : word));
+}
 
 function alarmsIn(line: string, hearing: Hearing): readonly Alarm[] {
   return tokenize(line, hearing).flatMap((token) => {

@@ -5,8 +5,10 @@ import { isVerb, verbRows } from '../../core/commands.ts';
 import { alarmNamed } from '../../core/session/session-commands.ts';
 import { nothingHereFor, whichActOf } from './acts-meant.ts';
 import { understood } from './further-readings.ts';
+import { criedWords } from './cry.ts';
+import { isWarned } from './cry-warned.ts';
 import { linesApart } from './lines-apart.ts';
-import { offersAlarm } from './misread-line.ts';
+import { neededIn, offersAlarm } from './misread-line.ts';
 import { onceALine } from './once-a-line.ts';
 import { partsTyped } from './parts-in/parts-typed.ts';
 import { readParts } from './parts-in/read-parts.ts';
@@ -131,6 +133,10 @@ function lacksOnlyItsEnd(unread: Unread, context: LineContext, likely: readonly 
 /** Whatever it would be answered with holds an alarm. */
 function mayCall(unread: Unread, context: LineContext): boolean {
   const { failed } = unread.read.failed;
+  // `ojo Lia, el 2 se espesa`
+  const { cries } = context.hearing;
+  if (failed === 'no-cry' && isWarned(criedWords(unread.read.line, cries), cries))
+    return neededIn(unread.read.line, undefined, context).length > 0;
   if (failed === 'no-cry' || failed === 'which-cry') return true;
   if (!offersAlarm(unread.read, context)) return false;
   const { misread, line } = misreadAs(unread, context);

@@ -19,6 +19,7 @@ import { speedFrom } from '../typed/rare-figures.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { tokenize } from '../typed/tokens.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
+import { meaningOn } from '../verbs-typed.ts';
 import { leftOutIn } from './all-but.ts';
 import { isLetter } from './letters.ts';
 import { withoutNeighbours } from './neighbours.ts';
@@ -259,7 +260,9 @@ function speedPiece(tokens: readonly Token[], at: number, to: number): Found {
 
 function wordPiece(tokens: readonly Token[], at: number, meaning: string, word: string, context: LineContext): Slot {
   if (isLetter(tokens, at, word, context)) return { is: 'letter', letter: word === 'a' ? 'a' : 'b' };
-  const method = methodsByWord.get(meaning);
+  // `por vertido`: what else may be a spill.
+  const way = wordIn(tokens[at - 1]) === 'by' ? meaningOn('coat', word, context.hearing) : meaning;
+  const method = methodsByWord.get(way);
   if (method !== undefined) return { is: 'method', method, word };
   if (inert.has(meaning)) return { is: 'gas', word };
   const solvent = solvents.get(meaning);

@@ -195,11 +195,18 @@ export const englishCries = {
   askingOrCan: 'can',
   shoutedOn: 'quick quickly now help urgent',
   runTogether: 'he she it',
+  /** What warns, and is an eye only with an article: `ojo Lia`. */
+  warns: '',
+  /** A side of somebody, or how an eye looks that something is in. */
+  ofEye: 'left right red swollen',
   // Patterns.
   noDrill: '(?:this |it )?(?:is )?(?:not|no|isnt)(?: a)? drill',
   dialling: 'call|dial',
   numbers: '112|911|999',
-  blind: "can['’]?t see",
+  /** It came into somebody, or hurts them. */
+  comesIn: '',
+  // `can't see the label`: what is looked for, by whoever sees.
+  blind: "can['’]?t see(?! (?:the|any|a|which|why|what|where|if|how|it on)(?: |$))",
   // `gonna coat 3 after my smoke`: a break.
   ofThings:
     'broke(?:n)? down|breaks down|accident book|(?:after|for|having|have|had|need|want|quick|grab|last)(?: (?:my|me|a|his|her|our|ya|your))?(?: quick)? smoke|smoke break|upside down|(?:pop|put|jot|note|write|mark) (?:it |that |this )?down|(?:runs?|sags?|drips?|lines?|scratch(?:es)?|cracks?) down (?:the|one|a|its) (?:side|edge|face|rim|back|front|middle|inside|outside)',

@@ -128,12 +128,17 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   askingOrCan: '',
   shoutedOn: 'urgent ya rapido ayuda',
   runTogether: '',
+  warns: 'ojo',
+  ofEye: 'izquierdo derecho rojo irritado hinchado',
+  comesIn:
+    '(?:me|le|les|nos) (?:ha |han )?(?:entr|salp|salt|ca[iy]|llora|escuec|escoc|ard|duel|pica|quem)\\p{L}*|se (?:me|le|les|nos) (?:ha |han )?met\\p{L}*',
   noDrill: 'no es(?: un)? simulacro',
   dialling: 'llama(?:d|r|n|en)?(?: al?)?',
   numbers: '112|061|080',
-  blind: 'no veo|no puedo ver',
+  // `no veo la etiqueta`: lo que se busca.
+  blind: 'no (?:veo|puedo ver)(?! (?:el|la|los|las|ningun|ninguna|donde|si|que|cual|cuando|como|por que)(?: |$))',
   ofThings:
-    'ojos? de pez|(?<!se )(?:he|has|ha|hemos|han|habia|habian) tirad[oa]s?|tirad[oa]s? (?:ya )?(?:la |el |lo |las |los )?(?:mezcla|resto|sobrante|trapos?|latas?|botes?)|(?:mezcla|resto|sobrante|trapos?|latas?|botes?)(?: \\d+)?(?: ya)?(?: esta| estan)? tirad[oa]s?',
+    'por vertido|(?:ha|han) caido (?:unos |casi )?\\d+|ojos? de pez|(?<!se )(?:he|has|ha|hemos|han|habia|habian) tirad[oa]s?|tirad[oa]s? (?:ya )?(?:la |el |lo |las |los )?(?:mezcla|resto|sobrante|trapos?|latas?|botes?)|(?:mezcla|resto|sobrante|trapos?|latas?|botes?)(?: \\d+)?(?: ya)?(?: esta| estan)? tirad[oa]s?',
   nowEyes: '(?:salpic[^ ]+|cayo|salto)(?: [^ ]+){0,3} en (?:la|mi|su) cara(?= ayuda| ya|$)',
   nowSpill: '{} por tod[oa] (?:el|la) (?:suelo|piso|cabina|taller|mesa)',
   nowEmergency:
