@@ -1,11 +1,15 @@
 // A long line of which no reading makes one whole: `stirrer is off, I filtered it into a clean jar, looks clear`. Each clause is read by
 // itself, and what tells an act is one tap together, which says what it leaves out. Nothing of it is taken without that tap.
 
+import { isOfOther } from './denied-apart.ts';
 import { actsJoint, linesApart } from './lines-apart.ts';
 import type { LineContext } from './reading.ts';
-import { onlyAsksOrDenies } from './slots-heard/slots-heard.ts';
+import { isDone, isDoneByItself } from './sayings/time-apart.ts';
+import { piecesOf } from './slots-heard/pieces.ts';
+import { onlyAsks, onlyAsksOrDenies } from './slots-heard/slots-heard.ts';
 import { withoutAccents } from './typed/without-accents.ts';
 import type { Strictly, Understood } from './understood.ts';
+import { verbNamed } from './verbs-typed.ts';
 
 /** Whoever says more tells a story. */
 const mostClauses = 6;
@@ -22,13 +26,13 @@ export function clauseByClause(
   const left = found?.is === 'likely' ? (found.untaken ?? []).join(', ') : line;
   const clauses = clausesOf(line, context);
   if (left === '' || clauses.length < 2 || clauses.length > mostClauses) return found;
-  const told = clauses.map((clause) => ({
+  const told = clauses.map((clause, at) => ({
     clause,
-    lines: saysHow(clause, context) ? [] : actsIn(clause, context, strictly, reads),
+    lines: saysHow(clause, context) ? [] : actsNamed(clause, clauses.slice(0, at), { context, strictly, reads }),
   }));
-  if (told.some(({ lines }) => lines === 'idle')) return found;
-  const acts = [...new Set(told.flatMap(({ lines }) => lines))];
-  const untaken = told.flatMap(({ clause, lines }) => (lines.length === 0 ? [clause] : []));
+  const acts = [...new Set(told.flatMap(({ lines }) => (typeof lines === 'string' ? [] : lines)))];
+  if (told.some(({ lines }) => lines === 'asks') || !isToldApart(told, acts, context)) return found;
+  const untaken = told.flatMap(({ clause, lines }) => (lines === 'idle' || lines.length === 0 ? [clause] : []));
   const isLess = acts.length === 0 || acts.length > mostActs || untaken.join(', ').length >= left.length;
   return isLess ? found : { is: 'likely', lines: [acts.join(actsJoint)], ...(untaken.length > 0 && { untaken }) };
 }
@@ -42,17 +46,23 @@ interface Readers {
 }
 
 /** At the marks of a sentence, and without the joint that leads in what follows; figures have none behind theirs. */
-const clausesOf = (line: string, { hearing: { said } }: LineContext): readonly string[] =>
-  line
+const clausesOf = (line: string, context: LineContext): readonly string[] => {
+  const { said, done } = context.hearing;
+  return line
     .split(/[,:.!]+\s+|\s+[–-]\s+/u)
     .map((clause) => {
       const [first = '', ...words] = clause
         .replace(/[.!]+$/, '')
         .trim()
         .split(' ');
-      return said.joints.has(first.toLowerCase()) ? words.join(' ') : [first, ...words].join(' ');
+      const behind = words.join(' ');
+      // `luego lavo la brocha` is still to come.
+      const isToCome =
+        done.thereupon.some(([word]) => word === withoutAccents(first.toLowerCase())) && !isDone(behind, context);
+      return said.joints.has(first.toLowerCase()) && !isToCome ? behind : `${first} ${behind}`.trim();
     })
     .filter((clause) => clause !== '');
+};
 
 /** `looks clear and thin`: how it came out, whatever it is. */
 function saysHow(clause: string, { hearing: { said } }: LineContext): boolean {
@@ -60,17 +70,63 @@ function saysHow(clause: string, { hearing: { said } }: LineContext): boolean {
   return words.slice(0, 2).some((word) => said.looks.has(word));
 }
 
-/** None where it tells no act, or may be several; `idle` where it asks, denies or doubts. */
-function actsIn(
+/** `nobody ships 9: I am putting it on hold`: what names nothing is of the one thing that stands before it. */
+function actsNamed(
   clause: string,
-  context: LineContext,
-  strictly: Strictly,
-  reads: ReadsClause,
-): readonly string[] | 'idle' {
+  before: readonly string[],
+  { context, strictly, reads }: Readers,
+): ToldClause['lines'] {
+  const alone = actsIn(clause, context, strictly, reads);
+  if (typeof alone === 'string' || alone.length > 0 || thingsIn(clause, context).length > 0) return alone;
+  const [named, other] = new Set(before.flatMap((each) => thingsIn(each, context)));
+  return named === undefined || other !== undefined ? alone : actsIn(`${named} ${clause}`, context, strictly, reads);
+}
+
+function thingsIn(clause: string, context: LineContext): readonly string[] {
+  return (piecesOf(clause, context) ?? []).flatMap((piece) => {
+    if (piece.is === 'parts') return piece.names.join(' ');
+    return ['batch', 'can', 'one-of', 'number'].includes(piece.is) ? piece.typed : [];
+  });
+}
+
+interface ToldClause {
+  readonly clause: string;
+  readonly lines: readonly string[] | 'idle' | 'asks';
+}
+
+/**
+ * `nobody ships 9 for now: I am putting it on hold`, `stopped 2, not filtered yet`: what is denied or put off is another act than what
+ * is told. What stands behind a denial tells something by itself; of a list, `I did not filter it, pour it`, it does not.
+ */
+function isToldApart(told: readonly ToldClause[], acts: readonly string[], context: LineContext): boolean {
+  const first = told.findIndex(({ lines }) => lines === 'idle');
+  const isTold = ({ lines }: ToldClause): boolean => lines !== 'idle' && lines.length > 0;
+  const behind = first < 0 ? [] : told.slice(first).filter(isTold);
+  const verbs = new Set(acts.flatMap(linesApart).map((act) => verbIn(act, context)));
+  return (
+    told.every(
+      ({ clause, lines }, at) =>
+        lines !== 'idle' || isOfOther(clause, verbs, at === first && behind.length > 0, context),
+    ) && behind.every(({ clause }) => isDoneByItself(clause, context) || isSaidByOneself(clause, context))
+  );
+}
+
+const verbIn = (act: string, { hearing }: LineContext): string => {
+  const [word = ''] = act.split(' ');
+  return verbNamed(word.toLowerCase(), hearing)?.row.name ?? word;
+};
+
+/** `I am putting it on hold`. */
+const isSaidByOneself = (clause: string, { hearing: { said } }: LineContext): boolean =>
+  said.tellers.has(clause.split(' ', 1)[0]?.toLowerCase() ?? '');
+
+/** None where it tells no act, or may be several; `idle` where it denies, doubts or puts off. */
+function actsIn(clause: string, context: LineContext, strictly: Strictly, reads: ReadsClause): ToldClause['lines'] {
+  if (onlyAsks(clause, context)) return 'asks';
   if (onlyAsksOrDenies(clause, context)) return 'idle';
   const strict = strictly(clause);
   if (strict.kind === 'command') return [clause];
-  if (strict.kind === 'question') return 'idle';
+  if (strict.kind === 'question') return 'asks';
   const understood = reads(clause);
   if (understood === undefined) return [];
   const lines = understood.is === 'several' ? understood.lines : understood.is === 'sure' ? [understood.line] : [];

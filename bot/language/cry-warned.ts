@@ -15,7 +15,8 @@ export function onlyWarns(
   const [next = ''] = after;
   const isOfSomebody = [cries.ofBody, cries.articles, cries.inEye, cries.sizes].some((set) => set.has(nearest));
   // `mucho ojo`
-  const isEye = (isOfSomebody && !cries.wary.has(nearest)) || cries.of.has(next) || cries.ofEye.has(next) || cries.sore.has(next);
+  const isEye =
+    (isOfSomebody && !cries.wary.has(nearest)) || cries.of.has(next) || cries.ofEye.has(next) || cries.sore.has(next);
   return !isEye && !tellsOfHarm([...before, word, ...after], said, cries);
 }
 

@@ -24,6 +24,7 @@ import { conceded } from './sayings/conceded.ts';
 import { actOfLine, likeliestActs, likeliestBeside, shareOf } from './sayings/likeliest.ts';
 import { mixOrdered } from './sayings/mix-ordered.ts';
 import { turnedRound, withoutReason } from './sayings/reason-apart.ts';
+import { withoutThereupon, withoutTime } from './sayings/time-apart.ts';
 import { actRows } from './slots-heard/act-rows.ts';
 import { onlyAsksOrDenies, slotsHeard } from './slots-heard/slots-heard.ts';
 import { isSaidAct } from './tongues/said-words.ts';
@@ -112,13 +113,21 @@ function toldWithoutAsides(...[line, context, strictly, plainly]: Parameters<InF
   if (plain === undefined || otherwise !== undefined) return undefined;
   const without = withoutReason(plain.line, context);
   const bare = withoutAsides(without?.line ?? plain.line, context) ?? without?.line;
-  const told = turnedRound(bare ?? plain.line, context) ?? bare;
+  const timed = withoutTime(bare ?? plain.line, context);
+  const inTurn = withoutThereupon(timed?.line ?? bare ?? plain.line, context) ?? timed?.line ?? bare;
+  const told = turnedRound(inTurn ?? plain.line, context) ?? inTurn;
   // `81, los guantes`: what is said beside it may tell that it puts something right.
   if (told === undefined || corrected(line, context, strictly, plainly) !== undefined) return undefined;
   const found = toldFirst(told, context, strictly);
   if (found === undefined || (without !== undefined && takesReason(found))) return undefined;
+  if (timed !== undefined) return isOnlyAsked(found, strictly) ? undefined : leavingOut(found, timed.when);
   const isSure = plain.isSure && without?.isNamed !== true;
   return isSure || isOnlyAsked(found, strictly) ? found : asTaps(found);
+}
+
+function leavingOut(found: Understood, words: string): Understood {
+  const taps = asTaps(found);
+  return { ...taps, untaken: [...(taps.untaken ?? []), words] };
 }
 
 /** What a clause tells that was done. */

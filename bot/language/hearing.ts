@@ -4,6 +4,7 @@ import { type SettingName, settingNames } from '../../core/settings.ts';
 import { type CryTable, cryTableOf } from './cry-words.ts';
 import { type HelpGroup, helpGroups } from './help-groups.ts';
 import { type PartColumn, partColumns } from './parts-in/part-column-names.ts';
+import { type DoneTable, doneTableOf } from './sayings/done-table.ts';
 import { type ReasonTable, reasonTableOf } from './sayings/reason-table.ts';
 import { type Tables, tablesOf } from './tables-heard.ts';
 import type { TimesTyped, Typed } from './tongues/typed.ts';
@@ -57,6 +58,7 @@ export interface Hearing extends Numbers, Tables {
   readonly every: Hearing;
   /** What a clause begins with that says why. */
   readonly reasons: ReasonTable;
+  readonly done: DoneTable;
   /** Of all that there are: whoever needs help is heard. */
   readonly cries: CryTable;
 }
@@ -143,6 +145,7 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
       return all ?? this;
     },
     reasons: all?.reasons ?? reasonTableOf(tongues),
+    done: all?.done ?? doneTableOf(tongues),
     cries: all?.cries ?? cryTableOf(tongues, verbs),
   };
 }

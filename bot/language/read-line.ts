@@ -4,9 +4,9 @@
 import { isVerb, verbRows } from '../../core/commands.ts';
 import { alarmNamed } from '../../core/session/session-commands.ts';
 import { nothingHereFor, whichActOf } from './acts-meant.ts';
-import { understood } from './further-readings.ts';
 import { criedWords } from './cry.ts';
 import { isWarned } from './cry-warned.ts';
+import { understood } from './further-readings.ts';
 import { linesApart } from './lines-apart.ts';
 import { neededIn, offersAlarm } from './misread-line.ts';
 import { onceALine } from './once-a-line.ts';

@@ -92,7 +92,9 @@ export function clearlyTold(pieces: readonly Piece[], context: LineContext): Sai
   return isTold(first.meaning, pieces, context) ? first.meaning : undefined;
 }
 
-const leastOf = (act: SaidAct): number => (actRows[act].isDecision === true ? leastClear : leastWeighed);
+/** Of what takes a reason, any words might be one. */
+const leastOf = (act: SaidAct): number =>
+  actRows[act].isDecision === true || actRows[act].takes?.includes('reason') === true ? leastClear : leastWeighed;
 
 /** How likely the words of a clause tell this act. */
 export const shareOfAct = (pieces: readonly Piece[], act: SaidAct, { hearing }: LineContext): number =>
@@ -122,7 +124,7 @@ export function likeliestIn(said: Said, before: Before | undefined, context: Lin
   // `had 90 on number 8`: a question may begin so, and nothing else in it asks.
   const mayAsk = asksFirst(said.pieces, said.claims, context.hearing.said);
   const isFirst = said.claims[0]?.is !== 'filler';
-  if (mayAsk && (!isFirst || shareIn(typed, 'asking') > hardlyAsks)) return [];
+  if (mayAsk && (!isFirst || shareIn(typed, 'asking') > hardlyAsks || asksOfSomebody(said.pieces, context))) return [];
   const likely = weighed.flatMap(({ meaning, share }) =>
     !isSaidAct(meaning) || share < leastOf(meaning) || otherwise.has(meaning)
       ? []
@@ -142,6 +144,13 @@ export function likeliestIn(said: Said, before: Before | undefined, context: Lin
   const least = Math.max(leastShare, (leastBeside * most) / (1 - lost));
   const raw = new Map(weighed.map(({ meaning, share }) => [meaning, share]));
   return shared.filter(({ act, share }) => share >= least && (raw.get(act) ?? 0) >= leastOffered);
+}
+
+/** `did Omar stir it`, `have you filtered it`. */
+function asksOfSomebody(pieces: readonly Piece[], { hearing: { said } }: LineContext): boolean {
+  const [, next] = pieces;
+  const word = wordOf(next) ?? '';
+  return next?.is === 'person' || said.tellers.has(word) || said.somebody.has(word);
 }
 
 const untaken = (made: Made): Made => ({ ...made, one: { ...made.one, isSure: false } });

@@ -48,6 +48,7 @@ export interface SaidTable {
   readonly within: ReadonlySet<string>;
   readonly pronouns: ReadonlySet<string>;
   readonly tellers: ReadonlySet<string>;
+  readonly somebody: ReadonlySet<string>;
   readonly whence: ReadonlySet<string>;
   readonly looks: ReadonlySet<string>;
   readonly largest: ReadonlySet<string>;
@@ -151,6 +152,7 @@ function wordsSaid(tongues: readonly Typed[]) {
     lasting: all((said) => said.lasting),
     greetings: all((said) => said.greetings),
     tellers: all((said) => said.tellers),
+    somebody: all((said) => said.somebody),
     whence: all((said) => said.whence),
     looks: all((said) => said.looks ?? ''),
     largest: all((said) => said.largest),

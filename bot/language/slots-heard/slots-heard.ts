@@ -22,7 +22,7 @@ import { piecesOf } from './pieces.ts';
 import type { SaidTable } from './said-table.ts';
 import { slipsMended } from './slips-mended.ts';
 import type { Before } from './things.ts';
-import { isUnsaid } from './unsaid.ts';
+import { asksFirst, isUnsaid } from './unsaid.ts';
 
 /** A sentence of more is no line about an act. */
 const mostPieces = 60;
@@ -43,6 +43,8 @@ function heardIn(line: string, context: LineContext): Understood | undefined {
   if (pieces === undefined || pieces.length > mostPieces) return undefined;
   const { hearing } = context;
   const all = claimed(pieces, hearing.said);
+  // `did Omar stir it` is no slip of a lid.
+  if (asksFirst(pieces, all.claims, hearing.said)) return undefined;
   const mended = slipsMended(line, pieces, all.claims, hearing).map((each) => ({
     each,
     pieces: piecesOf(each, context),
@@ -149,6 +151,14 @@ function headOf(line: string): string {
 export function onlyAsksOrDenies(line: string, context: LineContext): boolean {
   const pieces = piecesOf(line, context) ?? [];
   return line.endsWith('?') || isUnsaid(pieces, claimed(pieces, context.hearing.said), context.hearing.said);
+}
+
+/** `will wash the brush` behind what is told only puts off. */
+export function onlyAsks(line: string, context: LineContext): boolean {
+  const pieces = piecesOf(line, context) ?? [];
+  const { claims } = claimed(pieces, context.hearing.said);
+  const isAskedFirst = asksFirst(pieces, claims, context.hearing.said) && claims[0]?.is !== 'plan';
+  return /[?¿]/.test(line) || isAskedFirst || claims.some((claim) => claim?.is === 'ask');
 }
 
 /** `wiped down`, `put down that it is dry`: words that call people say only how an act was done. Another cry is left as it is. */

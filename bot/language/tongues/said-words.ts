@@ -111,6 +111,8 @@ export interface SaidWords {
   readonly smallest: string;
   /** Who tells: behind them no word asks, `I have weighed`. */
   readonly tellers: string;
+  /** Whom a line may ask about behind its first word: `did you`. */
+  readonly somebody: string;
   /** A figure that nobody read to the digit. */
   readonly roughly: string;
   readonly requests: readonly RequestSaid[];

@@ -59,6 +59,8 @@ export interface Typed {
   readonly leadingIn: string;
   /** What a clause begins with that says why. */
   readonly reasons: ReasonWords;
+  /** What tells that something was done, and when. */
+  readonly done: DoneWords;
   readonly saidOtherwise: SaidOtherwise;
   readonly labels: LabelWords;
   /** Words that run into the number after them: `batch12`. */
@@ -99,6 +101,20 @@ export interface ReasonWords {
   readonly toldOf: string;
   /** Between what shows a figure and the figure. */
   readonly is: string;
+}
+
+/** Patterns are of lower case, with accents. */
+export interface DoneWords {
+  /** How a line begins that tells what was done: never an order, a plan, or only how something stands. Somebody's name is `~`. */
+  readonly is: RegExp;
+  /** Behind a denial: what is no more of the list that it denies. */
+  readonly byItself: RegExp;
+  /** What a clause begins with that says when; phrases without accents. */
+  readonly when: string;
+  /** Between two things that were done; else it puts off. */
+  readonly thereupon: string;
+  /** With a denial: what is still to come. */
+  readonly notYet: string;
 }
 
 /** What sends the clock of practice on, in patterns of lower case without accents. */

@@ -87,3 +87,53 @@ describe('a hold that is lifted', () => {
     expect(linesOf(readLine(line, shopWith(code, 'cured', 'filtered')))).toEqual([act]);
   });
 });
+
+describe('what is denied or put off beside what is told', () => {
+  it.each([
+    ['en', 'blending', 'I stopped pot 4, I have not filtered it yet', 'stop 4', 'I have not filtered it yet'],
+    ['en', 'blending', 'stopped pot 4, will wash the brush in a bit', 'stopped pot 4', 'will wash the brush in a bit'],
+    [
+      'en',
+      'filtered',
+      'Nobody ships br-2 today: I am putting it on hold because of sags',
+      'hold br-2 "sags"',
+      'Nobody ships br-2 today',
+    ],
+    ['es', 'blending', 'he parado la mezcla 4, todavía no la he filtrado', 'stop 4', 'todavía no la he filtrado'],
+  ] as const)(
+    'given %s, a pot that is %s: %s, then one tap tells the act, and what it leaves out',
+    (code, pot, line, act, left) => {
+      const read = readLine(line, shopWith(code, 'bare', pot));
+      expect(linesOf(read)).toEqual([act]);
+      expect(read.kind === 'misread' && read.misread.untaken).toEqual([left]);
+    },
+  );
+
+  it.each([
+    ['en', 'I did not wash the brush, filter the pot or cover it'],
+    ['en', 'I have not stopped it, filtered it, poured it'],
+    ['en', 'stopped pot 4, not really stopped yet'],
+    ['en', 'stopped pot 4, I think'],
+    ['en', 'stopped pot 4, not sure though'],
+    ['en', 'stopped pot 4, or Omar filtered it'],
+    ['en', 'br-2 is dry, still tacky at the rim'],
+    ['en', "br-2 is dry, haven't checked yet"],
+    ['en', 'br-2 is dry, not touched it yet'],
+    ['en', 'if br-2 is dry, put it in the oven'],
+    ['en', 'we should wash the brush, empty pot 4'],
+    ['en', 'nobody washed the brush, filtered 4 or wiped br-3'],
+    ['en', 'not wiped br-1, br-2 or br-3'],
+    ['es', 'no he filtrado la 4, parado ni pesado'],
+    ['es', 'no lavé la brocha, ni vacié la 4'],
+    ['es', 'br-2 está seca, creo'],
+    ['es', 'br-2 está seca, todavía pega un poco'],
+    ['es', 'br-2 está seca, no la he tocado todavía'],
+    ['es', 'br-2 está seca, o eso parece'],
+    ['es', 'tenemos que lavar la brocha, vaciar la 4'],
+    ['es', 'mañana filtramos la 4, lavamos la brocha'],
+  ] as const)('given %s: %s, then no act is taken or offered', (code, line) => {
+    const shop = shopWith(code, 'flashing', 'blending');
+    const acts = linesOf(readLine(line, shop)).filter((each) => readLine(each, shop).kind !== 'question');
+    expect(acts.filter((each) => each !== 'undo')).toEqual([]);
+  });
+});

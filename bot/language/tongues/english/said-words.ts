@@ -106,6 +106,7 @@ export const englishSaid: SaidWords = {
   largest: 'big, bigger, biggest, large, larger, largest',
   smallest: 'small, smaller, smallest, little, wee',
   tellers: 'i, we',
+  somebody: 'you, u, ya, he, she, they, anyone, anybody, someone, somebody, everyone, everybody',
   roughly: 'about, around, roughly, approx, approximately, circa, ish, some, more or less, near enough',
   requests: [
     {

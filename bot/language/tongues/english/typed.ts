@@ -3,6 +3,7 @@
 import type { Typed } from '../typed.ts';
 import { englishCalm } from './calm.ts';
 import { englishCries } from './cries.ts';
+import { englishDone } from './done-said.ts';
 import { englishHelpGroups } from './help-topics.ts';
 import { englishLabels } from './labels.ts';
 import { englishMeanings } from './lexicon.ts';
@@ -77,6 +78,7 @@ export const englishTyped: Typed = {
   asides: englishAsides,
   leadingIn: englishLeadingIn,
   reasons: englishReasons,
+  done: englishDone,
   saidOtherwise: englishSaidOtherwise,
   labels: englishLabels,
   runsInto: 'batch pot max no',

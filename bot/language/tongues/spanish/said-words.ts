@@ -39,6 +39,7 @@ export const spanishSaid: SaidWords = {
   largest: 'grande, mayor, grandota',
   smallest: 'chica, chico, pequena, pequeno, chiquita, chiquito, menor',
   tellers: 'yo, nosotros, nosotras',
+  somebody: 'tu, usted, ustedes, alguien, vosotros',
   roughly: 'como, unos, unas, alrededor de, cerca de, aproximadamente, aprox, casi, mas o menos, como unos, por ahi de',
   requests: [
     {

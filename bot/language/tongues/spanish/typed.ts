@@ -4,6 +4,7 @@ import type { Opening, Typed } from '../typed.ts';
 import { begins, ends } from './begun-and-ended.ts';
 import { spanishCalm } from './calm.ts';
 import { spanishCries } from './cries.ts';
+import { spanishDone } from './done-said.ts';
 import { spanishHelpGroups } from './help-topics.ts';
 import { printedInAmerica } from './in-america.ts';
 import { spanishLabels } from './labels.ts';
@@ -110,6 +111,7 @@ export const spanishTyped: Typed = {
   asides: spanishAsides,
   leadingIn: spanishLeadingIn,
   reasons: spanishReasons,
+  done: spanishDone,
   saidOtherwise: spanishSaidOtherwise,
   labels: spanishLabels,
   runsInto: 'mezcla lata',

@@ -1,0 +1,28 @@
+// What tells that something was done, and when, of the tongues that are heard together.
+
+import type { DoneWords, Typed } from '../tongues/typed.ts';
+import type { Phrases } from './reason-table.ts';
+
+export interface DoneTable {
+  readonly is: readonly RegExp[];
+  readonly byItself: readonly RegExp[];
+  readonly when: Phrases;
+  readonly thereupon: Phrases;
+  readonly notYet: Phrases;
+}
+
+export function doneTableOf(tongues: readonly Typed[]): DoneTable {
+  const words: readonly DoneWords[] = tongues.map(({ done }) => done);
+  const listed = (name: 'when' | 'thereupon' | 'notYet'): Phrases =>
+    words
+      .flatMap((each) => each[name].split(', '))
+      .map((phrase) => phrase.split(' '))
+      .toSorted((one, other) => other.length - one.length);
+  return {
+    is: words.map(({ is }) => is),
+    byItself: words.map(({ byItself }) => byItself),
+    when: listed('when'),
+    thereupon: listed('thereupon'),
+    notYet: listed('notYet'),
+  };
+}
