@@ -31,7 +31,7 @@ export function clauseByClause(
     lines: saysHow(clause, context) ? [] : actsNamed(clause, clauses.slice(0, at), { context, strictly, reads }),
   }));
   const acts = [...new Set(told.flatMap(({ lines }) => (typeof lines === 'string' ? [] : lines)))];
-  if (told.some(({ lines }) => lines === 'asks') || !isToldApart(told, acts, context)) return found;
+  if (told.some(({ lines }) => lines === 'asking') || !isToldApart(told, acts, context)) return found;
   const untaken = told.flatMap(({ clause, lines }) => (lines === 'idle' || lines.length === 0 ? [clause] : []));
   const isLess = acts.length === 0 || acts.length > mostActs || untaken.join(', ').length >= left.length;
   return isLess ? found : { is: 'likely', lines: [acts.join(actsJoint)], ...(untaken.length > 0 && { untaken }) };
@@ -91,7 +91,7 @@ function thingsIn(clause: string, context: LineContext): readonly string[] {
 
 interface ToldClause {
   readonly clause: string;
-  readonly lines: readonly string[] | 'idle' | 'asks';
+  readonly lines: readonly string[] | 'idle' | 'asking';
 }
 
 /**
@@ -122,11 +122,11 @@ const isSaidByOneself = (clause: string, { hearing: { said } }: LineContext): bo
 
 /** None where it tells no act, or may be several; `idle` where it denies, doubts or puts off. */
 function actsIn(clause: string, context: LineContext, strictly: Strictly, reads: ReadsClause): ToldClause['lines'] {
-  if (onlyAsks(clause, context)) return 'asks';
+  if (onlyAsks(clause, context)) return 'asking';
   if (onlyAsksOrDenies(clause, context)) return 'idle';
   const strict = strictly(clause);
   if (strict.kind === 'command') return [clause];
-  if (strict.kind === 'question') return 'asks';
+  if (strict.kind === 'question') return 'asking';
   const understood = reads(clause);
   if (understood === undefined) return [];
   const lines = understood.is === 'several' ? understood.lines : understood.is === 'sure' ? [understood.line] : [];

@@ -6,7 +6,7 @@ import type { CryTable } from './cry-words.ts';
 
 /** `said`: all words of its sentence. */
 export function onlyWarns(
-  { word, before, after }: Pick<Called, 'word' | 'before' | 'after'>,
+  { word, before, after }: Omit<Called, 'alarm'>,
   said: readonly string[],
   cries: CryTable,
 ): boolean {

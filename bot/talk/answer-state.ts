@@ -109,7 +109,7 @@ function answered(
     case 'how-much':
       return howMuchCard(telling, question, things, line);
     case 'to-do':
-      return toDoCard(telling, things);
+      return toDoCard(telling, things, by);
     case 'what-late':
       return lateCard(telling);
     case 'at-risk':

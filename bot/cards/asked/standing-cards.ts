@@ -3,18 +3,21 @@
 import { potsAtRisk } from '../../../core/asked/pots-at-risk.ts';
 import type { ThingMeant } from '../../../core/asked/things-meant.ts';
 import { unheardRings } from '../../../core/asked/unheard-rings.ts';
+import type { PersonName } from '../../../core/ids.ts';
 import { grams, minutes, minutesBetween } from '../../../core/units.ts';
 import { makeBoard } from '../board.ts';
 import { type Card, makeCard } from '../card.ts';
 import type { Telling } from '../card-context.ts';
 import { timeShown } from '../clock-text.ts';
+import { guideCard } from '../guide-card.ts';
 import { ringLabel } from '../ring-label.ts';
 import { clockLine, thingTold } from './things-told.ts';
 
 const mostTold = 8;
 const mostTaps = 4;
 
-export function toDoCard(telling: Telling, things: readonly ThingMeant[]): Card {
+/** Where nothing runs, whoever asks is told what comes first. */
+export function toDoCard(telling: Telling, things: readonly ThingMeant[], by: PersonName): Card {
   const { asked } = telling.words;
   const told = things.flatMap((thing) => thingTold(telling, thing) ?? []);
   const [first] = told;
@@ -32,7 +35,7 @@ export function toDoCard(telling: Telling, things: readonly ThingMeant[]): Card 
     });
   }
   const items = makeBoard(telling).items.filter(({ taps }) => taps.length > 0);
-  if (items.length === 0) return makeCard(asked.nothingWaits, 'plain');
+  if (items.length === 0) return guideCard(telling, by);
   return makeCard(asked.toDoTitle(items.length, telling.figures), 'plain', {
     lines: items.slice(0, mostTold).map(({ name, phase, taps }) => asked.nextOf(name, phase, taps[0]?.label)),
   });

@@ -1,5 +1,6 @@
 // What somebody asks to be shown, set or taken back in words of their own, by what the words speak for: `throw pot 2 up on the
-// screen`, `ponme libras y fahrenheit`. What only shows is shown; whatever changes something is a tap.
+// screen`, `ponme libras y fahrenheit`. What only shows is shown, and so is set how its
+// speaker is told; whatever else changes something is a tap.
 
 import type { Plainly } from '../as-said/as-said.ts';
 import { shareOfQuestions } from '../asked/likeliest-asked.ts';
@@ -9,6 +10,7 @@ import { mayBeOtherwise } from '../slots-heard/may-be-otherwise.ts';
 import { claimed } from '../slots-heard/phrases.ts';
 import { type Piece, wordOf } from '../slots-heard/piece.ts';
 import { piecesOf } from '../slots-heard/pieces.ts';
+import { asksFirst } from '../slots-heard/unsaid.ts';
 import { type AskedForMeaning, askedForMeanings, type SaidMeaning } from '../tongues/sayings-typed.ts';
 import type { Strictly, Understands, Understood } from '../understood.ts';
 import { soughtIn } from './sought.ts';
@@ -76,7 +78,33 @@ function askedForIn(
   });
   const [first] = lines;
   if (first === undefined) return undefined;
-  return strictly(first).kind === 'question' ? { is: 'sure', line: first } : { is: 'likely', lines };
+  const isShown = strictly(first).kind === 'question';
+  return isShown || isOwnWish(likely, line, context) ? { is: 'sure', line: first } : { is: 'likely', lines };
+}
+
+/** Hardly anything else is meant. */
+const certain = 0.97;
+/** How the bot talks to whoever says so: nothing that is recorded hangs on it. */
+const ofOneself: ReadonlySet<AskedForMeaning> = new Set([
+  'set units us',
+  'set units metric',
+  'set language es',
+  'set language en',
+]);
+
+/** `switch me over to metric`; neither `Omar wants pounds`, `not in pounds` nor `are we in pounds`. */
+function isOwnWish(
+  [first]: readonly { readonly meaning: AskedForMeaning; readonly share: number }[],
+  line: string,
+  context: LineContext,
+): boolean {
+  if (first === undefined || first.share < certain || !ofOneself.has(first.meaning) || /[?¿\d]/.test(line))
+    return false;
+  const pieces = piecesOf(line, context) ?? [];
+  const { claims } = claimed(pieces, context.hearing.said);
+  const says = claims.some((claim) => claim?.is === 'denial' || claim?.is === 'hedge' || claim?.is === 'ask');
+  const isAsked = asksFirst(pieces, claims, context.hearing.said);
+  return !isAsked && !says && !pieces.some(({ is }) => is === 'person');
 }
 
 const asked: ReadonlySet<SaidMeaning> = new Set<SaidMeaning>(askedForMeanings);

@@ -198,8 +198,11 @@ function placeOrPerson(
 ): Found | undefined {
   const person = people.find((name) => plain(name) === plain(text));
   if (person !== undefined && !/\s/.test(person)) return { thing: person, to: i + 1 };
-  const isPlace = known.includes(word) || (places.has(word) && word !== 'shop');
+  const isPlace = known.includes(word) || (places.has(word) && !whole.has(word));
   return isPlace && !notPlaces.split(' ').includes(word) && !fillers.has(word) && !notNames.has(word)
     ? { place: word, to: i + 1 }
     : undefined;
 }
+
+/** Where nobody has named it, all that is under this roof. */
+const whole: ReadonlySet<string> = new Set(['shop', 'hall']);

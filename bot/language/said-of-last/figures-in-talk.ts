@@ -48,11 +48,14 @@ export function figuresInTalk(line: string, act: string, context: LineContext): 
   const isIdle = unknown === 0 && most < idle;
   if (!isIdle && share < Math.max(leastShare, leastBeside * most)) return undefined;
   const isRough = claims.some((claim) => claim?.is === 'roughly');
-  return {
-    line: figures.join(' '),
-    isCertain: (isIdle || (share === most && share >= likely)) && !isRough && unknown <= mostUnknownCertain,
-  };
+  // `it shows 89`
+  const isReadOut = claims.every((claim) => claim !== undefined && (claim.is === 'act' || readsOut.has(claim.is)));
+  const isOfIt = isIdle || isReadOut || (share === most && share >= likely);
+  return { line: figures.join(' '), isCertain: isOfIt && !isRough && unknown <= mostUnknownCertain };
 }
+
+/** What says no more than that something is read. */
+const readsOut: ReadonlySet<Claim['is']> = new Set(['reading', 'pronoun', 'light', 'filler', 'slot']);
 
 const ofAct: Claim = { is: 'reading' };
 const isFigure = ({ is }: Piece): boolean => is === 'figure' || is === 'number';

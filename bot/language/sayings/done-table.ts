@@ -12,17 +12,17 @@ export interface DoneTable {
 }
 
 export function doneTableOf(tongues: readonly Typed[]): DoneTable {
-  const words: readonly DoneWords[] = tongues.map(({ done }) => done);
-  const listed = (name: 'when' | 'thereupon' | 'notYet'): Phrases =>
+  const words = tongues.map(({ done }) => done);
+  const listed = (of: (done: DoneWords) => string): Phrases =>
     words
-      .flatMap((each) => each[name].split(', '))
+      .flatMap((each) => of(each).split(', '))
       .map((phrase) => phrase.split(' '))
       .toSorted((one, other) => other.length - one.length);
   return {
     is: words.map(({ is }) => is),
     byItself: words.map(({ byItself }) => byItself),
-    when: listed('when'),
-    thereupon: listed('thereupon'),
-    notYet: listed('notYet'),
+    when: listed(({ when }) => when),
+    thereupon: listed(({ thereupon }) => thereupon),
+    notYet: listed(({ notYet }) => notYet),
   };
 }

@@ -162,6 +162,13 @@ function isOfOther(act: SaidAct, pieces: readonly Piece[]): boolean {
   return named.length > 0 && !named.includes(actRows[act].on);
 }
 
+/** What leaves no doubt of one clause, where another reading makes the same of it. */
+export function certainIn(made: readonly Made[], { pieces, claims }: Said): Composed | undefined {
+  const [first] = made;
+  const isClear = first !== undefined && first.share >= certainBeside && isCertain(first, pieces, { claims });
+  return isClear && first.one.ways.length === 1 ? first.one : undefined;
+}
+
 type Said = Pick<Clause, 'pieces' | 'claims'>;
 
 function actFrom(
@@ -176,7 +183,14 @@ function actFrom(
   const one = composed(act, clauseFor(act, pieces, claims, context), before, context);
   const least = actRows[act].on === 'can' ? leastOfOnlyCan : leastUnnamed;
   if (one === undefined || (one.isUnnamed && share < least)) return undefined;
-  return { act, one, isFit: fits(act, one, context.live?.()), share };
+  return { act, one, isFit: fits(act, one, context.live?.()) || isOfBefore(one, before), share };
+}
+
+/** `7 is dry and I have put it in the oven`: what was told just before makes it so. */
+function isOfBefore({ parts, batch }: Composed, before: Before | undefined): boolean {
+  if (before === undefined) return false;
+  const isOfParts = parts.length > 0 && parts.every((part) => before.parts.includes(part));
+  return isOfParts || (batch !== undefined && batch === before.batch);
 }
 
 /** A decision, what somebody's life may hang on, what is told in the speaker's own words, and the two that are easily taken for each other. */
@@ -186,7 +200,7 @@ const neverTaken: ReadonlySet<SaidAct> = new Set([
 ]);
 
 /** Each word is met with in such lines, and none denies, doubts, plans or asks; all that it names and reads is told, of what can be so now. */
-const isCertain = ({ act, one, isFit }: Made, pieces: readonly Piece[], { claims }: Claimed): boolean =>
+const isCertain = ({ act, one, isFit }: Made, pieces: readonly Piece[], { claims }: Pick<Claimed, 'claims'>): boolean =>
   isFit &&
   // Out of which pot nobody guesses, though only one is in use.
   (act !== 'coat' || pieces.some(({ is }) => is === 'batch')) &&

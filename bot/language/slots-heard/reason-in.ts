@@ -45,8 +45,12 @@ function reasonUpTo({ pieces, claims }: Clause): number {
 function reasonFrom({ pieces, claims, isWeighed }: Clause, isThing: (piece: Piece) => boolean): number {
   const ends = pieces.findIndex(({ isBreak }, i) => isBreak && i < pieces.length - 1);
   const thing = pieces.findIndex(isThing);
-  if (isWeighed !== true || thing < 0 || ends < thing) return 0;
   const tells = (from: number, to: number): number =>
     claims.slice(from, to).filter((claim) => claim === undefined || !saysNothing.has(claim.is)).length;
+  // `dejo retenida la 9 por descuelgues`: what leads in to the act, and a reason behind its thing.
+  const act = claims.slice(0, Math.max(thing, 0)).findLastIndex((claim) => claim?.is === 'act');
+  const isLedIn = act > 0 && !pieces.slice(0, thing).some(({ isBreak }) => isBreak);
+  if (isLedIn && tells(thing + 1, claims.length) > 0) return act + 1;
+  if (isWeighed !== true || thing < 0 || ends < thing) return 0;
   return tells(0, thing) === 1 && tells(thing + 1, ends + 1) === 0 ? ends + 1 : 0;
 }

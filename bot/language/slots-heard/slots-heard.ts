@@ -5,7 +5,7 @@ import { known } from '../../../core/known.ts';
 import { type Alarm, alarmNamed } from '../../../core/session/session-commands.ts';
 import { actsJoint } from '../lines-apart.ts';
 import type { LineContext } from '../reading.ts';
-import { clearlyTold, likeliestIn, shareOfAct } from '../sayings/likeliest.ts';
+import { certainIn, clearlyTold, likeliestIn, shareOfAct } from '../sayings/likeliest.ts';
 import { isSaidAct, type SaidAct } from '../tongues/said-words.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import { asTaps, type Understands, type Understood } from '../understood.ts';
@@ -229,7 +229,10 @@ function withLikelier(
   context: LineContext,
 ): readonly Composed[] {
   if (phrased.length === 1 && phrased[0]?.isSure === true) return phrased;
-  const likely = likeliestIn(clause, before, context).map(({ one }) => untaken(one));
+  const weighed = likeliestIn(clause, before, context);
+  const sure = certainIn(weighed, clause);
+  if (sure !== undefined && phrased.length === 1 && phrased.every((one) => toldIn(one) === toldIn(sure))) return [sure];
+  const likely = weighed.map(({ one }) => untaken(one));
   const told = new Set(likely.map(toldIn));
   const [most] = likely;
   const isKnown = most !== undefined && phrased.some((one) => toldIn(one) === toldIn(most));

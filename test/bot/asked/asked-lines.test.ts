@@ -113,3 +113,12 @@ describe('what nobody has named', () => {
     expect(card.actions.map(({ line }) => line)).toEqual(['where-is impeller-7', 'where-is valve-7']);
   });
 });
+
+describe('what is to be done', () => {
+  it('given nothing runs yet, then whoever asks is told what comes first', async () => {
+    const { say } = await talkAfter();
+    const asked = await say('to-do');
+    expect(asked.recorded).toBe(false);
+    expect(asked.card.title).toBe((await say('next-step')).card.title);
+  });
+});

@@ -12,7 +12,7 @@ const folders = { english: englishTerms, spanish: spanishTerms };
 
 /** What is typed, not said; and the names of the trade's words themselves. */
 const notSentences =
-  /\/(?:terms|terms-typed|lexicon|typed|lists|cries|calm|numbers|times|units|line-words|choices|verbs|asked-verbs|said-(?:acts|roots|of-pots|of-parts|of-work)|said-words|said-otherwise|labels|conjugated|methods|spoken|in-america|help-topics|parts-typed|reasons|topics-asked)\.ts$/;
+  /\/(?:terms|terms-typed|lexicon|typed|lists|cries|calm|numbers|times|units|line-words|choices|verbs|asked-verbs|said-(?:acts|roots|of-pots|of-parts|of-work)|said-words|said-otherwise|labels|conjugated|methods|spoken|in-america|help-topics|parts-typed|reasons|done-said|topics-asked)\.ts$/;
 
 /** Another word of the trade for the same thing, that a translator might reach for. */
 const unsaid: Readonly<Record<keyof typeof folders, Readonly<Partial<Record<Concept, string>>>>> = {

@@ -51,6 +51,7 @@ describe('an answer that says no more than what was asked', () => {
     ['the same in words', [...mixed, 'part pump-1', 'coat pump-1', 'with a brush'], 'coat pump-1 brush'],
     ['which part, by its number', ['part pump-1', 'part pump-2', 'temp 23C', 'the 2 one'], 'temp pump-2 23C'],
     ['a temperature', ['part pump-1', 'temp pump-1', '23'], 'temp pump-1 23C'],
+    ['the same, as it is read out', ['part pump-1', 'temp pump-1', 'it shows 23'], 'temp pump-1 23C'],
     ['the air', ['air', '24 48'], 'air 24C 48%'],
     ['yes to a new part', [...mixed, 'prep pump-1 sa2.5', 'yes'], 'prep new pump-1 sa2.5'],
     ['ok to it, where no bell waits', [...mixed, 'prep pump-1 sa2.5', 'ok'], 'prep new pump-1 sa2.5'],

@@ -87,7 +87,7 @@ export const englishTyped: Typed = {
   helpGroups: englishHelpGroups,
   questions: englishQuestions,
   practice: englishPracticeTyped,
-  noSlips: 'wait tap co2',
+  noSlips: 'wait tap co2 set',
   leaves: 'exit quit bye',
   offered: {},
   offeredOn: {},

@@ -131,7 +131,7 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   warns: 'ojo',
   ofEye: 'izquierdo derecho rojo irritado hinchado',
   comesIn:
-    '(?:me|le|les|nos) (?:ha |han )?(?:entr|salp|salt|ca[iy]|llora|escuec|escoc|ard|duel|pica|quem)\\p{L}*|se (?:me|le|les|nos) (?:ha |han )?met\\p{L}*',
+    '(?:me|le|les|nos) (?:ha |han )?(?:entr|salp|salt|ca(?:i|y)|llora|escuec|escoc|ard|duel|pica|quem)\\p{L}*|se (?:me|le|les|nos) (?:ha |han )?met\\p{L}*',
   noDrill: 'no es(?: un)? simulacro',
   dialling: 'llama(?:d|r|n|en)?(?: al?)?',
   numbers: '112|061|080',

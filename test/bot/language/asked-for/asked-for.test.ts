@@ -58,14 +58,32 @@ describe('what is only to be shown', () => {
 describe('what would be set', () => {
   it.each([
     ['could everything come in pounds and fahrenheit for me', english, 'set units us'],
-    ['switch me over to kilos and celsius', english, 'set units metric'],
-    ['would you mind writing to me in spanish', english, 'set language es'],
-    ['bells in a private message to me only', english, 'set rings direct'],
-    ['yo todo lo quiero en libras y fahrenheit', spanish, 'set units us'],
     ['a mí mejor háblame en inglés', spanish, 'set language en'],
+    ['bells in a private message to me only', english, 'set rings direct'],
     ['los avisos que me lleguen por privado', spanish, 'set rings direct'],
   ])('given %s, then one tap sets it', (line, context, tap) => {
     expect(read(line, context)).toEqual({ taps: [tap] });
+  });
+
+  it.each([
+    ['switch me over to kilos and celsius', english, 'set units metric'],
+    ['I prefer to see pounds and fahrenheit', english, 'set units us'],
+    ['yo todo lo quiero en libras y fahrenheit', spanish, 'set units us'],
+    ['would you mind writing to me in spanish', english, 'set language es'],
+  ])('given %s, which is clear and only of how the speaker is told, then it is set', (line, context, set) => {
+    expect(readLine(line, context)).toMatchObject({ kind: 'command', command: { verb: 'set' }, takenAs: set });
+  });
+
+  it.each([
+    ['not in pounds please', english],
+    ["don't switch me to pounds and fahrenheit", english],
+    ['should I switch over to pounds and fahrenheit', english],
+    ['Omar wants everything in pounds and fahrenheit', { ...english, people: ['Omar'] }],
+    ['I think we use pounds and fahrenheit', english],
+    ['no me lo pongas en libras y fahrenheit', spanish],
+    ['¿me lo pones en libras y fahrenheit?', spanish],
+  ])('given %s, then nothing is set without a tap', (line, context) => {
+    expect(readLine(line, context).kind).not.toBe('command');
   });
 });
 

@@ -34,7 +34,7 @@ function offered(line: string): readonly string[] {
 describe('a line that no phrase accounts for', () => {
   it.each([
     ['gonna need 900 gram of that, set me up', 'mix 900 gram'],
-    ['the thermocouple taped to 3 crept to 88C', 'temp flange-3 88C'],
+    ['the pyrometer trained on 3 crawled its merry way to 88C', 'temp flange-3 88C'],
     ['four is a beauty, stamp it and let it go', 'release flange-4'],
     ['scooped the last dribble of 1 into the waste drum', 'empty 1'],
     ['le doy por seca la 2 aunque el dedo brille', 'dry flange-2'],

@@ -212,3 +212,45 @@ describe('a way of coating said by its verb, in Spanish', () => {
     );
   });
 });
+
+describe('an act that another one of the same line makes possible', () => {
+  const wet = {
+    ...inUse,
+    live: () => ({ ...inUse.live(), parts: [{ name: 'flange-7', phase: 'flashing' as const }] }),
+  };
+
+  it.each(['7 is dry now and I have set it in the oven', '7 is dry and into the oven it went'])(
+    'given %s, then both are said, the second of what the first names',
+    (said) => {
+      expect(readLine(said, wet)).toMatchObject({ kind: 'several', lines: ['dry flange-7', 'cure flange-7 oven'] });
+    },
+  );
+
+  it.each([
+    '7 is dry now and I will set it in the oven',
+    '7 is dry, I think, and I have set it in the oven',
+    '7 is not dry and I have not set it in the oven',
+    '7 is dry now and somebody should set it in the oven',
+  ])('given %s, then not both are said', (said) => {
+    expect(readLine(said, wet).kind).not.toBe('several');
+  });
+
+  it('given a short word that is said of many things, then it is no slip of an act', () => {
+    expect(linesOf(readLine('7 is dry now and somebody set it down', wet)).join()).not.toContain('wet ');
+  });
+});
+
+describe('the reason of a hold', () => {
+  it.each([
+    ['dejo retenida la 9 por descuelgues', 'descuelgues'],
+    ['te dejo apartada la 9 por cráteres', 'cráteres'],
+  ])('given %s, then what leads in to the act is no part of it', (said, why) => {
+    const spanish = { ...inUse, hearing: shipped.hearingIn('es') };
+    const [line = ''] = linesOf(readLine(said, spanish));
+    expect(line).toBe(`hold valve-body-9 "${why}"`);
+  });
+
+  it('given it ahead of the act, then it stays', () => {
+    expect(linesOf(readLine('runs near the hub, hold 9', inUse)).join()).toContain('runs near the hub');
+  });
+});

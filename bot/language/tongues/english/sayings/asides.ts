@@ -84,4 +84,7 @@ export const englishAsides = `
   the brush was lost / the brush was no good / the brush shed hairs / the brush lost its hairs / the roller was worn out / the roller was too wide / the big brush was too wide
   it was next in the row / it was its turn / it was nearly noon / it is nearly noon / it is nearly time to go / it was lying there / it was in the way
   you asked me to tell you / you wanted to know / you asked for it / as you wanted / as I was told / as I was shown / as we agreed / I was told to say so
+  going for coffee / off for a coffee / off to lunch / going for lunch / back in a few / back in ten / nipping out for a smoke / popping to the store room
+  going for more gloves / off to get another brush / we have six of them to do / there are five more of them / but my hands were full / but I had gloves on
+  slipped my mind / it had slipped my mind / that is that / and that is that / job done / happy days
 `;

@@ -11,6 +11,7 @@ import { englishSayingsOfAsking6 } from './asking-6.ts';
 import { englishSayingsOfAsking7 } from './asking-7.ts';
 import { englishSayingsOfRung } from './asking-rung.ts';
 import { englishAskingsInSentences } from './asking-sentences.ts';
+import { englishAskingsSpoken } from './asking-spoken.ts';
 import { englishSayingsOfBooth } from './booth.ts';
 import { englishSayingsOfBooth2 } from './booth-2.ts';
 import { englishSayingsOfBooth3 } from './booth-3.ts';
@@ -36,6 +37,7 @@ import { englishSayingsOfRequests } from './requests.ts';
 import { englishSayingsOfRequests2 } from './requests-2.ts';
 import { englishSayingsOfRequests3 } from './requests-3.ts';
 import { englishSayingsInSentences } from './sentences.ts';
+import { englishSayingsSpoken } from './spoken.ts';
 
 export const englishSayings: readonly Sayings<SaidMeaning>[] = [
   englishSayingsOfPots,
@@ -63,6 +65,7 @@ export const englishSayings: readonly Sayings<SaidMeaning>[] = [
   englishSayingsOfNothing,
   englishSayingsOfNothing2,
   englishSayingsInSentences,
+  englishSayingsSpoken,
 ];
 
 /** Of questions, by what they ask. */
@@ -76,4 +79,5 @@ export const englishAskings: readonly Sayings<AskedMeaning>[] = [
   englishSayingsOfAsking7,
   englishSayingsOfRung,
   englishAskingsInSentences,
+  englishAskingsSpoken,
 ];

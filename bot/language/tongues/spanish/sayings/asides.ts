@@ -62,4 +62,7 @@ export const spanishAsides = `
   no os preocupéis / no se preocupen / no te preocupes / que nadie se preocupe / tranquilos / quédense tranquilos / ya podéis estar tranquilos / por eso no hay problema
   un saludo / saludos a todos / un abrazo / saludos / que tengáis buen día / que tengan buen día / buen turno a todos / feliz turno
   que se nos está haciendo tarde / que se nos hace de noche / que ya se hace tarde / que se nos hace tardísimo / que se nos va la mañana / que se nos echa la hora encima
+  me voy por un café / voy a por un café / voy por agua / me voy a comer / me voy a almorzar / salgo a fumar / voy al baño / ahorita vuelvo / vuelvo en un rato
+  voy a por otra brocha / me voy al almacén / bajo a por más guantes / hala / hala, venga / y a otra cosa / y listo / y ya estaría / pero tenía las manos ocupadas
+  pero llevaba los guantes puestos / pero andaba con las manos llenas / que se me había pasado / se me fue la onda / se me fue el santo al cielo
 `;

@@ -9,6 +9,7 @@ import { spanishSayingsOfAsking4 } from './asking-4.ts';
 import { spanishSayingsOfAsking5 } from './asking-5.ts';
 import { spanishSayingsOfAsking6 } from './asking-6.ts';
 import { spanishSayingsOfRung } from './asking-rung.ts';
+import { spanishAskingsSpoken } from './asking-spoken.ts';
 import { spanishSayingsOfBooth } from './booth.ts';
 import { spanishSayingsOfBooth2 } from './booth-2.ts';
 import { spanishSayingsOfBooth3 } from './booth-3.ts';
@@ -37,6 +38,7 @@ import { spanishSayingsOfPrep2 } from './prep-2.ts';
 import { spanishSayingsOfRequests } from './requests.ts';
 import { spanishSayingsOfRequests2 } from './requests-2.ts';
 import { spanishSayingsOfRequests3 } from './requests-3.ts';
+import { spanishSayingsSpoken } from './spoken.ts';
 import { spanishWholeSentences } from './whole-sentences.ts';
 
 export const spanishSayings: readonly Sayings<SaidMeaning>[] = [
@@ -69,6 +71,7 @@ export const spanishSayings: readonly Sayings<SaidMeaning>[] = [
   spanishSayingsOfNothing2,
   spanishSayingsOfNothing3,
   spanishWholeSentences,
+  spanishSayingsSpoken,
 ];
 
 /** Of questions, by what they ask. */
@@ -80,4 +83,5 @@ export const spanishAskings: readonly Sayings<AskedMeaning>[] = [
   spanishSayingsOfAsking5,
   spanishSayingsOfAsking6,
   spanishSayingsOfRung,
+  spanishAskingsSpoken,
 ];
