@@ -67,7 +67,7 @@ export const englishSayingsSpoken: Sayings<SaidMeaning> = {
     pot 3 took 602 of A and 599 of B / 602 of A went in pot 3 and 599 of B / got 602 in for A and 600 in for B on pot 3 / the scale gave 1.2 kilos of A and the same of B
   `,
   air: `
-    it is 22 degrees in the room with 53 percent / shop's at 73 and 50 / wall gauge says 22 and 53
+    shop's at 73 and 50 / wall gauge says 22 and 53
   `,
   mix: `
     we would like 2 kilos made up / I'd like 4 pounds stirred up / let's have two kilos / 3 pounds of mix please
@@ -91,6 +91,6 @@ export const englishSayingsSpoken: Sayings<SaidMeaning> = {
     that last one was wrong, take it out / strike that last line
   `,
   nothing: `
-    did not get round to it / nobody has done it yet / we will do it after lunch / waiting for somebody to do it / it has to be done first / not before somebody has looked
+    the yard is at 12 degrees / out in the yard it was 30 / did not get round to it / nobody has done it yet / we will do it after lunch / waiting for somebody to do it / it has to be done first / not before somebody has looked
   `,
 };
