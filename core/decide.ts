@@ -32,17 +32,10 @@ import { type Deciders, type Decision, type Said, unclear } from './decision.ts'
 import { farFigures } from './far-figures.ts';
 import { EventBody, type NewEvent } from './history.ts';
 import { decideDisposed } from './part/disposed-decide.ts';
+import { decideFilm, decideWet } from './part/film-decide.ts';
 import { decideHold, decideSeeTo } from './part/hold-decide.ts';
 import { decideDoor, decideOut, decideTemp } from './part/load-decide.ts';
-import {
-  decideCure,
-  decideDry,
-  decideFilm,
-  decidePart,
-  decideRelease,
-  decideShipped,
-  decideTested,
-} from './part/part-decide.ts';
+import { decideCure, decideDry, decidePart, decideRelease, decideShipped, decideTested } from './part/part-decide.ts';
 import { decidePartSurface, decidePrep } from './part/surface-decide.ts';
 import { decideAir, decideReading } from './place/place-decide.ts';
 import { decideSnooze } from './reminders/snooze.ts';
@@ -69,7 +62,7 @@ const deciders: Deciders<Verb> = {
   door: decideDoor,
   out: decideOut,
   shipped: decideShipped,
-  wet: decideFilm,
+  wet: decideWet,
   film: decideFilm,
   adhesion: decideTested,
   rub: decideTested,

@@ -5,10 +5,21 @@ import type { Command, CommandOf, Verb } from './commands.ts';
 import { personIn } from './crew/crew.ts';
 import type { UnitSystem } from './crew/unit-system.ts';
 import type { PersonName } from './ids.ts';
+import { known } from './known.ts';
 import { isBetween, type Meant, type Measure, meantBy } from './misread-units.ts';
 import type { Sheet } from './products/sheet.ts';
 import { batchOf, type Shop } from './shop.ts';
-import { celsius, grams, litres, metresPerSecond, micrometres, minutes, percent, squareMetres } from './units.ts';
+import {
+  celsius,
+  grams,
+  litres,
+  type Micrometres,
+  metresPerSecond,
+  micrometres,
+  minutes,
+  percent,
+  squareMetres,
+} from './units.ts';
 import { type RangedSlot, timesTheSheets, usualRanges } from './usual-ranges.ts';
 
 export interface FarFigure {
@@ -40,15 +51,15 @@ export function farFigures(shop: Shop, command: Command, by: PersonName): readon
 function farFrom({ slot, measure, values, having, range: ofSheet }: Told, units: UnitSystem): readonly FarFigure[] {
   const { lowest, highest } = ofSheet ?? usualRanges[slot];
   const outside = values.filter((value) => !isBetween(value, { lowest, highest }));
-  const meant = meantBy(measure, values, { lowest, highest }, units);
   const isThin = ofSheet !== undefined && outside.every((value) => value < lowest);
-  if (outside.length === 0 || (isThin && !meant.some((each) => each.isUnit && isOfSheet(each, lowest, highest))))
-    return [];
+  const all = meantBy(measure, values, { lowest, highest }, units);
+  const meant = isThin ? all.filter((each) => isOfSheet(each, lowest, highest)) : all;
+  if (outside.length === 0 || (isThin && meant.length === 0)) return [];
   const acts = meant.map((each: Meant) => ({ values: each.values, command: having(each.values) }));
   return [{ slot, values, lowest, highest, bySheet: ofSheet !== undefined, meant: acts }];
 }
 
-/** Little film is a bare spot, unless another unit makes just the sheet's of it. */
+/** Little film is a bare spot, unless another unit or a decimal sign makes just the sheet's of it. */
 function isOfSheet({ values }: Meant, lowest: number, highest: number): boolean {
   const own = { lowest: lowest * timesTheSheets, highest: highest / timesTheSheets };
   return values.every((value) => isBetween(value, own));
@@ -120,13 +131,16 @@ const tellers: Tellers = {
       range: filmsOf(sheetOn(shop, said.part), 'wet'),
     },
   ],
-  film: (said, shop) => [
-    {
-      ...{ slot: 'dry-film', measure: 'film', values: said.dryFilmMicrometres },
-      having: (to) => ({ ...said, dryFilmMicrometres: to.map(micrometres) }),
-      range: filmsOf(sheetOn(shop, said.part), 'dry'),
-    },
-  ],
+  film: (said, shop) => {
+    const values = [
+      ...(said.dryFilmMicrometres ?? []),
+      ...(said.spots ?? []).flatMap(({ micrometres }) => micrometres),
+    ];
+    const range = dryFilmsOf(sheetOn(shop, said.part));
+    return values.length === 0
+      ? []
+      : [{ slot: 'dry-film', measure: 'film', values, range, having: (to) => filmHaving(said, to.map(micrometres)) }];
+  },
   open: (said) => one('can-mass', 'mass', said.grams, (to) => ({ ...said, grams: grams(to) })),
   received: (said) => one('can-mass', 'mass', said.grams, (to) => ({ ...said, grams: grams(to) })),
   door: (said) => one('door-time', 'duration', said.openMinutes, (to) => ({ ...said, openMinutes: minutes(to) })),
@@ -151,9 +165,29 @@ const tellers: Tellers = {
   },
 };
 
+/** The same readings of the same spots, each with another figure. */
+function filmHaving(said: CommandOf<'film'>, to: readonly Micrometres[]): CommandOf<'film'> {
+  let from = said.dryFilmMicrometres?.length ?? 0;
+  const spots = said.spots?.map((spot) => {
+    const micrometres = to.slice(from, from + spot.micrometres.length);
+    from += spot.micrometres.length;
+    return { ...spot, micrometres };
+  });
+  const readings = said.dryFilmMicrometres && to.slice(0, said.dryFilmMicrometres.length);
+  return { ...said, ...known({ dryFilmMicrometres: readings, spots }) };
+}
+
 function sheetOn(shop: Shop, name: string): Sheet | undefined {
   const part = shop.parts.get(name);
   return part && batchOf(shop, part)?.sheet;
+}
+
+/** By its range, or where the sheet gives none by the rule that judges it. */
+function dryFilmsOf(sheet: Sheet | undefined): Told['range'] {
+  const rule = sheet?.filmRule;
+  if (sheet?.film !== undefined || rule === undefined) return filmsOf(sheet, 'dry');
+  const least = rule.rule === 'iso-19840' ? rule.nominalMicrometres : rule.leastMicrometres;
+  return { lowest: least / timesTheSheets, highest: rule.mostMicrometres * timesTheSheets };
 }
 
 /** Of one coat; `undefined` where the sheet gives none. */

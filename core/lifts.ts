@@ -14,6 +14,8 @@ export function namesOf(objection: Objection): readonly LiftName[] {
       return ['cure'];
     case 'not-given':
       return objection.lacking.map(({ of }) => of);
+    case 'film-half':
+      return ['film'];
     case 'disposed':
       return [objection.is === 'scrapped' ? 'scrap' : 'return'];
     default:

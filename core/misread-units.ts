@@ -7,7 +7,9 @@ import {
   fahrenheitFromCelsius,
   gramsFromKilograms,
   metresPerSecondFromFeetPerMinute,
+  micrometres,
   micrometresFromMils,
+  milsFromMicrometres,
   squareMetresFromSquareFeet,
 } from './units.ts';
 
@@ -39,10 +41,16 @@ const thousandth: Way = (value) => value / 1_000;
 /** Whoever reads Fahrenheit left the sign out of that. */
 const tenthInFahrenheit: Way = (value) => celsiusFromFahrenheit(fahrenheitFromCelsius(celsius(value)) / 10);
 
+/** `0.1 mil` of a tenth of a millimetre: what is no round figure of mils was not typed in them. */
+const millimetresAsMils: Way = (value) => {
+  const typed = milsFromMicrometres(micrometres(value));
+  return Math.abs(typed - toHundredths(typed)) < 1e-9 ? typed * 1_000 : Number.NaN;
+};
+
 const otherUnit = {
   percent: [],
   'gas-share': [],
-  film: [(value) => value / micrometresFromMils(1), micrometresFromMils],
+  film: [(value) => value / micrometresFromMils(1), micrometresFromMils, millimetresAsMils],
   mass: [thousandth, gramsFromKilograms],
   duration: [(value) => value / 60],
   speed: [metresPerSecondFromFeetPerMinute],
@@ -54,7 +62,7 @@ const otherUnit = {
 const decimalSign = {
   percent: [],
   'gas-share': [tenthOfTooMuch],
-  film: [tenth, hundredth, thousandth],
+  film: [tenth, hundredth, thousandth, (value) => value * 10],
   mass: [tenth],
   duration: [tenth],
   speed: [tenth, hundredth],

@@ -54,6 +54,7 @@ const asksForMore: readonly Unclear['code'][] = [
   'parts-in',
   'new-place',
   'far-reading',
+  'film-asked',
 ];
 
 export function nextActs<Id extends string>(

@@ -17,6 +17,7 @@ import type { FailedReading } from './part/part-events.ts';
 import type {
   CureObjection,
   FilmObjection,
+  FilmUnclear,
   HoldObjection,
   LeftObjection,
   LoadUnclear,
@@ -95,6 +96,7 @@ export type Unclear =
   | MaterialUnclear
   | SessionUnclear
   | LoadUnclear
+  | FilmUnclear
   | CrewUnclear
   | SheetUnclear
   | UndoUnclear

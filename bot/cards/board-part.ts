@@ -7,7 +7,7 @@ import type { PartClockId, PartStatus } from '../../core/part/part-status.ts';
 import type { PartNow } from '../../core/status.ts';
 import { type BoardClockId, type BoardItem, clockOnBoard } from './board-item.ts';
 import type { Telling } from './card-context.ts';
-import { heldLines, partTaps } from './part-cards.ts';
+import { halfLines, heldLines, partTaps } from './part-cards.ts';
 import { partPhaseTold } from './part-phase.ts';
 import { mostUrgent, toneOf, type Urgency } from './urgency.ts';
 
@@ -22,7 +22,7 @@ export function partOnBoard(telling: Telling, status: PartNow): BoardItem {
     id: partStream(part.name),
     name: part.name,
     what: [metal === undefined ? '' : telling.words.names.metal(metal), serial].filter(Boolean).join(', '),
-    phase: held ?? partPhaseTold(telling, part),
+    phase: [held ?? partPhaseTold(telling, part), ...halfLines(telling, status)].join('. '),
     tone: toneOf(urgency),
     urgency,
     clocks,

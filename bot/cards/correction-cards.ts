@@ -4,7 +4,7 @@ import type { Batch } from '../../core/batch/batch.ts';
 import type { Recorded } from '../../core/execute.ts';
 import type { Amended, Entry } from '../../core/history.ts';
 import { nameIn, nounOf } from '../../core/ids.ts';
-import type { Part } from '../../core/part/part.ts';
+import { filmReading, type Part } from '../../core/part/part.ts';
 import { partStatus } from '../../core/part/part-status.ts';
 import { editionOfToday } from '../../core/rule-editions.ts';
 import { entriesIn, type Shop } from '../../core/shop.ts';
@@ -19,6 +19,7 @@ import { heldLines, partFacts, partTaps } from './part-cards.ts';
 import { leftBy } from './recorded-act.ts';
 import { ringLabel } from './ring-label.ts';
 import { settingShown } from './setting-shown.ts';
+import { spotsTold } from './spot-cards.ts';
 
 export function heardCard(telling: Telling, { envelopes }: Recorded): Card {
   const lines = envelopes.flatMap(({ body, by }) =>
@@ -104,7 +105,9 @@ export function amendedCard(
   const rung = alarmsOfReading(telling, is);
   const film = part && statusOf.part(telling, part);
   const pot = part === undefined && batch !== undefined ? statusOf.batch(telling, batch) : undefined;
+  const spots = part === undefined || is === undefined ? undefined : spotPutRight(telling, part, is);
   return makeCard(replies.amended, 'plain', {
+    fields: spots?.fields ?? [],
     facts: [
       ...(film === undefined ? [] : partFacts(telling, film)),
       ...(pot === undefined ? [] : [...ratioFacts(telling, pot.batch), ...batchFacts(telling, pot)]),
@@ -114,15 +117,23 @@ export function amendedCard(
       ...[replies.was(change.was), replies.is(change.is)],
       ...(rung.length === 0 ? [] : [telling.words.session.monitor.alarmStays]),
       ...(why === '' ? [] : [replies.why(why)]),
+      ...(spots?.lines ?? []),
     ],
     actions: [
       ...alarmOverTaps(telling, rung),
+      ...(spots?.actions ?? []),
       ...(film !== undefined ? partTaps(telling, film) : pot !== undefined ? batchTaps(telling, pot) : []),
     ],
   });
 }
 
 /** As it is filed: names as the crew writes them. */
+/** What the spot comes to as it is now, and what its set still asks. */
+function spotPutRight(telling: Telling, part: Part, { fact, happenedAt }: Entry) {
+  const told = fact.type === 'FilmRead' ? filmReading(fact, happenedAt).told : undefined;
+  return told && spotsTold(telling, part, [told]);
+}
+
 export function settledCard(telling: Telling, outcome: Recorded): Card {
   const { replies, settings } = telling.words;
   const lines = leftBy(outcome, 'SettingChanged').map(({ setting }) =>

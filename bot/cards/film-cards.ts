@@ -2,12 +2,15 @@
 // stands against a part when it is released.
 
 import type { CommandOf } from '../../core/commands.ts';
+import type { Entry } from '../../core/history.ts';
 import { partStream } from '../../core/ids.ts';
 import { answeredIn, isReading } from '../../core/part/answered.ts';
 import { dryToCome } from '../../core/part/dry-to-come.ts';
 import { failedReadings, kindOf } from '../../core/part/failed-readings.ts';
 import { type FilmFinding, judgeFilm } from '../../core/part/film-acceptance.ts';
-import type { Part } from '../../core/part/part.ts';
+import { setsJudged } from '../../core/part/film-set-failed.ts';
+import { filmSets, spotsIn } from '../../core/part/film-sets.ts';
+import { filmReading, type Part, type SpotTold } from '../../core/part/part.ts';
 import { deviationsIn } from '../../core/records/deviations.ts';
 import { batchOf } from '../../core/shop.ts';
 import { statusOf } from '../../core/status.ts';
@@ -17,18 +20,44 @@ import type { Telling } from './card-context.ts';
 import { deviationSaid } from './deviation-lines.ts';
 import { factsOf } from './facts.ts';
 import { heldLines, partTaps, stillAskedLines } from './part-cards.ts';
+import { type SpotsTold, spotsTold } from './spot-cards.ts';
 
 export function filmCard(telling: Telling, part: Part): Card {
   const { replies, parts } = telling.words;
-  const film = part.films.at(-1);
+  const latest = latestRead(part);
+  const film = latest?.fact.type === 'FilmRead' ? filmReading(latest.fact, latest.happenedAt) : undefined;
   if (film === undefined) return makeCard(replies.partNoted(part.name), 'plain');
   const title = replies.filmRead(part.name, film.state);
   const facts = filmFacts(telling, film.micrometres);
+  const spots = film.told === undefined ? undefined : spotsTold(telling, part, spotsOfLine(part));
+  if (spots !== undefined) return spotsCard(telling, part, spots);
   if (film.state === 'wet') return readingCard(telling, part, title, wetLines(telling, part, film.micrometres), facts);
   const finding = findingOf(telling, part, film.micrometres);
   // A film outside its rule is told as the deviation that it is.
   const lines = finding.is === 'outside' ? [] : [parts.film(finding, telling.figures)];
   return readingCard(telling, part, title, lines, facts);
+}
+
+/** As it was told, whenever it was read. */
+const latestRead = ({ entries }: Part): Entry | undefined =>
+  entries.filter(({ fact }) => fact.type === 'FilmRead').toSorted((a, b) => b.seq - a.seq)[0];
+
+/** Those that one line told. */
+function spotsOfLine(part: Part): readonly SpotTold[] {
+  const request = latestRead(part)?.request;
+  return part.entries.flatMap(({ fact, happenedAt, request: of }) => {
+    const told = fact.type === 'FilmRead' && of === request ? filmReading(fact, happenedAt).told : undefined;
+    return told === undefined || fact.type !== 'FilmRead'
+      ? []
+      : spotsIn(told, fact.micrometres).map(({ spot }) => ({ ...told, spot }));
+  });
+}
+
+/** What comes next of its set ahead of what comes next of the part. */
+function spotsCard(telling: Telling, part: Part, { title, lines, actions, fields }: SpotsTold): Card {
+  const card = readingCard(telling, part, title, lines);
+  const others = card.actions.filter(({ id }) => id !== 'film' || actions.every((each) => each.id !== 'spot'));
+  return { ...card, fields, actions: [...actions, ...others] };
 }
 
 /** What it means dry, where the sheet of the coat that it lies in lets it be known. */
@@ -71,7 +100,10 @@ function verdictOf(part: Part, telling: Telling) {
   );
   if (failed?.objection.code === 'film-outside') return failed.objection.finding;
   const dry = part.films.findLast(({ state }) => state === 'dry');
-  return dry === undefined ? undefined : findingOf(telling, part, dry.micrometres);
+  if (dry?.told === undefined) return dry === undefined ? undefined : findingOf(telling, part, dry.micrometres);
+  return (
+    setsJudged(part, batchOf(telling.shop, part)?.sheet).at(-1)?.finding ?? findingOf(telling, part, dry.micrometres)
+  );
 }
 
 export function testedCard(telling: Telling, part: Part, command: CommandOf<'adhesion' | 'rub'>): Card {
@@ -115,8 +147,13 @@ function againLines({ shop, words }: Telling, part: Part): readonly string[] {
   const last = part.entries.findLast(({ fact }) => isReading(fact));
   if (part.verdict?.is !== 'held' || last === undefined || !isReading(last.fact)) return [];
   const kind = kindOf(last.fact);
+  const set = last.fact.type === 'FilmRead' ? last.fact.set : undefined;
+  // The others of the set that failed are not in its place.
+  if (set !== undefined && part.verdict.failed.some((each) => each.of === 'film' && each.set === set)) return [];
   const isFailed = failedReadings(shop, part).some(({ entry }) => entry.seq === last.seq);
   if (isFailed || !part.verdict.failed.some(({ of }) => of === kind)) return [];
   const { held } = words.parts;
-  return ['retest' in last.fact && last.fact.retest !== undefined ? held.retestStands : held.retestAsks];
+  const why = 'retest' in last.fact ? last.fact.retest : undefined;
+  const ofSet = filmSets(part).find(({ number }) => number === set)?.retest;
+  return [(why ?? ofSet) !== undefined ? held.retestStands : held.retestAsks];
 }

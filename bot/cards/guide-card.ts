@@ -7,8 +7,9 @@ import { isFailed } from '../../core/failed.ts';
 import { firstShiftStep } from '../../core/guide/first-shift.ts';
 import type { Doing, Guidance, Lasts } from '../../core/guide/guidance.ts';
 import { guideAfter, guideFor } from '../../core/guide/guide.ts';
-import { nameIn, nounOf, numberIn, type PersonName, type StreamId } from '../../core/ids.ts';
+import { nameIn, nounOf, numberIn, type PartName, type PersonName, type StreamId } from '../../core/ids.ts';
 import { sheetFor } from '../../core/shop.ts';
+import { statusOf } from '../../core/status.ts';
 import { minutes, minutesBetween } from '../../core/units.ts';
 import { firstUpper } from '../language/first-upper.ts';
 import { mixTaps } from './board.ts';
@@ -49,13 +50,22 @@ export function guideCard(telling: Telling, name: PersonName): Card {
 export function withLead(telling: Telling, card: Card, name: PersonName, streams: readonly StreamId[]): Card {
   if (card.alarm === true || streams.every((stream) => nounOf(stream) === 'crew')) return card;
   const guidance = guideAfter(telling, name, streams);
-  if (guidance === undefined) return card;
+  if (guidance === undefined || asksItself(card, guidance)) return card;
   const { guide } = telling.words;
   const leads =
     guidance.doing.is === 'wait'
       ? guide.never(guidance.never, telling.figures)
       : guide.leads(stepOf(telling, isOfCard(telling, card, guidance) ? { doing: guidance.doing } : guidance));
   return { ...card, leads };
+}
+
+/** The next spot of a film is asked for by the card of the one before. */
+const asksItself = ({ fields }: Card, { doing }: Guidance): boolean =>
+  doing.is === 'act' && doing.act.id === 'film' && fields.some(({ id }) => id === 'dry-films');
+
+function halfOf(telling: Telling, name: PartName) {
+  const part = telling.shop.parts.get(name);
+  return part && statusOf.part(telling, part).half;
 }
 
 /** Its title has its name already. */
@@ -69,7 +79,8 @@ export function stepOf(telling: Telling, { of, doing }: Pick<Guidance, 'of' | 'd
   return of === undefined ? step : guide.of(nameOf(telling, of), step);
 }
 
-function doingOf({ words, figures }: Telling, doing: Doing): string {
+function doingOf(telling: Telling, doing: Doing): string {
+  const { words, figures } = telling;
   const { firstShift, guide, names, material, records } = words;
   switch (doing.is) {
     case 'wait':
@@ -94,6 +105,8 @@ function doingOf({ words, figures }: Telling, doing: Doing): string {
       return guide.useUp;
     case 'act': {
       const { command, id } = doing.act;
+      const half = command.verb === 'film' ? halfOf(telling, command.part) : undefined;
+      if (half?.next !== undefined) return words.parts.spots.measure(half.next.spot, half.told, half.terms.spots);
       return id === 'coat-part' && command.verb === 'coat'
         ? `${guide.steps[id]} ${command.parts.join(', ')}, ${names.method(command.method)}`
         : guide.steps[id];

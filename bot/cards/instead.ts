@@ -102,6 +102,8 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
       return ofPart(telling, command, ['out']);
     case 'cure-not-given':
       return ofPart(telling, command, ['temp']);
+    case 'film-half':
+      return ofPart(telling, command, ['film']);
     case 'not-given':
       return objection.lacking.flatMap((each) => givenBy(telling, command, each));
     default:

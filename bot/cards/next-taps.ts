@@ -40,6 +40,10 @@ function lineOfNext(telling: Telling, { id, of, command, stance }: NextAct<NextA
   return asking === undefined ? lineOf(telling, { command, stance }) : asking(of, command);
 }
 
+/** The next of a set that is told spot by spot. */
+const spotOf = (command: Command): string =>
+  command.verb === 'film' && command.spots?.[0]?.spot !== undefined ? ` spot ${command.spots[0].spot}` : '';
+
 /** Nothing is asked first. */
 const whole = undefined;
 
@@ -56,7 +60,7 @@ const asks: Readonly<Record<NextActId, ((of: string, command: Command) => string
   wet: (of) => `wet ${of} {wet-films}um`,
   temp: (of) => `temp ${of} {part-temperature}C`,
   door: (of) => `door ${of} {minutes}m`,
-  film: (of) => `film ${of} {dry-films}um`,
+  film: (of, command) => `film ${of}${spotOf(command)} {dry-films}um`,
   hold: (of) => `hold ${of} {why}`,
   lift: (of) => `release ${of} permit hold {why}`,
   rework: (of) => `rework ${of} {why}`,

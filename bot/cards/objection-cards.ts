@@ -23,6 +23,7 @@ import { placeTaps } from './new-place-taps.ts';
 import { partsInCard } from './parts-in-card.ts';
 import { humidityLines } from './place-cards.ts';
 import { sheetTaps, withSheet } from './sheet-taps.ts';
+import { filmAskedCard, spotToldTaps } from './spot-cards.ts';
 import { loadsMeant } from './which-load.ts';
 
 /** Where a wet film meets an oven, both dangers are named. */
@@ -122,6 +123,7 @@ export function unclearCard(
   unread: readonly FaultyLine[] = [],
 ): Card {
   const { replies } = telling.words;
+  if (unclear.code === 'film-asked') return filmAskedCard(telling, request, unclear);
   if (unclear.code === 'parts-in') return partsInCard(telling, unclear, unread, lineSaid(telling, request));
   const isClear = ['may-not-settle', 'may-not-permit', 'may-not-judge', 'not-own-entry'].includes(unclear.code);
   return makeCard(isClear ? replies.notYours : replies.notClear, 'warn', {
@@ -160,6 +162,8 @@ function meantTaps(telling: Telling, request: Request, unclear: Unclear): readon
       return loadsMeant(command, unclear.loads).map((said, i) =>
         meant(`load-${i + 1}`, telling.figures.list(said.parts), said),
       );
+    case 'spot-told':
+      return spotToldTaps(telling, request, unclear);
     case 'far-reading':
       return farTaps(telling, request, unclear, line);
     case 'wet-bulb-cannot-be': {

@@ -39,6 +39,10 @@ export function heldLines(telling: Telling, { heldBy, part }: Pick<PartStatus, '
   );
 }
 
+/** How far its dry film is told, where that is half. */
+export const halfLines = ({ words }: Telling, { half }: Pick<PartStatus, 'half'>): readonly string[] =>
+  half === undefined ? [] : [words.parts.spots.told(half.told, half.terms.spots)];
+
 /** In one line of a list, with whose hold it is. */
 export const heldLine = (telling: Telling, part: Part): string =>
   telling.words.asked.titled(part.name, heldLines(telling, statusOf.part(telling, part)).join('. '));
@@ -61,8 +65,8 @@ export function stillAskedLines(
 }
 
 /** One of a list of what runs. */
-export const partLine = (telling: Telling, { part, heldBy }: PartStatus): string =>
-  `${part.name}: ${[partPhaseTold(telling, part), ...heldLines(telling, { heldBy, part })].join('. ')}`;
+export const partLine = (telling: Telling, { part, heldBy, half }: PartStatus): string =>
+  `${part.name}: ${[partPhaseTold(telling, part), ...halfLines(telling, { half }), ...heldLines(telling, { heldBy, part })].join('. ')}`;
 
 export function partCard(
   telling: Telling,
@@ -74,7 +78,7 @@ export function partCard(
   const held = [...heldLines(telling, status), ...stillAskedLines(telling, status)];
   return makeCard(title, held.length > 0 ? 'warn' : tone, {
     facts: partFacts(telling, status),
-    lines: [...held, ...lines],
+    lines: [...held, ...halfLines(telling, status), ...lines],
     actions: partTaps(telling, status),
   });
 }

@@ -38,7 +38,7 @@ import {
   squareFeetFromSquareMetres,
   usGallonsFromLitres,
 } from '../../core/units.ts';
-import { listFormat, type NumberFormat, numberFormat, signed, toDigits } from './number-formats.ts';
+import { dotted, listFormat, type NumberFormat, numberFormat, signed, toDigits } from './number-formats.ts';
 import { ounceDigitsOf, poundsAndOunces } from './pounds.ts';
 import type { Profile } from './tongues/profile.ts';
 
@@ -78,6 +78,8 @@ export interface Figures {
   /** With its sign, for a deviation. */
   readonly signedPercent: (value: number) => string;
   readonly film: (film: Micrometres) => string;
+  /** Readings of a gauge, the unit behind the last. */
+  readonly films: (films: readonly Micrometres[]) => string;
   /** Salts on steel. */
   readonly salts: (density: MilligramsPerSquareMetre) => string;
   readonly saltsPerSquareCentimetre: (density: MilligramsPerSquareMetre) => string;
@@ -212,6 +214,8 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     percent: (value, digits = 0) => `${number(value > 0 && value < 1 ? Math.max(digits, 1) : digits).format(value)} %`,
     signedPercent: (value) => `${signed(locale).format(value)} %`,
     film: (film) => (us ? inMils(number(2).format(milsFromMicrometres(film)), mil) : `${number(1).format(film)} µm`),
+    films: (films) =>
+      us ? inMils(dotted(films.map(milsFromMicrometres), number(2)), mil) : `${dotted(films, number(1))} µm`,
     salts: (density) => `${number(1).format(density)} mg/m²`,
     saltsPerSquareCentimetre: (density) => `${number(2).format(microgramsPerSquareCentimetre(density))} µg/cm²`,
     conductivity: (conductivity) => `${number(1).format(conductivity)} µS/cm`,

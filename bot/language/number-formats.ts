@@ -39,3 +39,7 @@ function kept<Keys extends readonly unknown[], Format>(make: (...keys: Keys) => 
     return known;
   };
 }
+
+/** Side by side: a decimal comma would run into one between them. */
+export const dotted = (values: readonly number[], { format }: NumberFormat): string =>
+  values.map((value) => format(value)).join(' · ');

@@ -2,11 +2,12 @@
 // the time, the zone and what the shop has come in with the line.
 
 import { isVerb, verbRows } from '../../core/commands.ts';
-import { alarmNamed } from '../../core/session/session-commands.ts';
 import { nothingHereFor, whichActOf } from './acts-meant.ts';
 import { criedWords } from './cry.ts';
 import { isWarned } from './cry-warned.ts';
 import { understood } from './further-readings.ts';
+import { isOfGauge } from './gauge/gauge-pasted.ts';
+import { gaugeRead, gaugeTaken, withoutSpotNumbers } from './gauge/gauge-read.ts';
 import { linesApart } from './lines-apart.ts';
 import { neededIn, offersAlarm } from './misread-line.ts';
 import { onceALine } from './once-a-line.ts';
@@ -18,14 +19,25 @@ import { ofWhichPot } from './said-of-last/pot-not-named.ts';
 import { actOfNothingHere } from './sayings/act-of-nothing-here.ts';
 import { isPhrased, onlyAsksOrDenies } from './slots-heard/slots-heard.ts';
 import { cameTo, misreadAs, readMade, readSingle } from './strict-line.ts';
+import { isTaken } from './taken.ts';
 import type { Strictly, StrictReading, Unread } from './understood.ts';
 import { ofPartInTwo } from './word-and-number.ts';
 
 export function readLine(text: string, context: LineContext): Reading {
   const parts = partsIn(text, context);
   if (parts !== undefined) return parts;
+  const pasted = gaugeRead(text, context);
+  if (pasted !== undefined) return pasted;
   const came = cameTo(text, context);
-  if (came.kind === 'unread') return readFurther(came, context) ?? withoutHarm(misreadAs(came, context), context);
+  if (came.kind === 'unread' && came.read.verb?.row.name === 'film' && isOfGauge(text)) {
+    return gaugeTaken([came.read.line], text, context) ?? misreadAs(came, context);
+  }
+  if (came.kind === 'unread') {
+    const further = readFurther(came, context);
+    return further === undefined
+      ? withoutHarm(misreadAs(came, context), context)
+      : withoutSpotNumbers(further, came, text, context);
+  }
   if (came.kind !== 'command') return came;
   const reads = (line: string): StrictReading => readMade(line, context);
   return (
@@ -160,8 +172,3 @@ const holdsDay = (verb: Misread['verb']): boolean =>
   verb !== undefined && isVerb(verb) && Object.values(verbRows[verb].fields).some(({ told }) => told === 'day');
 
 type Misreading = Extract<Reading, { kind: 'misread' }>;
-
-/** Nothing that calls people is ever made of other words. */
-function isTaken(read: StrictReading): read is Extract<Reading, { kind: 'command' | 'question' }> {
-  return read.kind === 'question' || (read.kind === 'command' && alarmNamed(read.command.verb) === undefined);
-}

@@ -17,6 +17,7 @@ export function writeTarget(of: AmendTarget): readonly string[] {
     of.can === undefined ? '' : String(of.can),
     of.session === undefined ? '' : String(of.session),
     of.verb,
+    of.spot === undefined ? '' : `spot ${of.spot}`,
     of.place === undefined ? '' : `in ${of.place}`,
   ];
 }

@@ -9,6 +9,7 @@ import { writeRingKey } from './ring-key.ts';
 import { isoLocal } from './times/wall-clock.ts';
 import { writeParts } from './write-names.ts';
 import { writeAir, writeAmount, writeFilms, written } from './write-quantities.ts';
+import { writeSpots } from './write-spots.ts';
 
 /** The crew whose reader takes the line back. */
 export interface WrittenFor {
@@ -75,7 +76,7 @@ function piecesOf(
     case 'own-words':
       return [JSON.stringify(value)];
     case 'own-way':
-      return [];
+      return 'spots' in command ? writeSpots(command.spots ?? []) : [];
     default: {
       const never: never = told;
       return never;

@@ -3,6 +3,7 @@
 
 import { gramsFromKilograms } from '../../core/units.ts';
 import type { AirSaid, Amount } from '../../core/verbs/said.ts';
+import { numberedEvery } from './gauge/column-numbers.ts';
 
 const couldBeThousands = /^-?[1-9]\d{0,2}\.\d{3}$/;
 
@@ -29,6 +30,8 @@ export function writeAir(air: AirSaid | undefined): readonly string[] {
   ];
 }
 
+/** The last unit covers all; where some could be taken for numbers of spots, each has its own. */
 export function writeFilms(films: readonly number[]): string {
-  return films.map((film, i) => written(film, i === films.length - 1 ? 'um' : '')).join(' ');
+  const mayNumber = numberedEvery(films) !== undefined;
+  return films.map((film, i) => written(film, mayNumber || i === films.length - 1 ? 'um' : '')).join(' ');
 }

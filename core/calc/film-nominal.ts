@@ -1,7 +1,7 @@
 // Dry film by ISO 19840 on rough steel: single readings, corrected for the profile, against a nominal film. For 40
 // micrometres and more; a thinner film needs the job's own rule.
 
-import { type Micrometres, micrometres, type SquareMetres } from '../units.ts';
+import { type Fraction, fraction, type Micrometres, micrometres, type SquareMetres } from '../units.ts';
 import { eightyPerCent, isAbove, isBelow, meanOf, refuseReadings, shareOf } from './film-readings.ts';
 import { outOfRange, type Refusal, type Result } from './refusal.ts';
 
@@ -20,9 +20,12 @@ const profileCorrections: Readonly<Record<Profile, number>> = {
   'not-known': 25,
 };
 
+/** What comes off each reading. */
+export const profileOff = (profile: Profile): Micrometres => micrometres(profileCorrections[profile]);
+
 /** The reading less the profile. */
 export function correctedReading(reading: Micrometres, profile: Profile): Result<Micrometres> {
-  return refuseReadings([reading]) ?? micrometres(reading - profileCorrections[profile]);
+  return refuseReadings([reading]) ?? micrometres(reading - profileOff(profile));
 }
 
 /** ISO 19840, from memory: readings for an inspection area up to so many square metres. */
@@ -41,6 +44,13 @@ export function readingsNeeded(area: SquareMetres): Result<number> {
   const row = readingsUpTo.find((candidate) => area <= candidate.squareMetres);
   return row === undefined ? 30 + 10 * Math.ceil((area - 100) / 100) : row.readings;
 }
+
+/** ISO 19840, from memory: so many of them may be read again. */
+export const mostReadAgain: Fraction = fraction(0.2);
+
+/** What no single reading may be below. */
+export const nominalFloor = ({ nominalMicrometres }: Pick<NominalRule, 'nominalMicrometres'>): Micrometres =>
+  shareOf(nominalMicrometres, eightyPerCent);
 
 export interface NominalRule {
   readonly nominalMicrometres: Micrometres;

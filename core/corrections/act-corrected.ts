@@ -23,6 +23,7 @@ import { findSession } from '../session/session-decide.ts';
 import { entriesIn, livePartNames, type Shop } from '../shop.ts';
 import { actsOn, amendableVerbs } from '../verbs/amends.ts';
 import type { AmendableVerb, Amendment, AmendTarget } from '../verbs/correction-verbs.ts';
+import { isOfSpot } from './spot-corrected.ts';
 
 /** Whether a fact is what a verb left behind, and one that this change could put right. */
 function leaves(verb: AmendableVerb, fact: Fact, { partAGrams, partBGrams }: Amendment): boolean {
@@ -66,7 +67,8 @@ export function actMeant(shop: Shop, of: AmendTarget, change: Amendment): ActMea
   const stream = streamOf(shop, of);
   if (isFailed(stream)) return stream;
   const candidates = entriesIn(shop).filter(
-    (candidate) => candidate.stream === stream && leaves(of.verb, candidate.fact, change),
+    (candidate) =>
+      candidate.stream === stream && leaves(of.verb, candidate.fact, change) && isOfSpot(candidate.fact, of),
   );
   const ofThatMinute = targetAt(candidates, change);
   const entry = ofThatMinute ?? candidates.at(-1);

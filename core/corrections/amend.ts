@@ -16,6 +16,7 @@ import { type Shop, sheetFor } from '../shop.ts';
 import { actMeant } from './act-corrected.ts';
 import { type Corrected, correctedFact, following } from './corrected-fact.ts';
 import { coatThere, movedCoat } from './moved-coat.ts';
+import { amongOthers, besidesOfSpot } from './spot-corrected.ts';
 
 export function decideAmend(shop: Shop, said: Said<CommandOf<'amend'>>): Decision {
   const { of, change } = said.command;
@@ -30,13 +31,19 @@ export function decideAmend(shop: Shop, said: Said<CommandOf<'amend'>>): Decisio
   const appliedBy = change.appliedBy && named.asFiled(change.appliedBy);
   const sheet = change.ofSheet === undefined ? undefined : sheetInstead(shop, said, entry);
   if (isFailed(sheet)) return unclear(sheet.failed);
-  const fact = correctedFact(of.verb, entry.fact, { ...change, ...known({ appliedBy }) }, sheet);
+  const fact = correctedFact(
+    of.verb,
+    entry.fact,
+    { ...amongOthers(entry.fact, of, change), ...known({ appliedBy }) },
+    sheet,
+  );
   const happenedAt = (meant.isOfThatMinute ? undefined : change.at) ?? entry.happenedAt;
   if (happenedAt === entry.happenedAt && JSON.stringify(fact) === JSON.stringify(entry.fact)) {
     return unclear({ code: 'nothing-changed' });
   }
   const corrected = { entry, fact, happenedAt };
-  const against = notTheirs(shop, said, corrected);
+  const besides = besidesOfSpot(shop, entry, of).map((other) => ({ ...corrected, entry: other }));
+  const against = [corrected, ...besides].map((each) => notTheirs(shop, said, each)).find((each) => each !== undefined);
   return against === undefined ? putRight(shop, said, corrected) : unclear(against);
 }
 
@@ -82,6 +89,7 @@ function putRight(shop: Shop, said: Said<CommandOf<'amend'>>, corrected: Correct
     ...[corrected, ...following(shop, entry, corrected)].map(({ entry, fact, happenedAt }) =>
       amending(entry, { kind: 'corrected', fact, happenedAt }),
     ),
+    ...besidesOfSpot(shop, entry, said.command.of).map((other) => amending(other, { kind: 'undone' })),
   );
 }
 

@@ -6,10 +6,10 @@ import { mayNotSettle, roleMissing } from '../crew/who-may.ts';
 import { accepted, type Decision, type Said, unclear } from '../decision.ts';
 import type { FactOf, NewEvent } from '../history.ts';
 import { known } from '../known.ts';
-import type { Shop } from '../shop.ts';
+import { batchOf, type Shop } from '../shop.ts';
 import { unlifted } from './failed-readings.ts';
 import { onParts } from './part-decide.ts';
-import { askedForRelease } from './release-asked.ts';
+import { askedForRelease, halfTold } from './release-asked.ts';
 import { dispositionRules } from './release-rules.ts';
 
 type Disposing = CommandOf<'rework' | 'concession' | 'scrap' | 'return'>;
@@ -24,6 +24,7 @@ export function decideDisposed(shop: Shop, said: Said<Disposing>): Decision {
     unlifted: unlifted(shop, part),
     by: said.by,
     asked: askedForRelease(shop, part, given.at),
+    half: halfTold(part, batchOf(shop, part)?.sheet),
     disposed,
   }));
   if (decision.kind !== 'accepted' || command.verb !== 'concession') return decision;

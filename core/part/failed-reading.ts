@@ -6,7 +6,7 @@ import type { FailedReading } from './part-events.ts';
 export function readingKey(reading: FailedReading): string {
   switch (reading.of) {
     case 'film':
-      return `film ${reading.micrometres.join(' ')}`;
+      return `${filmKey(reading)}${reading.meanMicrometres === undefined ? '' : ` ${reading.meanMicrometres}`}`;
     case 'adhesion':
       return `adhesion ${reading.rating} ${reading.coupon === true}`;
     case 'heat':
@@ -14,4 +14,9 @@ export function readingKey(reading: FailedReading): string {
     case 'rub':
       return `rub ${reading.doubleRubs} ${reading.coupon === true}`;
   }
+}
+
+/** A film's, whatever mean it came to with others. */
+export function filmKey({ micrometres, set, spot }: Extract<FailedReading, { of: 'film' }>): string {
+  return `film ${micrometres.join(' ')}${set === undefined ? '' : ` ${set}.${spot}`}`;
 }

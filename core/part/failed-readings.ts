@@ -14,7 +14,8 @@ import { celsius as celsiusOf, type EpochMs } from '../units.ts';
 import { answeredIn, isReading, type Reading } from './answered.ts';
 import { readingKey } from './failed-reading.ts';
 import { judgeFilm } from './film-acceptance.ts';
-import { foldPart, type Part } from './part.ts';
+import { failedOfSet } from './film-set-failed.ts';
+import { type FilmReading, foldPart, type Part } from './part.ts';
 import type { FailedReading } from './part-events.ts';
 import type { ReadingObjection } from './part-objections.ts';
 
@@ -23,16 +24,26 @@ export interface Failed {
   readonly objection: ReadingObjection;
 }
 
-/** `asked`: by the job. `sheet`: of the coat that was read. `undefined` where it passes, and where no rule says. */
-export function failedBy(
-  fact: Reading,
-  part: Part,
-  sheet: Sheet | undefined,
-  asked: ReleaseLimits | undefined,
-): Failed | undefined {
+/** What was read is judged by. */
+export interface ReadingCase {
+  readonly part: Part;
+  /** Of the coat that was read. */
+  readonly sheet: Sheet | undefined;
+  /** By the job. */
+  readonly asked: ReleaseLimits | undefined;
+  /** Read before it. */
+  readonly films: readonly FilmReading[];
+}
+
+/** `undefined` where it passes, and where no rule says. */
+export function failedBy(fact: Reading, { part, sheet, asked, films }: ReadingCase): Failed | undefined {
   switch (fact.type) {
     case 'FilmRead': {
       if (fact.state === 'wet') return undefined;
+      if (fact.set !== undefined) {
+        const ofSet = failedOfSet(fact, films, part, sheet);
+        return ofSet && { reading: ofSet.reading, objection: { code: 'film-outside', finding: ofSet.finding } };
+      }
       const { micrometres } = fact;
       const finding = judgeFilm(micrometres, sheet?.filmRule, part.details.areaSquareMetres);
       if (finding.is !== 'outside') return undefined;
@@ -87,8 +98,9 @@ export function failedReadings(shop: Shop, part: Part): readonly (Failed & { rea
     // Before edition 5 no temperature held anything.
     const isOfOld = fact.type === 'PartTemperatureRead' && !holdsIn({ since: 5 }, edition);
     if (!isReading(fact) || isOfOld) return [];
-    const sheet = batchOf(shop, foldPart(part.name, part.entries.slice(0, i)))?.sheet;
-    const failed = failedBy(fact, part, sheet, askedOf(shop, part, entry));
+    const found = foldPart(part.name, part.entries.slice(0, i));
+    const sheet = batchOf(shop, found)?.sheet;
+    const failed = failedBy(fact, { part, sheet, asked: askedOf(shop, part, entry), films: found.films });
     return failed === undefined ? [] : [{ ...failed, entry }];
   });
 }

@@ -13,6 +13,8 @@ export interface Beyond {
   readonly what: string;
   readonly measured: Micrometres;
   readonly limit: Micrometres;
+  /** Of a set that is told spot by spot. */
+  readonly spot?: number | undefined;
 }
 
 /** The standard by its name, or the sheet's own by its figures. */
@@ -29,9 +31,25 @@ export type FilmFinding =
   | { readonly is: 'outside'; readonly rule: FilmRuleNamed; readonly findings: readonly Beyond[] }
   | { readonly is: 'cannot-tell'; readonly rule: FilmRuleNamed }
   | { readonly is: 'too-few'; readonly rule: FilmRuleNamed; readonly given: number; readonly needed: number }
+  /** Of a set that is told spot by spot: it stays open until all are told. */
+  | { readonly is: 'half'; readonly rule: FilmRuleNamed; readonly told: number; readonly needed: number }
   | { readonly is: 'area-unknown'; readonly rule: FilmRuleNamed }
   | { readonly is: 'does-not-apply'; readonly rule: FilmRuleNamed };
 
+export function ruleNamed(rule: FilmRule): FilmRuleNamed {
+  switch (rule.rule) {
+    case 'own': {
+      const { leastMicrometres: least, mostMicrometres: most, leastReadings: readings } = rule;
+      return { by: 'own', least, most, readings };
+    }
+    case 'iso-19840':
+      return { by: 'iso-19840' };
+    case 'pa-2':
+      return { by: 'pa-2', level: rule.level };
+  }
+}
+
+/** Of readings in one line, none of which says its spot. */
 export function judgeFilm(
   readings: readonly Micrometres[],
   rule: FilmRule | undefined,
@@ -49,12 +67,7 @@ export function judgeFilm(
 }
 
 function byOwnRule(readings: readonly Micrometres[], own: Extract<FilmRule, { rule: 'own' }>): FilmFinding {
-  const rule: FilmRuleNamed = {
-    by: 'own',
-    least: own.leastMicrometres,
-    most: own.mostMicrometres,
-    readings: own.leastReadings,
-  };
+  const rule = ruleNamed(own);
   const verdict = judgeByJobRule(readings, own, own.gauge);
   if (isFailed(verdict)) return { is: 'does-not-apply', rule };
   switch (verdict.verdict) {
@@ -82,10 +95,11 @@ function byOwnRule(readings: readonly Micrometres[], own: Extract<FilmRule, { ru
 
 function byNominal(
   readings: readonly Micrometres[],
-  { nominalMicrometres, mostMicrometres, profile }: Extract<FilmRule, { rule: 'iso-19840' }>,
+  nominal: Extract<FilmRule, { rule: 'iso-19840' }>,
   area: SquareMetres | undefined,
 ): FilmFinding {
-  const rule: FilmRuleNamed = { by: 'iso-19840' };
+  const { nominalMicrometres, mostMicrometres, profile } = nominal;
+  const rule = ruleNamed(nominal);
   if (nominalMicrometres < thinnestNominal) return { is: 'does-not-apply', rule };
   if (area === undefined) return { is: 'area-unknown', rule };
   const needed = readingsNeeded(area);
@@ -110,7 +124,7 @@ function byNominal(
 
 /** Readings in the order in which they were taken: three to a spot, five spots to an area. */
 function bySpots(readings: readonly Micrometres[], pa2: Extract<FilmRule, { rule: 'pa-2' }>): FilmFinding {
-  const rule: FilmRuleNamed = { by: 'pa-2', level: pa2.level };
+  const rule = ruleNamed(pa2);
   const needed = spotsOfArea * leastReadingsOfSpot;
   if (readings.length < needed) return { is: 'too-few', rule, given: readings.length, needed };
   const spots: Micrometres[] = [];

@@ -21,7 +21,7 @@ import { askedAsNew } from './new-part.ts';
 import { foldPart, type Part } from './part.ts';
 import { heatNotKnown } from './part-heat.ts';
 import { type CureCase, cureRules, dryRules, type PartCase } from './part-rules.ts';
-import { askedForRelease } from './release-asked.ts';
+import { askedForRelease, halfTold } from './release-asked.ts';
 import { leftRules, releaseRules } from './release-rules.ts';
 
 /**
@@ -79,6 +79,7 @@ export function decideRelease(shop: Shop, said: Said<CommandOf<'release'>>): Dec
     unlifted: unlifted(shop, part),
     by: said.by,
     asked: askedForRelease(shop, part, given.at),
+    half: halfTold(part, batchOf(shop, part)?.sheet),
   }));
 }
 
@@ -86,20 +87,6 @@ export function decideRelease(shop: Shop, said: Said<CommandOf<'release'>>): Dec
 export function decideShipped(shop: Shop, said: Said<CommandOf<'shipped'>>): Decision {
   const gone = { ...said, stance: { is: 'happened' as const } };
   return onParts(shop, gone, said.command.parts, leftRules, { type: 'PartLeft' });
-}
-
-export function decideFilm(shop: Shop, said: Said<CommandOf<'wet' | 'film'>>): Decision {
-  const { command } = said;
-  const body: Reading =
-    command.verb === 'wet'
-      ? { type: 'FilmRead', state: 'wet', micrometres: [...command.wetFilmMicrometres] }
-      : {
-          type: 'FilmRead',
-          state: 'dry',
-          micrometres: [...command.dryFilmMicrometres],
-          ...known({ retest: command.retest }),
-        };
-  return onReading(shop, said, command.part, body);
 }
 
 export function decideTested(shop: Shop, said: Said<CommandOf<'adhesion' | 'rub'>>): Decision {
@@ -127,7 +114,8 @@ export function holdForReading(shop: Shop, said: Said, name: PartName, body: Rea
   const part = partAsOf(shop, name, said.at);
   if (part === undefined) return [];
   const asked = askedOf(shop, part, { happenedAt: said.at, edition: editionOfToday });
-  const failed = failedBy(body, shop.parts.get(name) ?? part, batchOf(shop, part)?.sheet, asked);
+  const sheet = batchOf(shop, part)?.sheet;
+  const failed = failedBy(body, { part: shop.parts.get(name) ?? part, sheet, asked, films: part.films });
   return failed === undefined ? [] : [holdForReadings(part, [failed], said.now)];
 }
 

@@ -21,7 +21,14 @@ import { holdingCodes } from './holding-codes.ts';
 
 /** The reading that failed, as it was when it held the part. */
 export const FailedReading = z.discriminatedUnion('of', [
-  z.object({ of: z.literal('film'), micrometres: z.array(Micrometres).min(1) }),
+  z.object({
+    of: z.literal('film'),
+    micrometres: z.array(Micrometres).min(1),
+    /** Told spot by spot: of which set, with which spot it failed, and by what mean. */
+    set: z.number().int().positive().optional(),
+    spot: z.number().int().positive().optional(),
+    meanMicrometres: Micrometres.optional(),
+  }),
   z.object({ of: z.literal('adhesion'), rating: z.enum(adhesionRatings), coupon: z.literal(true).optional() }),
   /** On the part, over what it or its film bears. */
   z.object({ of: z.literal('heat'), celsius: Celsius, highestCelsius: Celsius }),
@@ -84,7 +91,22 @@ export const PartEvent = z.discriminatedUnion('type', [
   /** The oven's door, with the load inside. */
   event('DoorOpened', { openMinutes: Minutes.optional() }),
   event('CureEnded', {}),
-  event('FilmRead', { state: z.enum(['wet', 'dry']), micrometres: z.array(Micrometres).min(1), retest }),
+  event('FilmRead', {
+    state: z.enum(['wet', 'dry']),
+    micrometres: z.array(Micrometres).min(1),
+    retest,
+    /** Told spot by spot: of which set of the part, and which spot of it. */
+    set: z.number().int().positive().optional(),
+    spot: z.number().int().positive().optional(),
+    /** Each reading is a spot of its own, from that one on. */
+    each: z.literal(true).optional(),
+    /** Read beside the spot of this number, which failed, to mark how far that goes. */
+    near: z.number().int().positive().optional(),
+    /** Read of the same spot and left out, as its rule lets one. */
+    dropped: z.array(Micrometres).min(1).optional(),
+    /** What the gauge shows on the bare metal. */
+    baseMicrometres: Micrometres.optional(),
+  }),
   /** On the part, or on a witness coupon that went with it. */
   event('AdhesionTested', { rating: z.enum(adhesionRatings), coupon: z.literal(true).optional(), retest }),
   event('SolventRubbed', {

@@ -3,8 +3,9 @@
 import type { Disposition, DispositionTelling } from '../disposition.ts';
 import type { AdhesionRating } from '../grades.ts';
 import type { PartName, PersonName } from '../ids.ts';
-import type { Celsius, EpochMs } from '../units.ts';
+import type { Celsius, EpochMs, Micrometres } from '../units.ts';
 import type { FilmFinding } from './film-acceptance.ts';
+import type { SetJudged } from './film-set-judge.ts';
 import type { HoldTold } from './hold-told.ts';
 import type { ReleaseLacking } from './release-asked.ts';
 import type { SurfaceAsked, SurfaceBreach } from './surface-limits.ts';
@@ -41,6 +42,8 @@ export type CureObjection =
 /** Asked for by the job that the part came in under. */
 export type ReleaseObjection =
   | { readonly code: 'not-given'; readonly job: string; readonly lacking: readonly ReleaseLacking[] }
+  /** Told spot by spot, and not to its end. */
+  | { readonly code: 'film-half'; readonly told: number; readonly needed: number }
   | { readonly code: 'second-eyes'; readonly job: string; readonly coatedBy: readonly PersonName[] };
 
 export type HoldObjection =
@@ -74,6 +77,23 @@ export type ReadingObjection =
   | { readonly code: 'rubbed-through'; readonly doubleRubs: number }
   /** By the lower of what is written on the part and what the sheet allows in an oven. */
   | { readonly code: 'overheated'; readonly celsius: Celsius; readonly highestCelsius: Celsius };
+
+export type FilmUnclear =
+  /** Which readings: of the next spot, where its rule asks for spots. `anew`: another set was asked for. */
+  | {
+      readonly code: 'film-asked';
+      readonly part: PartName;
+      readonly set: SetJudged | undefined;
+      readonly anew: true | undefined;
+    }
+  /** Of a spot that is whole. */
+  | {
+      readonly code: 'spot-told';
+      readonly part: PartName;
+      readonly spot: number;
+      readonly readings: readonly Micrometres[];
+      readonly again: readonly Micrometres[];
+    };
 
 export type LoadUnclear =
   /** Much colder than just before, though it is still in the oven by the record. */

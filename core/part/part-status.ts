@@ -1,7 +1,7 @@
 // How a part stands at a moment: its phase, its clocks, what holds it, and what may be done with it next, the likeliest
 // first. Cards, board and lists only lay it out.
 
-import type { Stance } from '../commands.ts';
+import type { CommandOf, Stance } from '../commands.ts';
 import type { PartName } from '../ids.ts';
 import { methodRows } from '../methods.ts';
 import { actsOf, type Candidate, type Moment } from '../next-acts.ts';
@@ -15,6 +15,9 @@ import { objectionsTo } from '../rules.ts';
 import { airLog, batchOf } from '../shop.ts';
 import { celsius, type EpochMs, micrometres, minutes, minutesAfter } from '../units.ts';
 import type { CureWay } from '../verbs/said.ts';
+import { halfSet } from './film-set-failed.ts';
+import type { SetJudged } from './film-set-judge.ts';
+import { filmTerms } from './film-terms.ts';
 import { type HeatUp, heatUp } from './heat-up.ts';
 import { awaitsFirstCoat, type Coat, type Part, type PartPhase, phaseOfPart } from './part.ts';
 import {
@@ -55,6 +58,8 @@ export interface PartStatus {
   /** Of the old film of a part that is reworked. */
   readonly under: Sheet | undefined;
   readonly heldBy: readonly Objection[];
+  /** Of a dry film that is told spot by spot, and not to its end. */
+  readonly half: SetJudged | undefined;
 }
 
 export interface CureStatus {
@@ -83,6 +88,7 @@ export function partStatus(moment: Moment, part: Part): PartStatus {
       ...(sheet === undefined || coat === undefined ? [] : coatClocks(part, sheet, coat, air, now)),
       ...(cure === undefined || sheet === undefined ? [] : cureClocks(part, sheet, air, cure, now)),
     ],
+    half: halfSet(part, sheet),
     heldBy: objectionsTo(partHolds, { part, unlifted: [] }, editionOfToday),
   };
 }
@@ -181,7 +187,7 @@ const beforeProof: readonly ObjectionCode[] = ['cure-not-given'];
 const liftsHold: Stance = { is: 'permitted', why: '-', lifts: [{ of: 'hold', why: '-' }] };
 
 /** What stands against its release besides, and is lifted by its own name. */
-const besidesHold: readonly ObjectionCode[] = ['cure-not-given', 'not-given'];
+const besidesHold: readonly ObjectionCode[] = ['cure-not-given', 'not-given', 'film-half'];
 
 const concession = (name: PartName) =>
   actsOf<PartActId>(name)(
@@ -206,7 +212,19 @@ export function partActs(status: PartStatus): readonly Candidate<PartActId>[] {
   ];
 }
 
-function worksOn({ part: { name, verdict }, phase, sheet, cure, under }: PartStatus): readonly Candidate<PartActId>[] {
+/** Of a set that is told spot by spot, the next spot. */
+function filmNext({ part, sheet, half }: PartStatus): CommandOf<'film'> {
+  const { name: of, details } = part;
+  const terms = sheet?.filmRule && filmTerms(sheet.filmRule, details.areaSquareMetres);
+  const readings = [micrometres(12)];
+  return terms === undefined || (terms.rule.rule === 'own' && half === undefined)
+    ? { verb: 'film', part: of, dryFilmMicrometres: readings }
+    : { verb: 'film', part: of, spots: [{ spot: half?.next?.spot ?? 1, micrometres: readings }] };
+}
+
+function worksOn(status: PartStatus): readonly Candidate<PartActId>[] {
+  const { part, phase, sheet, cure, under } = status;
+  const { name, verdict } = part;
   const act = actsOf<PartActId>(name);
   const parts = [name];
   switch (phase.is) {
@@ -251,7 +269,7 @@ function worksOn({ part: { name, verdict }, phase, sheet, cure, under }: PartSta
         ...(verdict?.is === 'held'
           ? [act('lift', { verb: 'release', parts }, { stance: liftsHold, despite: besidesHold })]
           : []),
-        act('film', { verb: 'film', part: name, dryFilmMicrometres: [micrometres(12)] }),
+        act('film', filmNext(status)),
         ...(verdict?.is === 'held' ? [] : [act('hold', { verb: 'hold', parts, why: '-' })]),
       ];
     case 'rework':

@@ -62,6 +62,18 @@ export interface FilmReading {
   readonly at: EpochMs;
   readonly state: 'wet' | 'dry';
   readonly micrometres: readonly Micrometres[];
+  readonly told: SpotTold | undefined;
+}
+
+/** Of which spot of which set, where it was told spot by spot. */
+export interface SpotTold {
+  readonly set: number;
+  readonly spot: number;
+  readonly each?: true | undefined;
+  readonly near?: number | undefined;
+  readonly dropped?: readonly Micrometres[] | undefined;
+  readonly baseMicrometres?: Micrometres | undefined;
+  readonly retest?: string | undefined;
 }
 
 export interface Reworked {
@@ -180,7 +192,7 @@ function evolvePart(part: Part, entry: Entry): Part {
     case 'PartTemperatureRead':
       return { ...part, temperatures: [...part.temperatures, { at, celsius: fact.celsius }] };
     case 'FilmRead':
-      return { ...part, films: [...part.films, { at, state: fact.state, micrometres: fact.micrometres }] };
+      return { ...part, films: [...part.films, filmReading(fact, at)] };
     case 'PartReleased':
       return { ...part, verdict: { is: 'released', at, by, concession: part.concession } };
     case 'PartLeft':
@@ -194,6 +206,11 @@ function evolvePart(part: Part, entry: Entry): Part {
     case 'HoldAssigned':
       return { ...part, verdict: assigned(part.verdict, fact) };
   }
+}
+
+export function filmReading({ state, micrometres, set, spot, ...more }: FactOf<'FilmRead'>, at: EpochMs): FilmReading {
+  const told = set === undefined || spot === undefined ? undefined : { set, spot, ...more };
+  return { at, state, micrometres, told };
 }
 
 /** What is out of the shop is in no oven of it. */

@@ -12,11 +12,17 @@ import type { EpochMs } from '../units.ts';
 import { whoApplied } from '../who-applied.ts';
 import { answeredIn } from './answered.ts';
 import { judgeFilm } from './film-acceptance.ts';
+import { halfSet, setsJudged } from './film-set-failed.ts';
 import type { Part } from './part.ts';
 
 export type ReleaseLacking =
   /** `read`: read, but the rule of its sheet tells nothing by what was read. */
-  | { readonly of: 'film'; readonly read: boolean }
+  | {
+      readonly of: 'film';
+      readonly read: boolean;
+      /** Of spots, where it is told spot by spot and not to its end. */
+      readonly half?: { readonly told: number; readonly needed: number };
+    }
   | { readonly of: 'adhesion'; readonly least: AdhesionRating; readonly worst: AdhesionRating | undefined }
   /** `most`: double rubs that it bore, of those that were done. */
   | { readonly of: 'rub'; readonly least: number; readonly most: number | undefined };
@@ -62,15 +68,26 @@ function lackingOf(limits: ReleaseLimits, part: Part, sheet: Sheet | undefined):
   ];
 }
 
-/** A set that fails holds the part by itself; where no rule says, any reading is one. */
+/** A set that fails holds the part by itself; where no rule says, any reading is one. Half a set of spots is none, whatever was before it. */
 function filmLacking(part: Part, sheet: Sheet | undefined, since: readonly Entry[]): readonly ReleaseLacking[] {
-  const sets = since.flatMap(({ fact }) =>
-    fact.type === 'FilmRead' && fact.state === 'dry' ? [fact.micrometres] : [],
-  );
-  const isTold = sets.some((readings) =>
-    ['within', 'outside', 'no-rule'].includes(judgeFilm(readings, sheet?.filmRule, part.details.areaSquareMetres).is),
-  );
-  return isTold ? [] : [{ of: 'film', read: sets.length > 0 }];
+  const half = halfTold(part, sheet);
+  if (half !== undefined) return [{ of: 'film', read: true, half }];
+  const read = since.flatMap(({ fact }) => (fact.type === 'FilmRead' && fact.state === 'dry' ? [fact] : []));
+  const told = new Set(read.map(({ set }) => set));
+  const findings = [
+    ...read
+      .filter(({ set }) => set === undefined)
+      .map(({ micrometres }) => judgeFilm(micrometres, sheet?.filmRule, part.details.areaSquareMetres)),
+    ...setsJudged(part, sheet).flatMap(({ set, finding }) => (told.has(set.number) ? [finding] : [])),
+  ];
+  const isTold = findings.some(({ is }) => ['within', 'outside', 'no-rule'].includes(is));
+  return isTold ? [] : [{ of: 'film', read: read.length > 0 }];
+}
+
+/** How far its last set of spots is told, where that is not whole. */
+export function halfTold(part: Part, sheet: Sheet | undefined) {
+  const half = halfSet(part, sheet);
+  return half === undefined ? undefined : { told: half.told, needed: half.terms.spots };
 }
 
 function adhesionLacking(least: AdhesionRating, since: readonly Entry[]): readonly ReleaseLacking[] {

@@ -23,9 +23,11 @@ export interface ReleaseCase extends PartCase {
   readonly unlifted: readonly Failed[];
   readonly by: PersonName;
   readonly asked: ReleaseAsked | undefined;
+  /** Its last set of spots, where that is not whole. */
+  readonly half: { readonly told: number; readonly needed: number } | undefined;
 }
 
-/** Whoever may release may do so with a reason that is printed; nobody stands in for second eyes. */
+/** Half a set of spots proves nothing. Whoever may release may do so with a reason that is printed; nobody stands in for second eyes. */
 const askedByJob: readonly Rule<ReleaseCase>[] = [
   {
     code: 'not-given',
@@ -36,6 +38,17 @@ const askedByJob: readonly Rule<ReleaseCase>[] = [
       asked === undefined || asked.lacking.length === 0
         ? undefined
         : { code: 'not-given', job: asked.job, lacking: asked.lacking },
+  },
+  {
+    code: 'film-half',
+    source: 'the order of the work',
+    liftedBy: 'supervisor',
+    since: 10,
+    // Where its job asks for a film that is what lacks.
+    check: ({ half, asked }) =>
+      half === undefined || asked?.lacking.some(({ of }) => of === 'film') === true
+        ? undefined
+        : { code: 'film-half', ...half },
   },
   {
     code: 'second-eyes',

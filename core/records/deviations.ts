@@ -31,7 +31,7 @@ import { askedOf, failedBy, isMarked } from '../part/failed-readings.ts';
 import { foldPart, type Part } from '../part/part.ts';
 import { neededFor } from '../part/part-decide.ts';
 import { coatOnPartRules, cureRules, dryRules, outRules, type PartCase } from '../part/part-rules.ts';
-import { askedForRelease } from '../part/release-asked.ts';
+import { askedForRelease, halfTold } from '../part/release-asked.ts';
 import { dispositionRules, heldRules, leftRules, releaseRules } from '../part/release-rules.ts';
 import { surfaceAsked } from '../part/surface-limits.ts';
 import { airServing } from '../place/place.ts';
@@ -232,12 +232,14 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
         unlifted: [],
         by: entry.by,
         asked: askedForRelease(shop, found, at),
+        half: halfTold(found, batch?.sheet),
       });
     case 'FilmRead':
     case 'AdhesionTested':
     case 'SolventRubbed':
     case 'PartTemperatureRead': {
-      const failed = failedBy(fact, part, batch?.sheet, askedOf(shop, part, entry));
+      const asked = askedOf(shop, part, entry);
+      const failed = failedBy(fact, { part, sheet: batch?.sheet, asked, films: found.films });
       return failed !== undefined && isMarked(part, failed.reading) ? [failed.objection] : [];
     }
   }
@@ -252,5 +254,10 @@ function againstDisposed(
 ): readonly Objection[] {
   if (disposed.as === 'concession') return [];
   const asked = askedForRelease(shop, situation.part, situation.at);
-  return objectionsTo(dispositionRules[disposed.as], { ...situation, unlifted: [], by, disposed, asked }, edition);
+  const half = halfTold(situation.part, situation.sheet);
+  return objectionsTo(
+    dispositionRules[disposed.as],
+    { ...situation, unlifted: [], by, disposed, asked, half },
+    edition,
+  );
 }

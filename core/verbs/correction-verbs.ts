@@ -21,6 +21,8 @@ export interface AmendTarget {
   readonly can?: CanNumber;
   readonly session?: SessionNumber;
   readonly part?: PartName;
+  /** Of its film, told spot by spot. */
+  readonly spot?: number;
   readonly place?: PlaceName;
 }
 

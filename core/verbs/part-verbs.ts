@@ -4,7 +4,7 @@ import { solventIds } from '../calc/solvents.ts';
 import { returnsTo } from '../disposition.ts';
 import { adhesionRatings, contaminants, grits, prepWays, rubResults, surfaceGrades } from '../grades.ts';
 import { methods, offeredMethods } from '../methods.ts';
-import type { CureWay, NamedPart, PartDetails } from './said.ts';
+import type { CureWay, NamedPart, PartDetails, SpotSaid } from './said.ts';
 import {
   area,
   choice,
@@ -158,7 +158,18 @@ export const partVerbs = {
     },
   ),
   film: verb(
-    { asNew: newPart, part: one, dryFilmMicrometres: films('dry-film', { required: true }), retest },
+    {
+      asNew: newPart,
+      part: one,
+      /** Without them the next spot is asked for. */
+      dryFilmMicrometres: films('dry-film'),
+      spots: ownWay<readonly SpotSaid[]>()([spoken('spot')]),
+      /** Though the set before it is not whole. */
+      anew: mark('new-set', 'new-set'),
+      /** What the gauge shows on the bare metal: taken off each reading. */
+      baseMicrometres: micrometres('base-metal', { behind: 'base' }),
+      retest,
+    },
     {
       leaves: { type: 'FilmRead', state: 'dry' },
       amends: { filmMicrometres: { slot: 'dry-film', fact: 'micrometres' } },

@@ -303,6 +303,17 @@ const cases = {
     deviates: 'PartReleased 11:30 not-given',
     liftedBy: 'supervisor',
   },
+  'film-half': {
+    given: [
+      ...dry,
+      ...['10:15 cure impeller-7 oven 90C', '10:15 temp impeller-7 90C', '11:15 temp impeller-7 90C'],
+      ...['11:15 out impeller-7', '11:20 film impeller-7 12um'],
+    ],
+    at: '11:30',
+    act: 'release impeller-7',
+    deviates: 'PartReleased 11:30 film-half',
+    liftedBy: 'supervisor',
+  },
   disposed: {
     given: [...filtered, '09:50 part impeller-7', '09:55 @omar: scrap impeller-7 cracked'],
     at: '10:00',

@@ -67,6 +67,8 @@ const unclearCodes = {
   'no-first-shift': 0,
   'which-load': 0,
   'far-reading': 0,
+  'film-asked': 0,
+  'spot-told': 0,
   'wet-bulb-cannot-be': 0,
   'no-such-session': 0,
   'which-session': 0,

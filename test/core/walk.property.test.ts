@@ -25,7 +25,7 @@ import { standing } from '../../core/settled.ts';
 import type { Shop } from '../../core/shop.ts';
 import { createShopKeeper } from '../../core/shop-keeper.ts';
 import { openSqliteStore } from '../../core/store/sqlite-store.ts';
-import { type EpochMs, epochMs, grams } from '../../core/units.ts';
+import { type EpochMs, epochMs, grams, micrometres } from '../../core/units.ts';
 import { demoCrew } from './given.ts';
 import { type Draw, edgesIn, type Focus, nextAct, oneOf, whoseActIsRestedOn } from './walk-acts.ts';
 import { delivery, namedAfterwards, openedOf } from './walk-cans.ts';
@@ -274,6 +274,31 @@ const disposing: readonly (readonly [by: string, Request['command']])[] = [
   ['omar', { verb: 'scrap', parts: ['hub-2'], why: 'cracked' }],
 ];
 
+/** A film that is told by half: it is asked for, its spot is told twice, and what may be done all the same is. */
+const halfMeasured = (batch: BatchNumber): readonly Pick<Request, 'by' | 'command' | 'stance'>[] => {
+  const spots = [{ spot: 1, micrometres: [micrometres(12)] }];
+  const asked = { by: 'kari', stance: { is: 'asked' as const } };
+  return [
+    { ...asked, command: { verb: 'part', part: 'hub-4', details: {} } },
+    {
+      ...{ by: 'omar', stance: { is: 'happened' } },
+      command: { verb: 'coat', parts: ['hub-4'], batch, method: 'brush' },
+    },
+    { ...asked, command: { verb: 'film', part: 'hub-4' } },
+    { ...asked, command: { verb: 'film', part: 'hub-4', spots } },
+    { ...asked, command: { verb: 'film', part: 'hub-4', spots } },
+    { ...asked, by: 'omar', command: { verb: 'release', parts: ['hub-4'] } },
+    {
+      by: 'rosa',
+      stance: {
+        ...{ is: 'permitted', why: 'the customer waits' },
+        lifts: (['hold', 'cure', 'film'] as const).map((of) => ({ of, why: `the customer waits, ${of}` })),
+      },
+      command: { verb: 'release', parts: ['hub-4'] },
+    },
+  ];
+};
+
 /** A job that asks more than is given: who coated it releases it not, and who may does so with a reason. Another one leaves with no release at all. */
 const leaving = (batch: BatchNumber): readonly Pick<Request, 'by' | 'command' | 'stance'>[] => [
   {
@@ -313,6 +338,7 @@ const leaving = (batch: BatchNumber): readonly Pick<Request, 'by' | 'command' | 
     ...{ by: 'kari', stance: { is } },
     command: { verb: 'coat' as const, parts: ['hub-2'], batch, method: 'brush' as const },
   })),
+  ...halfMeasured(batch),
 ];
 const steps = fc.noBias(
   fc.array(fc.array(fc.nat(9_999), { minLength: stepDraws, maxLength: stepDraws }), {

@@ -11,7 +11,7 @@ import { canFacts, gasWords } from '../can-cards.ts';
 import type { CardAction, CardFact } from '../card.ts';
 import type { Telling } from '../card-context.ts';
 import { nextTaps } from '../next-taps.ts';
-import { heldLines, partFacts, partTaps } from '../part-cards.ts';
+import { halfLines, heldLines, partFacts, partTaps } from '../part-cards.ts';
 import { partPhaseTold } from '../part-phase.ts';
 import { sessionState } from '../session-lines.ts';
 
@@ -39,7 +39,7 @@ export function thingTold(telling: Telling, thing: ThingMeant): ThingTold | unde
         phase: partPhaseTold(telling, thing.part),
         clocks: clocksTold(telling, status.clocks),
         facts: partFacts(telling, status),
-        lines: heldLines(telling, status),
+        lines: [...heldLines(telling, status), ...halfLines(telling, status)],
         taps: partTaps(telling, status),
       };
     }

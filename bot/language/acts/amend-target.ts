@@ -1,6 +1,7 @@
 // Which act is corrected: `1 weigh`, `impeller-7 coat`, `air`, with the values that each kind of act can have wrong.
 
 import { isVerb, ofEachVerb, verbRows } from '../../../core/commands.ts';
+import { isFailed } from '../../../core/failed.ts';
 import type { BatchNumber, Noun } from '../../../core/ids.ts';
 import { type Amends, actsOn, amendsOf, isAmendable } from '../../../core/verbs/amends.ts';
 import type { AmendableVerb, AmendTarget } from '../../../core/verbs/correction-verbs.ts';
@@ -9,7 +10,7 @@ import { partNamed, placeNamed } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
 import { batchMarks, canMarks, fillers } from '../tongues/english/line-words.ts';
 import { methodsByWord } from '../trade-words.ts';
-import type { Token, Word } from '../typed/token.ts';
+import { type Token, type Word, wordIn } from '../typed/token.ts';
 import { verbOfWord } from '../verbs-typed.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { type Choices, choicesOf } from './choices-on-line.ts';
@@ -121,5 +122,10 @@ function targetOf(
     return place === undefined ? leftOver(name) : { of: { verb, place }, row, next };
   }
   const part = partNamed(name.word, act.context);
-  return part === undefined ? leftOver(name) : { of: { verb, part, ...number }, row, next };
+  if (part === undefined) return leftOver(name);
+  // `amend hub-1 film spot 2 95 100 105um`
+  const spot = verb === 'film' && wordIn(act.tokens[next]) === 'spot' ? act.tokens[next + 1] : undefined;
+  if (spot === undefined) return { of: { verb, part, ...number }, row, next };
+  const count = spot.kind === 'number' ? countFrom(spot) : leftOver(spot);
+  return isFailed(count) ? count : { of: { verb, part, spot: count }, row, next: next + 2 };
 }

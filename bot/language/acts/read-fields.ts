@@ -22,10 +22,12 @@ const readable: ReadonlySet<ToldAs> = new Set([
   ...(['part', 'parts', 'place', 'person', 'people', 'sheet', 'ring', 'rings'] as const),
 ]);
 
-export function fieldsReader(verb: Verb): Reader {
+/** `apart`: a field that its own reader has taken off the line. */
+export function fieldsReader(verb: Verb, apart?: string): Reader {
   const plan = plans[verb];
   const { fields } = plan;
-  const [odd] = fields.filter(([, { told, options }]) => {
+  const [odd] = fields.filter(([name, { told, options }]) => {
+    if (name === apart) return false;
     const isBehind = options?.behind !== undefined;
     // Somebody's own words behind a word of their own are off the line by now.
     return told === 'own-words' ? !isBehind : !readable.has(told) || (told === 'text' && !isBehind);

@@ -18,6 +18,7 @@ import { commandOf, fieldsReader } from './read-fields.ts';
 import { readPart } from './read-part.ts';
 import { readDiscard, readDisposed, readHold, readReturn, readSeeTo } from './read-reasoned.ts';
 import { readSet } from './read-set.ts';
+import { readFilm } from './read-spots.ts';
 import { readUsed } from './read-used.ts';
 import { readAdd, readDrawn, readWeigh } from './read-weigh.ts';
 import { timesApart } from './times-apart.ts';
@@ -108,7 +109,7 @@ function withRetest(verb: 'film' | 'adhesion' | 'rub', reader: ReaderToTheEnd): 
 
 const readers = ofEachVerb((verb): ReaderToTheEnd => {
   const own = ownReaders[verb];
-  if (isRead(verb)) return withRetest(verb, withoutManner(verb, fieldsReader(verb)));
+  if (isRead(verb)) return withRetest(verb, withoutManner(verb, verb === 'film' ? readFilm : fieldsReader(verb)));
   if (verb === 'received') return withoutManner(verb, readReceived);
   return readersToTheEnd[verb] ?? withoutManner(verb, own === undefined ? fieldsReader(verb) : withLabelled(verb, own));
 });

@@ -20,6 +20,8 @@ import { spanIn } from './span-said.ts';
 const mostWords = 20;
 /** So likely it is asked for. */
 const leastShare = 0.55;
+/** Of what is answered by a question, whatever comes of it. */
+const leastShareAskedBack = 0.35;
 /** And this may be meant as well, where a tap tells them apart. */
 const leastBeside = 0.2;
 /** Above it the words are those of a question: `qué me tengo que poner`. */
@@ -70,7 +72,9 @@ function askedForIn(
     share > leastBeside && isAskedFor(meaning) && isMeant(meaning) ? [{ meaning, share }] : [],
   );
   const sum = likely.reduce((all, { share }) => all + share, 0);
-  if (sum < leastShare || likely[0]?.meaning !== weighed[0]?.meaning) return undefined;
+  const isAskedBack = likely[0]?.meaning === 'measure film';
+  if (sum < (isAskedBack ? leastShareAskedBack : leastShare) || likely[0]?.meaning !== weighed[0]?.meaning)
+    return undefined;
   const lines = likely.flatMap(({ meaning }) => {
     const said =
       lineFor(meaning, line, context, strictly) ?? lineFor(meaning, plainly()[0]?.line ?? line, context, strictly);
@@ -78,8 +82,9 @@ function askedForIn(
   });
   const [first] = lines;
   if (first === undefined) return undefined;
-  const isShown = strictly(first).kind === 'question';
-  return isShown || isOwnWish(likely, line, context) ? { is: 'sure', line: first } : { is: 'likely', lines };
+  return recordsNothing(first, strictly) || isOwnWish(likely, line, context)
+    ? { is: 'sure', line: first }
+    : { is: 'likely', lines };
 }
 
 /** Hardly anything else is meant. */
@@ -105,6 +110,15 @@ function isOwnWish(
   const says = claims.some((claim) => claim?.is === 'denial' || claim?.is === 'hedge' || claim?.is === 'ask');
   const isAsked = asksFirst(pieces, claims, context.hearing.said);
   return !isAsked && !says && !pieces.some(({ is }) => is === 'person');
+}
+
+/** A question, or a film without its readings, which are asked for. */
+function recordsNothing(line: string, strictly: Strictly): boolean {
+  const read = strictly(line);
+  return (
+    read.kind === 'question' ||
+    (read.kind === 'command' && read.command.verb === 'film' && read.command.dryFilmMicrometres === undefined)
+  );
 }
 
 const asked: ReadonlySet<SaidMeaning> = new Set<SaidMeaning>(askedForMeanings);
@@ -147,6 +161,11 @@ function lineFor(meaning: AskedForMeaning, line: string, context: LineContext, s
     case 'set rings direct':
     case 'practice on':
       return meaning;
+    case 'measure film': {
+      // A figure besides is one of the readings.
+      const named = pieces.filter((piece) => piece.is !== 'word').map((piece) => partOf(piece, context));
+      return named.every(({ length }) => length > 0) ? withOne('film', named.flat()) : undefined;
+    }
     default: {
       const never: never = meaning;
       return never;

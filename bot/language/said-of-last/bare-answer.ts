@@ -14,7 +14,7 @@ import { tokenize } from '../typed/tokens.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import type { Strictly, StrictReading, Understands, Understood } from '../understood.ts';
 import { verbNamed } from '../verbs-typed.ts';
-import { figuresInTalk } from './figures-in-talk.ts';
+import { figuresInTalk, withoutNumberOf } from './figures-in-talk.ts';
 import type { Open } from './last.ts';
 import { mayBeBare } from './may-be-bare.ts';
 import { otherPart, otherWay } from './other-than-shown.ts';
@@ -101,7 +101,7 @@ function inTalk(line: string, open: readonly Open[], context: LineContext, reads
     // `weigh 1 1201g`: the act's own line, which lacks something.
     const isOwn = strict.kind === 'unread' && strict.read.verb?.row.name === act;
     if (isOwn && strict.read.failed.failed === 'incomplete') return [];
-    const told = figuresInTalk(line, act, context);
+    const told = withoutNumberOf(each.line, figuresInTalk(line, act, context), context);
     const answered = told && answersTo(each, saidIn(told.line, context), context, reads);
     return answered === undefined ? [] : [{ ...answered, mayBeBare: answered.mayBeBare && told?.isCertain === true }];
   });

@@ -65,3 +65,13 @@ const isOf = (
   piece: Piece | undefined,
   { hearing: { weighed } }: LineContext,
 ): boolean => meaning !== undefined && weighed.isWordOf(wordOf(piece) ?? '', meaning);
+
+/** `measured 7: 98 99 97`, where the film of hub-7 was asked: the number is the part's. */
+export function withoutNumberOf(asked: string, told: InTalk | undefined, { parts }: LineContext): InTalk | undefined {
+  const number = asked
+    .split(' ')
+    .filter((word) => parts.includes(word))
+    .map((part) => /(\d+)$/.exec(part)?.[1])[0];
+  const [first, ...others] = told?.line.split(' ') ?? [];
+  return told !== undefined && first === number && others.length > 0 ? { ...told, line: others.join(' ') } : told;
+}

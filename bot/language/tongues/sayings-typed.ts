@@ -20,6 +20,8 @@ export const askedForMeanings = [
   'undo',
   'help',
   'practice on',
+  /** Readings are to come: they are asked for. */
+  'measure film',
 ] as const;
 export type AskedForMeaning = (typeof askedForMeanings)[number];
 

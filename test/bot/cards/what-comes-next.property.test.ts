@@ -53,7 +53,7 @@ function typed(more: Readonly<Record<string, string>> = {}): ReadonlyMap<string,
       ...{
         'part-temperature': '96',
         minutes: '4',
-        'dry-films': '11 12',
+        'dry-films': '31 32',
         'face-velocity': '0.6',
         'flush-volume': '310',
       },

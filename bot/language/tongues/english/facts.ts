@@ -15,6 +15,7 @@ import { englishRubs } from './parts.ts';
 import { englishRingName } from './rings.ts';
 import { englishSessionFact } from './session-facts.ts';
 import { slotNames } from './slots.ts';
+import { englishSpotRead } from './spots.ts';
 import { englishSteps } from './steps.ts';
 import { englishSurface } from './surface.ts';
 import { englishVerbs } from './verbs.ts';
@@ -75,7 +76,9 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
         ? 'oven door opened'
         : `oven door opened, ${figures.minutesUp(fact.openMinutes)}`;
     case 'FilmRead':
-      return `${fact.state} film ${figures.list(fact.micrometres.map(figures.film))}${englishRetest(fact)}`;
+      return fact.spot === undefined
+        ? `${fact.state} film ${figures.list(fact.micrometres.map(figures.film))}${englishRetest(fact)}`
+        : `${englishSpotRead(fact, figures)}${englishRetest(fact)}`;
     case 'AdhesionTested':
       return `adhesion ${fact.rating}${fact.coupon === true ? ' (coupon)' : ''}${englishRetest(fact)}`;
     case 'SolventRubbed':

@@ -124,6 +124,7 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'on-hold':
       return `On hold: ${englishHoldReason(objection, figures)}. A lead lifts that with permit hold and a reason, or says what becomes of it.`;
     case 'not-given':
+    case 'film-half':
     case 'second-eyes':
       return englishReleaseObjection(objection, figures);
     case 'not-on-hold':

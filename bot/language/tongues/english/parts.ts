@@ -6,7 +6,7 @@ import type { RubResult } from '../../../../core/grades.ts';
 import type { PartName, PersonName } from '../../../../core/ids.ts';
 import type { Method } from '../../../../core/methods.ts';
 import type { DryToCome } from '../../../../core/part/dry-to-come.ts';
-import type { FilmFinding, FilmRuleNamed } from '../../../../core/part/film-acceptance.ts';
+import type { Beyond, FilmFinding, FilmRuleNamed } from '../../../../core/part/film-acceptance.ts';
 import type { HeatUp } from '../../../../core/part/heat-up.ts';
 import type { FilmObjection, LoadUnclear } from '../../../../core/part/part-objections.ts';
 import type { StageName } from '../../../../core/products/sheet-part.ts';
@@ -21,6 +21,7 @@ import { englishHeld } from './held.ts';
 import { englishNewParts } from './new-parts.ts';
 import { englishPartsIn, partsNamed } from './parts-in.ts';
 import { englishStillAsked } from './release.ts';
+import { englishSpots } from './spots.ts';
 import { englishSurface } from './surface.ts';
 
 const stages: Readonly<Record<StageName, string>> = {
@@ -61,6 +62,7 @@ const dryLies: Readonly<Record<DryToCome['lies'], string>> = {
 
 export const englishParts = {
   held: englishHeld,
+  spots: englishSpots,
   ...englishSurface,
   stages,
   several: (count: number) => `${count} parts: noted`,
@@ -241,16 +243,25 @@ export function englishFilm(finding: FilmFinding, figures: Figures): string {
     case 'within':
       return `Within the rule: ${rule}.`;
     case 'outside':
-      return `Outside the rule: ${rule}. ${finding.findings.map((each) => `${each.what.replaceAll('-', ' ')}: ${figures.film(each.measured)}, limit ${figures.film(each.limit)}`).join('; ')}.`;
+      return `Outside the rule: ${rule}. ${finding.findings.map((each) => beyondSaid(each, figures)).join('; ')}.`;
     case 'cannot-tell':
       return `Neither within nor outside for certain: ${rule}. With what the gauge may be off by it can lie on either side.`;
     case 'too-few':
       return `Too few readings: ${finding.given} of ${finding.needed}, ${rule}.`;
+    case 'half':
+      return `${finding.told} of ${finding.needed} spots told, ${rule}: half a set proves nothing.`;
     case 'area-unknown':
       return `${rule} counts its readings by area, and nobody has said the part's. Say part NAME ${exampleIn('0.8m2', figures.units)}.`;
     case 'does-not-apply':
       return `${rule} does not apply here. A thin film needs the job's own rule.`;
   }
+}
+
+function beyondSaid({ what, spot, measured, limit }: Beyond, figures: Figures): string {
+  if (what === 'too-many-thin') return `a fifth of the readings or more under ${figures.film(limit)}`;
+  const where =
+    spot === undefined ? what.replaceAll('-', ' ') : `spot ${spot} ${what.endsWith('below') ? 'below' : 'above'}`;
+  return `${where}: ${figures.film(measured)}, limit ${figures.film(limit)}`;
 }
 
 function ruleNamed(rule: FilmRuleNamed, figures: Figures): string {

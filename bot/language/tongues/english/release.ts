@@ -4,6 +4,7 @@ import type { ReleaseLimits } from '../../../../core/crew/job-limits.ts';
 import type { ReleaseObjection } from '../../../../core/part/part-objections.ts';
 import type { ReleaseLacking } from '../../../../core/part/release-asked.ts';
 import type { Figures } from '../../figures.ts';
+import { englishSpots } from './spots.ts';
 
 export function englishReleaseLimits(limits: ReleaseLimits): readonly string[] {
   const { film, leastAdhesion, leastDoubleRubs, secondEyes } = limits;
@@ -18,6 +19,7 @@ export function englishReleaseLimits(limits: ReleaseLimits): readonly string[] {
 export function englishLacking(lacking: ReleaseLacking): string {
   switch (lacking.of) {
     case 'film':
+      if (lacking.half !== undefined) return englishSpots.lacking(lacking.half.told, lacking.half.needed);
       return lacking.read ? 'a dry film that its rule can judge' : 'dry film';
     case 'adhesion':
       return `adhesion ${lacking.least} or better${lacking.worst === undefined ? '' : ` (read: ${lacking.worst})`}`;
@@ -33,6 +35,8 @@ export function englishReleaseObjection(objection: ReleaseObjection, figures: Fi
   switch (objection.code) {
     case 'not-given':
       return englishStillAsked(objection.job, objection.lacking, figures);
+    case 'film-half':
+      return englishSpots.half(objection.told, objection.needed);
     case 'second-eyes':
       return `Job ${objection.job} asks that somebody else releases it: ${figures.list([...objection.coatedBy])} had a hand in its coat. Nobody stands in for that; it waits.`;
   }

@@ -10,6 +10,7 @@ import { englishPartsIn } from './parts-in.ts';
 import { englishFar } from './readings.ts';
 import { englishSessionUnclear } from './session-objections.ts';
 import { faultsTold } from './sheet-problems.ts';
+import { englishSpots, englishSpotTold } from './spots.ts';
 import { actNamed, englishUndoUnclear } from './undo.ts';
 
 const named = (names: readonly (string | number)[], figures: Figures, none: string): string =>
@@ -36,6 +37,10 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
     case 'more-than-a-day':
     case 'which-load':
       return englishCrewUnclear(unclear, figures);
+    case 'film-asked':
+      return englishSpots.asksReadings;
+    case 'spot-told':
+      return englishSpotTold(unclear, figures);
     case 'far-reading':
       return englishFar(unclear, figures);
     case 'no-such-can':

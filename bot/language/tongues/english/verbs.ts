@@ -89,7 +89,14 @@ export const englishVerbs: VerbsTyped = {
     verbWords('out, all out, took out, taken out, unload, unloaded', 'out impeller-7', 'oven, room'),
   ),
   wet: verbWords('wet, wft, wet film', 'wet impeller-7 60 65 58um', 'film'),
-  film: verbWords('film, dft, dry film', 'film impeller-7 12 14 13um'),
+  film: verbWords('film, dft, dry film', 'film impeller-7 12 14 13um', '', {
+    spot: 'spots spot point pt',
+    beside: 'beside near by',
+    drop: 'drop dropped dropping',
+    was: 'was were',
+    next: 'next',
+    skip: 'skip later',
+  }),
   shipped: done(
     'left the shop',
     verbWords('shipped, dispatched, left the shop, went out the door', 'shipped impeller-7'),
@@ -108,7 +115,9 @@ export const englishVerbs: VerbsTyped = {
   night: verbWords('night, overnight, lowest, night low', 'night 16C', 'lowest, low'),
   ok: verbWords('ok, okay, heard, got it', 'ok'),
   undo: verbWords('undo, take back', 'undo'),
-  amend: verbWords('amend, amended, correct, correction', 'amend 1 weigh 1201g 1189g wrong scale'),
+  amend: verbWords('amend, amended, correct, correction', 'amend 1 weigh 1201g 1189g wrong scale', '', {
+    spot: 'spot',
+  }),
   set: verbWords('set', 'set air-limit 3h', 'asks, ask, asked, wants, grade, or, and, for', {
     'second-eyes': 'second',
     breathless: 'breathless',

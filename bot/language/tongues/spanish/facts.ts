@@ -18,6 +18,7 @@ import { spanishSessionFact } from './session-facts.ts';
 import { spanishSettings } from './settings.ts';
 import { spanishSlots } from './slots.ts';
 import type { Spoken } from './spoken.ts';
+import { spanishSpotRead } from './spots.ts';
 import { spanishSteps } from './steps.ts';
 import { spanishSurface } from './surface.ts';
 import { spanishVerbs } from './verbs.ts';
@@ -95,7 +96,9 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
         ? 'puerta del horno abierta'
         : `puerta del horno abierta, ${figures.minutesUp(fact.openMinutes)}`;
     case 'FilmRead':
-      return `película ${states[fact.state]} ${figures.list(fact.micrometres.map(figures.film))}${spanishRetest(fact)}`;
+      return fact.spot === undefined
+        ? `película ${states[fact.state]} ${figures.list(fact.micrometres.map(figures.film))}${spanishRetest(fact)}`
+        : `${spanishSpotRead(fact, figures)}${spanishRetest(fact)}`;
     case 'AdhesionTested':
       return `adherencia ${fact.rating}${fact.coupon === true ? ' (probeta)' : ''}${spanishRetest(fact)}`;
     case 'SolventRubbed':

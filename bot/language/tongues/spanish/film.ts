@@ -2,7 +2,7 @@
 
 import { ownValue } from '../../../../core/own-key.ts';
 import type { DryToCome } from '../../../../core/part/dry-to-come.ts';
-import type { FilmFinding, FilmRuleNamed } from '../../../../core/part/film-acceptance.ts';
+import type { Beyond, FilmFinding, FilmRuleNamed } from '../../../../core/part/film-acceptance.ts';
 import type { FilmObjection } from '../../../../core/part/part-objections.ts';
 import type { Figures } from '../../figures.ts';
 import { atTime, capital, theTime, told } from './names.ts';
@@ -13,6 +13,7 @@ const findings: Readonly<Record<string, string>> = {
   'reading below': 'lectura por debajo',
   'reading above': 'lectura por encima',
   'mean-below': 'media por debajo',
+  'mean-above': 'media por encima',
   'reading-below': 'lectura por debajo',
   'reading-above': 'lectura por encima',
   'spot-below': 'punto por debajo',
@@ -66,16 +67,27 @@ export function spanishFilm(say: Spoken, finding: FilmFinding, figures: Figures)
     case 'within':
       return `Dentro de la regla: ${rule}.`;
     case 'outside':
-      return `Fuera de la regla: ${rule}. ${capital(finding.findings.map((each) => `${ownValue(findings, each.what) ?? each.what}: ${figures.film(each.measured)}, límite ${figures.film(each.limit)}`).join('; '))}.`;
+      return `Fuera de la regla: ${rule}. ${capital(finding.findings.map((each) => beyondSaid(each, figures)).join('; '))}.`;
     case 'cannot-tell':
       return `No se puede decir si está dentro o fuera: ${rule}. Con lo que puede errar el medidor, cae a cualquiera de los dos lados.`;
     case 'too-few':
       return `Pocas lecturas: ${finding.given} de ${finding.needed}, ${rule}.`;
+    case 'half':
+      return `Van ${finding.told} de ${finding.needed} puntos, ${rule}: media serie no prueba nada.`;
     case 'area-unknown':
       return `${rule} pide lecturas según el área, y nadie ha dicho la de la pieza. Escriba: pieza NOMBRE ${figures.units === 'us' ? '8ft2' : `${figures.decimal(0.8)}m2`}.`;
     case 'does-not-apply':
       return `${rule} no se aplica aquí. Una película fina pide la regla propia del trabajo.`;
   }
+}
+
+function beyondSaid({ what, spot, measured, limit }: Beyond, figures: Figures): string {
+  if (what === 'too-many-thin') return `la quinta parte de las lecturas o más por debajo de ${figures.film(limit)}`;
+  const where =
+    spot === undefined
+      ? (ownValue(findings, what) ?? what)
+      : `punto ${spot} por ${what.endsWith('below') ? 'debajo' : 'encima'}`;
+  return `${where}: ${figures.film(measured)}, límite ${figures.film(limit)}`;
 }
 
 function ruleNamed(say: Spoken, rule: FilmRuleNamed, figures: Figures): string {

@@ -157,6 +157,7 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
     case 'on-hold':
       return `Retenida: ${spanishHoldReason(say, objection, figures)}. La levanta ${say.a('lead')}: la misma línea, con permiso retención y el motivo; o dice qué se hace con ella.`;
     case 'not-given':
+    case 'film-half':
     case 'second-eyes':
       return spanishReleaseObjection(say, objection, figures);
     case 'not-on-hold':

@@ -27,6 +27,7 @@ import { partsNamed, spanishPartsIn } from './parts-in.ts';
 import { spanishStillAsked } from './release.ts';
 import { spanishRingName } from './rings.ts';
 import type { Spoken } from './spoken.ts';
+import { spanishSpots } from './spots.ts';
 import { spanishSurface, spanishSurfaceAsked, spanishSurfaceBreach, spanishSurfaceLimits } from './surface.ts';
 import { spanishAlarmPlaced } from './troubles.ts';
 
@@ -48,6 +49,7 @@ const details = { metal: 'metal', wall: 'pared', area: 'área', bears: 'calor qu
 export const spanishParts = (say: Spoken): typeof englishParts => ({
   ...spanishSurface,
   held: spanishHeld(say),
+  spots: spanishSpots(say),
   limits: (limits, figures) => spanishSurfaceLimits(say, limits, figures),
   asked: (asked, figures) => spanishSurfaceAsked(say, asked, figures),
   figureNames: { grade: 'grado', profile: say.one('profile'), salts: 'sales', dust: 'polvo que queda' },

@@ -6,6 +6,7 @@ import type { ReleaseLacking } from '../../../../core/part/release-asked.ts';
 import type { Figures } from '../../figures.ts';
 import { capital } from './names.ts';
 import type { Spoken } from './spoken.ts';
+import { spanishSpots } from './spots.ts';
 
 export function spanishReleaseLimits(limits: ReleaseLimits): readonly string[] {
   const { film, leastAdhesion, leastDoubleRubs, secondEyes } = limits;
@@ -17,9 +18,10 @@ export function spanishReleaseLimits(limits: ReleaseLimits): readonly string[] {
   ].filter((text) => text !== '');
 }
 
-export function spanishLacking(lacking: ReleaseLacking): string {
+export function spanishLacking(say: Spoken, lacking: ReleaseLacking): string {
   switch (lacking.of) {
     case 'film':
+      if (lacking.half !== undefined) return spanishSpots(say).lacking(lacking.half.told, lacking.half.needed);
       return lacking.read ? 'un espesor seco que su regla pueda juzgar' : 'espesor seco';
     case 'adhesion':
       return `adherencia ${lacking.least} o mejor${lacking.worst === undefined ? '' : ` (dio ${lacking.worst})`}`;
@@ -33,12 +35,15 @@ export const spanishStillAsked = (
   job: string,
   lacking: readonly ReleaseLacking[],
   figures: Figures,
-): string => `Antes de liberarla, ${say.the('job')} ${job} pide aún: ${figures.list(lacking.map(spanishLacking))}.`;
+): string =>
+  `Antes de liberarla, ${say.the('job')} ${job} pide aún: ${figures.list(lacking.map((each) => spanishLacking(say, each)))}.`;
 
 export function spanishReleaseObjection(say: Spoken, objection: ReleaseObjection, figures: Figures): string {
   switch (objection.code) {
     case 'not-given':
       return spanishStillAsked(say, objection.job, objection.lacking, figures);
+    case 'film-half':
+      return spanishSpots(say).half(objection.told, objection.needed);
     case 'second-eyes':
       return `${capital(say.the('job'))} ${objection.job} pide que la libere otra persona: en su capa intervino ${figures.list([...objection.coatedBy])}. Nadie lo suple; la pieza espera.`;
   }

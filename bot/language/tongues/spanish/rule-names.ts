@@ -15,6 +15,7 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'already-filtered': 'ya filtrada',
   'already-released': 'ya liberada',
   'not-given': 'sin lo que pide el trabajo',
+  'film-half': 'espesor seco a medias',
   'second-eyes': 'libera quien la pintó',
   'not-released': 'salida del taller sin liberar',
   'stirrer-off': 'agitador parado',

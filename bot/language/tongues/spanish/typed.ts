@@ -153,5 +153,7 @@ export const spanishTyped: Typed = {
     from: { to: 'hasta' },
     set: { call: 'teléfono' },
     flush: { gun: 'pistola', 'isopropyl-alcohol': 'alcohol' },
+    film: { spot: 'punto', beside: 'junto', drop: 'descartar', 'new-set': 'otra-serie' },
+    amend: { spot: 'punto' },
   },
 };

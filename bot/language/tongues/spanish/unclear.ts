@@ -13,6 +13,7 @@ import { spanishFar } from './readings.ts';
 import { spanishSessionUnclear } from './session-objections.ts';
 import { spanishSheetProblem } from './sheet-problems.ts';
 import type { Spoken } from './spoken.ts';
+import { spanishSpots, spanishSpotTold } from './spots.ts';
 import { actNamed, spanishUndoUnclear } from './undo.ts';
 
 /** `son las 10:15`, `es la 1:15`. */
@@ -43,6 +44,10 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
     case 'no-first-shift':
     case 'which-load':
       return spanishCrewUnclear(say, unclear, figures);
+    case 'film-asked':
+      return spanishSpots(say).asksReadings;
+    case 'spot-told':
+      return spanishSpotTold(unclear, figures);
     case 'far-reading':
       return spanishFar(say, unclear, figures);
     case 'no-such-can':

@@ -4,6 +4,7 @@ import { done, type VerbsTyped, verbWords } from '../typed.ts';
 import { alarmsNamed, alarmsToEnd } from './alarms-named.ts';
 import { spanishAskedVerbs } from './asked-verbs.ts';
 import { begins, ends, monitorWords } from './begun-and-ended.ts';
+import { spanishFilmVerbs } from './film-verbs.ts';
 import { spanishFirstShiftVerbs } from './first-shift.ts';
 import { spanishHoldVerbs } from './hold-verbs.ts';
 
@@ -155,8 +156,7 @@ export const spanishVerbs: VerbsTyped = {
       'sacar impulsor-7',
     ),
   ),
-  wet: verbWords('húmeda, húmedo, película húmeda, eph, espesor húmedo, galga, peine', 'húmeda impulsor-7 60 65 58um'),
-  film: verbWords('espesor, eps, espesor seco, película seca, espesores', 'espesor impulsor-7 12 14 13um'),
+  ...spanishFilmVerbs,
   shipped: done('sale del taller', verbWords('entregada, entregado, embarcada, enviada', 'entregada impulsor-7')),
   release: done(
     'pieza liberada',
@@ -190,6 +190,8 @@ export const spanishVerbs: VerbsTyped = {
   amend: verbWords(
     'corregir, corrige, corregido, corrección, corrijo, rectificar, rectifico',
     'corregir 1 pesar 1201g 1189g báscula equivocada',
+    '',
+    { spot: 'punto' },
   ),
   set: verbWords(
     'fijar, ajustes, configurar, poner, pon, ajustar, cambiar',

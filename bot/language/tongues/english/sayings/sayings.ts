@@ -25,6 +25,7 @@ import { englishSayingsOfCoats2 } from './coats-2.ts';
 import { englishSayingsOfCure } from './cure.ts';
 import { englishSayingsOfCure2 } from './cure-2.ts';
 import { englishSayingsOfHolds } from './holds.ts';
+import { englishSayingsOfMeasuring } from './measuring.ts';
 import { englishSayingsOfNothing } from './nothing.ts';
 import { englishSayingsOfNothing2 } from './nothing-2.ts';
 import { englishSayingsOfPots } from './pots.ts';
@@ -62,6 +63,7 @@ export const englishSayings: readonly Sayings<SaidMeaning>[] = [
   englishSayingsOfRequests3,
   englishSayingsOfPractice,
   englishSayingsOfHolds,
+  englishSayingsOfMeasuring,
   englishSayingsOfNothing,
   englishSayingsOfNothing2,
   englishSayingsInSentences,

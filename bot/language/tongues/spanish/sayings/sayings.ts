@@ -24,6 +24,7 @@ import { spanishSayingsOfCure } from './cure.ts';
 import { spanishSayingsOfCure2 } from './cure-2.ts';
 import { spanishSayingsOfCure3 } from './cure-3.ts';
 import { spanishSayingsOfHolds } from './holds.ts';
+import { spanishSayingsOfMeasuring } from './measuring.ts';
 import { spanishSayingsOfNothing } from './nothing.ts';
 import { spanishSayingsOfNothing2 } from './nothing-2.ts';
 import { spanishSayingsOfNothing3 } from './nothing-3.ts';
@@ -67,6 +68,7 @@ export const spanishSayings: readonly Sayings<SaidMeaning>[] = [
   spanishSayingsOfRequests3,
   spanishSayingsOfPractice,
   spanishSayingsOfHolds,
+  spanishSayingsOfMeasuring,
   spanishSayingsOfNothing,
   spanishSayingsOfNothing2,
   spanishSayingsOfNothing3,

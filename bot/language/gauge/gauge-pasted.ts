@@ -1,0 +1,154 @@
+// A gauge's readings as they are pasted, or typed as the answer to what was asked of a spot: in rows, in a column, apart by commas. They
+// become one strict line; where the numbers of spots cannot be told from readings, a tap each that shows what it records.
+
+import { partNamed } from '../names-typed.ts';
+import type { LineContext } from '../reading.ts';
+import { cleanLine } from '../typed/clean-line.ts';
+import { tokenize } from '../typed/tokens.ts';
+import { withoutAccents } from '../typed/without-accents.ts';
+import type { Understood } from '../understood.ts';
+import { verbAt } from '../verbs-typed.ts';
+import { type GaugeRow, type GaugeRows, type GaugeWords, gaugeRows } from './gauge-rows.ts';
+
+/** Of which part's film, and what stands for its readings. */
+interface Subject {
+  readonly line: string;
+  readonly body: string;
+  /** As the card asks for them. */
+  readonly unit: string;
+  /** What a tap of the card says of the spot, where readings alone are the answer. */
+  readonly spot: string;
+  readonly mustNumber: boolean;
+}
+
+/** What numbers a spot: `#4`, `1: 95`, `2) 98`. */
+const spotNumbers = /(?<=^|\s)(?:#\s?(\d{1,3})|(\d{1,3})[:)](?=\s))/g;
+
+const numbersIn = (text: string): readonly string[] =>
+  [...text.trim().matchAll(spotNumbers)].map(([, hash, marked]) => hash ?? marked ?? '');
+
+/** Rows, or a line that numbers its spots: in other words what numbers a spot would be a reading. */
+export const isOfGauge = (text: string): boolean => /[\n\t]/.test(text.trim()) || numbersIn(text).length > 0;
+
+/** `#7 film 12 13`, `dft 7: 20`: what alone names the part numbers no spot. */
+function numberOf(part: string, text: string): string | undefined {
+  return text.toLowerCase().includes(part) ? undefined : /(\d+)$/.exec(part)?.[1];
+}
+
+export function numbersSpots(text: string, part: string): boolean {
+  const own = numberOf(part, text);
+  return numbersIn(text).some((number) => number !== own);
+}
+
+/** `measured hub-1 1: 95 100 105 2: 98`: what stands from the first number on. */
+export function spotsBehind(text: string, part: string, context: LineContext): string | undefined {
+  const own = numberOf(part, text);
+  const first = [...text.matchAll(spotNumbers)].find(([, hash, marked]) => (hash ?? marked) !== own);
+  const read = first && gaugeRows(text.slice(first.index), wordsOf(context));
+  return read && `film ${part} ${spotsOf(read.rows)}${read.unit ?? ''}`;
+}
+
+/** `text`: as it came, since its rows tell. */
+export function gaugePasted(text: string, context: LineContext): Understood | undefined {
+  const asked = askedSpot(context);
+  const instead = asked && (goneOn(text, asked, context) ?? putRight(text, asked, context));
+  if (instead !== undefined) return { is: 'sure', line: instead };
+  if (!/\d/.test(text)) return undefined;
+  const of = filmNamed(text, context) ?? (asked && answerTo(text, asked));
+  const read = of && gaugeRows(of.body, wordsOf(context));
+  if (of === undefined || read === undefined) return undefined;
+  const unit = read.unit ?? of.unit;
+  const isNumbered = read.rows.some(({ spot }) => spot !== undefined);
+  if (!isNumbered && of.mustNumber) return undefined;
+  const numbered = `${of.line} ${spotsOf(read.rows)}${unit}`;
+  if (!read.isDoubtful) {
+    return { is: 'sure', line: isNumbered ? numbered : `${of.line}${of.spot} ${flat(read, '')}${unit}` };
+  }
+  return { is: 'likely', lines: [numbered, `${of.line}${of.spot} ${flat(read, unit === '' ? 'um' : unit)}`] };
+}
+
+const spotsOf = (rows: readonly GaugeRow[]): string =>
+  rows.map(({ spot, readings }) => `spot ${spot} ${readings.join(' ')}`).join(' ');
+
+/** Each with its unit: none of them numbers a spot. */
+const flat = ({ rows, isDoubtful }: GaugeRows, unit: string): string =>
+  rows
+    .flatMap(({ spot, readings }) => [...(isDoubtful ? [`${spot}`] : []), ...readings])
+    .map((reading) => `${reading}${unit}`)
+    .join(unit === '' ? ' ' : ' ');
+
+/** `film hub-1` and its readings in rows under it, or behind it. */
+function filmNamed(text: string, context: LineContext): Subject | undefined {
+  if (!/[\n\t]|\d,\d{3},\d{3}/.test(text.trim())) return undefined;
+  const [first = ''] = text.trim().split(/\r?\n/);
+  const line = cleanLine(first.replaceAll('\t', ' '));
+  const tokens = tokenize(line, context.hearing);
+  const verb = verbAt(tokens, 0, context.hearing);
+  const name = verb?.row.name === 'film' ? tokens[verb.to] : undefined;
+  const part = name?.kind === 'word' ? partNamed(name.word, context) : undefined;
+  if (name === undefined || part === undefined) return undefined;
+  const at = text.toLowerCase().indexOf(name.text.toLowerCase());
+  const body = text.slice(at + name.text.length).replace(/^[\s:,;]+/, '');
+  return { line: `film ${part}`, body, unit: '', spot: '', mustNumber: false };
+}
+
+interface AskedSpot {
+  readonly part: string;
+  /** Left out where its rule asks for no spots; `undefined` where no card asks. */
+  readonly spot: number | undefined;
+  readonly unit: string;
+  /** Else its card only offers it: then a spot has to be named. */
+  readonly isAsked: boolean;
+}
+
+/** What the last card asks of a film. */
+function askedSpot(context: LineContext): AskedSpot | undefined {
+  const open = context.last?.().open.filter(({ line }) => askedFilm.test(line)) ?? [];
+  const found = open.find(({ isAsked }) => isAsked) ?? open[0];
+  const [, part, spot, unit = ''] = askedFilm.exec(found?.line ?? '') ?? [];
+  if (part === undefined) return undefined;
+  return { part, spot: spot === undefined ? undefined : Number(spot), unit, isAsked: found?.isAsked === true };
+}
+
+const askedFilm = /^film (\S+)(?: (?:spot|beside) (\d+))? \{dry-films\}(\w*)$/;
+
+/** Figures alone are its readings. */
+function answerTo(text: string, { part, spot, unit, isAsked }: AskedSpot): Subject {
+  const of = spot === undefined ? '' : ` spot ${spot}`;
+  return { line: `film ${part}`, body: text.trim(), unit, spot: of, mustNumber: !isAsked };
+}
+
+/** `next`, `skip`: the spot is asked for again, or the one behind it. */
+function goneOn(text: string, { part, spot, isAsked }: AskedSpot, context: LineContext): string | undefined {
+  const word = withoutAccents(cleanLine(text).toLowerCase());
+  if (spot === undefined || !isAsked) return undefined;
+  if (said('next', context).has(word)) return `film ${part}`;
+  return said('skip', context).has(word) ? `film ${part} spot ${spot + 1}` : undefined;
+}
+
+/** `spot 2 was 95 100 105`: of one that comes before the one that is asked for. */
+function putRight(text: string, { part, spot = 0, unit }: AskedSpot, context: LineContext): string | undefined {
+  const [mark = '', number = '', was = '', ...rest] = withoutAccents(cleanLine(text).toLowerCase()).split(' ');
+  const isMeant = said('spot', context).has(mark) && said('was', context).has(was) && Number(number) < spot;
+  const read = isMeant ? gaugeRows(rest.join(' '), wordsOf(context)) : undefined;
+  const [row, ...more] = read?.rows ?? [];
+  return row === undefined || row.spot !== undefined || more.length > 0
+    ? undefined
+    : `amend ${part} film spot ${number} ${row.readings.join(' ')}${read?.unit ?? unit}`;
+}
+
+const wordsOf = (context: LineContext): GaugeWords => ({
+  spots: said('spot', context),
+  isUnit: (word) => isFilmUnit(word, context),
+});
+
+const isFilmUnit = (word: string, { hearing }: LineContext): boolean => {
+  const unit = hearing.units.get(word.toLowerCase());
+  return unit !== undefined && unit !== 'degree' && unit.is === 'film';
+};
+
+/** What people type for it on the line of a film. */
+const said = (word: string, { hearing }: LineContext): ReadonlySet<string> =>
+  new Set(
+    hearing.tongues.flatMap(({ verbs }) => (verbs.film.means[word] ?? '').split(' ').filter((each) => each !== '')),
+  );

@@ -1,0 +1,16 @@
+// What a Spanish speaker types of films, and what marks a spot among their readings.
+
+import { verbWords } from '../typed.ts';
+
+export const spanishFilmVerbs = {
+  wet: verbWords('húmeda, húmedo, película húmeda, eph, espesor húmedo, galga, peine', 'húmeda impulsor-7 60 65 58um'),
+  film: verbWords('espesor, eps, espesor seco, película seca, espesores', 'espesor impulsor-7 12 14 13um', '', {
+    spot: 'punto puntos',
+    beside: 'junto cerca',
+    drop: 'descartar descarta descarto descartada descartadas',
+    was: 'era eran fue fueron',
+    next: 'siguiente proximo',
+    skip: 'saltar saltalo saltatelo luego',
+    'new-set': 'otra-serie serie-nueva',
+  }),
+};
