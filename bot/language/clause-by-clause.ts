@@ -7,6 +7,7 @@ import type { LineContext } from './reading.ts';
 import { isDone, isDoneByItself } from './sayings/time-apart.ts';
 import { piecesOf } from './slots-heard/pieces.ts';
 import { onlyAsks, onlyAsksOrDenies } from './slots-heard/slots-heard.ts';
+import { isSaidAct } from './tongues/said-words.ts';
 import { withoutAccents } from './typed/without-accents.ts';
 import type { Strictly, Understood } from './understood.ts';
 import { verbNamed } from './verbs-typed.ts';
@@ -70,6 +71,9 @@ function saysHow(clause: string, { hearing: { said } }: LineContext): boolean {
   return words.slice(0, 2).some((word) => said.looks.has(word));
 }
 
+/** So clearly it tells an act, of what stands before it. */
+const leastOfPronoun = 0.5;
+
 /** `nobody ships 9: I am putting it on hold`: what names nothing is of the one thing that stands before it. */
 function actsNamed(
   clause: string,
@@ -78,6 +82,8 @@ function actsNamed(
 ): ToldClause['lines'] {
   const alone = actsIn(clause, context, strictly, reads);
   if (typeof alone === 'string' || alone.length > 0 || thingsIn(clause, context).length > 0) return alone;
+  const [most] = context.hearing.weighed.weigh(clause);
+  if (most === undefined || !isSaidAct(most.meaning) || most.share < leastOfPronoun) return alone;
   const [named, other] = new Set(before.flatMap((each) => thingsIn(each, context)));
   return named === undefined || other !== undefined ? alone : actsIn(`${named} ${clause}`, context, strictly, reads);
 }

@@ -24,7 +24,8 @@ import { conceded } from './sayings/conceded.ts';
 import { actOfLine, likeliestActs, likeliestBeside, shareOf } from './sayings/likeliest.ts';
 import { mixOrdered } from './sayings/mix-ordered.ts';
 import { turnedRound, withoutReason } from './sayings/reason-apart.ts';
-import { withoutThereupon, withoutTime } from './sayings/time-apart.ts';
+import { withoutThereupon, withoutTime, withoutWhich } from './sayings/time-apart.ts';
+import { withoutHeld, withoutUnnamed } from './sayings/unnamed-beside.ts';
 import { actRows } from './slots-heard/act-rows.ts';
 import { onlyAsksOrDenies, slotsHeard } from './slots-heard/slots-heard.ts';
 import { isSaidAct } from './tongues/said-words.ts';
@@ -95,6 +96,11 @@ const mayBeAsked = (line: string, { hearing }: LineContext): boolean =>
 
 /** Without what is said beside it; else as it stands. */
 export function understood(typed: string, all: LineContext, strictly: Strictly): Understood | undefined {
+  const found = understoodIn(typed, all, strictly);
+  return found?.is === 'likely' ? { ...found, lines: withoutHeld(found.lines) } : found;
+}
+
+function understoodIn(typed: string, all: LineContext, strictly: Strictly): Understood | undefined {
   const line = withoutClean(typed, all);
   const context: LineContext = line === typed ? all : { ...all, saysClean: true };
   const told = line === typed ? undefined : strictlyTold(line, strictly);
@@ -111,8 +117,9 @@ export function understood(typed: string, all: LineContext, strictly: Strictly):
 function toldWithoutAsides(...[line, context, strictly, plainly]: Parameters<InFigures>): Understood | undefined {
   const [plain, otherwise] = plainly();
   if (plain === undefined || otherwise !== undefined) return undefined;
-  const without = withoutReason(plain.line, context);
-  const bare = withoutAsides(without?.line ?? plain.line, context) ?? without?.line;
+  const meant = withoutWhich(plain.line, context);
+  const without = withoutReason(meant ?? plain.line, context);
+  const bare = withoutAsides(without?.line ?? meant ?? plain.line, context) ?? without?.line ?? meant;
   const timed = withoutTime(bare ?? plain.line, context);
   const inTurn = withoutThereupon(timed?.line ?? bare ?? plain.line, context) ?? timed?.line ?? bare;
   const told = turnedRound(inTurn ?? plain.line, context) ?? inTurn;
@@ -188,8 +195,10 @@ function bothOf(ahead: Likely, other: Understood, strictly: Strictly): Likely {
 }
 
 /** What both make of it is taken where its words leave no doubt; else ahead of what was found stands what the line speaks for more. */
-function bothLikely(found: Likely, other: Understood, context: LineContext, line: string): Understood {
+function bothLikely(all: Likely, other: Understood, context: LineContext, line: string): Understood {
   const more = asTaps(other);
+  const named = withoutUnnamed(all.lines, line, context);
+  const found = named.length === all.lines.length ? all : { ...all, lines: named.length > 0 ? named : more.lines };
   const isSame = found.untaken === undefined && found.lines.includes(more.lines[0] ?? '');
   if (other.is !== 'likely' && isSame && !mayBeAsked(line, context)) return other;
   const [told = ''] = found.lines;

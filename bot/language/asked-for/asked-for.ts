@@ -82,34 +82,33 @@ function askedForIn(
   });
   const [first] = lines;
   if (first === undefined) return undefined;
-  return recordsNothing(first, strictly) || isOwnWish(likely, line, context)
-    ? { is: 'sure', line: first }
-    : { is: 'likely', lines };
+  if (recordsNothing(first, strictly)) return { is: 'sure', line: first };
+  const [most] = likely;
+  if (most === undefined || !ofOneself.has(most.meaning)) return { is: 'likely', lines };
+  const wish = wishIn(line, context);
+  if (wish === 'none') return undefined;
+  return wish === 'plain' && most.share >= certain ? { is: 'sure', line: first } : { is: 'likely', lines };
 }
 
 /** Hardly anything else is meant. */
 const certain = 0.97;
 /** How the bot talks to whoever says so: nothing that is recorded hangs on it. */
-const ofOneself: ReadonlySet<AskedForMeaning> = new Set([
+const ofOneself: ReadonlySet<SaidMeaning> = new Set([
   'set units us',
   'set units metric',
   'set language es',
   'set language en',
 ]);
 
-/** `switch me over to metric`; neither `Omar wants pounds`, `not in pounds` nor `are we in pounds`. */
-function isOwnWish(
-  [first]: readonly { readonly meaning: AskedForMeaning; readonly share: number }[],
-  line: string,
-  context: LineContext,
-): boolean {
-  if (first === undefined || first.share < certain || !ofOneself.has(first.meaning) || /[?¿\d]/.test(line))
-    return false;
+/** `switch me over to metric`; of none are `Omar wants pounds`, `not in pounds` and `are we in pounds`. */
+function wishIn(line: string, context: LineContext): 'plain' | 'likely' | 'none' {
+  const { said } = context.hearing;
   const pieces = piecesOf(line, context) ?? [];
-  const { claims } = claimed(pieces, context.hearing.said);
-  const says = claims.some((claim) => claim?.is === 'denial' || claim?.is === 'hedge' || claim?.is === 'ask');
-  const isAsked = asksFirst(pieces, claims, context.hearing.said);
-  return !isAsked && !says && !pieces.some(({ is }) => is === 'person');
+  const { claims } = claimed(pieces, said);
+  const says = new Set(claims.map((claim) => claim?.is));
+  if (says.has('denial') || pieces.some(({ is }) => is === 'person')) return 'none';
+  if (asksFirst(pieces, claims, said) && !said.somebody.has(wordOf(pieces[1]) ?? '')) return 'none';
+  return says.has('hedge') || says.has('ask') || /[?¿\d]/.test(line) ? 'likely' : 'plain';
 }
 
 /** A question, or a film without its readings, which are asked for. */

@@ -42,7 +42,10 @@ export const askedInWords: Understands = (line, context) => {
   };
   const found = foundBy(strictLine) ?? foundBy(bareQuestion);
   const asks = found !== undefined || read.some(({ asking }) => asking.isAsked);
-  const strict = asks ? (likeliestAsked(line, found, read, context) ?? foundBy(fallback)) : undefined;
+  const asked = asks ? likeliestAsked(line, found, read, context) : undefined;
+  // `ya está la 7 en el horno`: where nothing asks for certain, what tells an act tells it.
+  const mayTell = !read.some(({ asking }) => asking.isMarked) && tellsAnAct(line, context);
+  const strict = asked ?? (asks && !mayTell ? foundBy(fallback) : undefined);
   return strict === undefined ? undefined : { is: 'sure', line: strict };
 };
 

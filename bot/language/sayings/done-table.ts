@@ -8,6 +8,7 @@ export interface DoneTable {
   readonly byItself: readonly RegExp[];
   readonly when: Phrases;
   readonly thereupon: Phrases;
+  readonly which: Phrases;
   readonly notYet: Phrases;
 }
 
@@ -23,6 +24,7 @@ export function doneTableOf(tongues: readonly Typed[]): DoneTable {
     byItself: words.map(({ byItself }) => byItself),
     when: listed(({ when }) => when),
     thereupon: listed(({ thereupon }) => thereupon),
+    which: listed(({ which }) => which),
     notYet: listed(({ notYet }) => notYet),
   };
 }

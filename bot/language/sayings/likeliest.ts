@@ -125,6 +125,11 @@ export function likeliestIn(said: Said, before: Before | undefined, context: Lin
   const mayAsk = asksFirst(said.pieces, said.claims, context.hearing.said);
   const isFirst = said.claims[0]?.is !== 'filler';
   if (mayAsk && (!isFirst || shareIn(typed, 'asking') > hardlyAsks || asksOfSomebody(said.pieces, context))) return [];
+  // `they say Omar stopped 2 before lunch`: what it denies or doubts it is about, and nothing else.
+  const [top] = weighed;
+  if (top !== undefined && isSaidAct(top.meaning) && top.share >= leastClear) {
+    if (saysNot(toldBy(top.meaning, said.pieces, said.claims, context))) return [];
+  }
   const likely = weighed.flatMap(({ meaning, share }) =>
     !isSaidAct(meaning) || share < leastOf(meaning) || otherwise.has(meaning)
       ? []

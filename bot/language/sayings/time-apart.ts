@@ -78,3 +78,17 @@ export function withoutThereupon(line: string, context: LineContext): string | u
   }
   return undefined;
 }
+
+/** `impeller 8, the one in the oven, reads 90`: what only says which is meant, and names or reads nothing of its own. */
+export function withoutWhich(line: string, context: LineContext): string | undefined {
+  for (const { 0: clause, 1: said = '', index } of line.matchAll(/,\s+([^,;:.!?]+),\s+/g)) {
+    const words = wordsOf(said);
+    const phrase = phraseAt(words, 0, context.hearing.done.which);
+    const behind = phrase === undefined ? undefined : words[phrase];
+    const pieces = behind === undefined ? undefined : piecesOf(said.slice(behind.start), context);
+    if (pieces === undefined || !pieces.every(({ is }) => is === 'word' || is === 'place')) continue;
+    if (saysNot(claimed(pieces, context.hearing.said).claims)) continue;
+    return `${line.slice(0, index)} ${line.slice(index + clause.length)}`;
+  }
+  return undefined;
+}

@@ -16,7 +16,7 @@ import { fits } from './fits.ts';
 import { manyIn } from './many-in.ts';
 import { type Piece, wordOf } from './piece.ts';
 import { isReadInCure } from './read-in-cure.ts';
-import { reasonIn } from './reason-in.ts';
+import { isLedInUnknown, reasonIn } from './reason-in.ts';
 import { type Before, type Heard, partsNumbered, type Things, thingsOf } from './things.ts';
 
 export interface Composed {
@@ -82,7 +82,7 @@ function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context
   if (isStray && figures.texts.length === 0 && row.figures !== undefined && row.isOfOne === true) return undefined;
   const method = methodOf(act, heard);
   const manner = mannerOf(clause.pieces, row, context);
-  if (hasStranger(clause.pieces, row) || isFigureLost(heard, figures.used)) return undefined;
+  if (hasStranger(clause.pieces, row) || isFigureLost(heard, figures.used, clause.claims)) return undefined;
   const isUnknown = clause.isWeighed !== true && clause.claims.some((claim) => claim === undefined);
   // Words that nobody knows, and nothing named: it speaks of something else.
   if (isUnknown && things.isUnnamed && figures.texts.length === 0 && !saysWhat(act, clause)) return undefined;
@@ -99,7 +99,7 @@ function ofAll(act: SaidAct, clause: Clause, before: Before | undefined, context
   const ofGrade = way === 'blasting' && clause.pieces.some(({ is }) => is === 'grade');
   const lineOf = (thing: string): string =>
     [verb, thing, ofGrade ? '' : way, ...tail].filter((text) => text !== '').join(' ');
-  const isWhole = reason !== '' || isAccountedFor(clause);
+  const isWhole = reason === '' ? isAccountedFor(clause) : !isLedInUnknown(clause);
   const isTaken =
     figures.isWhole && isAllTaken(heard, clause.claims, figures.used) && !things.isAssumed && !method.isAssumed;
   return {
@@ -142,11 +142,16 @@ function heardFor(row: ActRow, clause: Clause, before: Before | undefined, conte
 }
 
 /** `shot 8 and it was 191`: of an act that reads nothing it is no number of a thing. */
-const isFigureLost = ({ pieces, row, used }: Heard, figures: ReadonlySet<Piece>): boolean =>
+const isFigureLost = ({ pieces, row, used }: Heard, figures: ReadonlySet<Piece>, claims: Clause['claims']): boolean =>
   row.figures === undefined &&
   row.takes?.includes('reason') !== true &&
   pieces.some(
-    (piece) => piece.is === 'number' && /\d{3}|\d[.,]\d/.test(piece.text) && !figures.has(piece) && !used.has(piece),
+    (piece, at) =>
+      piece.is === 'number' &&
+      // `las otras dos están a 91`
+      (/\d{3}|\d[.,]\d/.test(piece.text) || (/^\d\d/.test(piece.text) && claims[at - 1]?.is === 'reading')) &&
+      !figures.has(piece) &&
+      !used.has(piece),
   );
 
 function joinedTo(pieces: readonly Piece[], live: LiveNow, { hearing: { said } }: LineContext): readonly Piece[] {

@@ -49,6 +49,8 @@ function claimedAnew(pieces: readonly Piece[], table: SaidTable): Claimed {
     )
       claims[at] = { is: 'light' };
     else if (claims[at] === undefined && piece.is !== 'word') claims[at] = { is: 'slot' };
+    else if (claims[at] === undefined && table.toCome.some((form) => form.test(piece.typed.toLowerCase())))
+      claims[at] = { is: 'plan' };
   }
   const words = pieces.map((piece) => ({ word: wordOf(piece) ?? '', typed: piece.typed }));
   for (const at of [...intendedAt(words, table), ...inSoLong(pieces, table)]) claims[at] = { is: 'plan' };

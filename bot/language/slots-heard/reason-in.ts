@@ -31,6 +31,15 @@ export function reasonIn(clause: Clause, used: ReadonlySet<Piece>, { reasons }: 
   return /\p{L}{3}/u.test(reason.join(' ')) ? JSON.stringify(reason.join(' ')) : '';
 }
 
+/** `dejaré retenida la 9`: words ahead of the act that nobody knows may put it off. */
+export function isLedInUnknown({ pieces, claims }: Clause): boolean {
+  const act = claims.findIndex((claim) => claim?.is === 'act');
+  const before = claims.slice(0, Math.max(act, 0));
+  return (
+    !pieces.slice(0, Math.max(act, 0)).some(({ is, isBreak }) => isBreak || is !== 'word') && before.includes(undefined)
+  );
+}
+
 const saysNothing: ReadonlySet<string | undefined> = new Set(['light', 'filler', 'pronoun']);
 
 /** `9 has fisheyes, park it`: what only says the act once more is no reason. */

@@ -47,6 +47,7 @@ export interface SaidTable {
   readonly iDo: ReadonlySet<string>;
   readonly within: ReadonlySet<string>;
   readonly pronouns: ReadonlySet<string>;
+  readonly toCome: readonly RegExp[];
   readonly tellers: ReadonlySet<string>;
   readonly somebody: ReadonlySet<string>;
   readonly whence: ReadonlySet<string>;
@@ -151,6 +152,7 @@ function wordsSaid(tongues: readonly Typed[]) {
     pronouns: all((said) => said.pronouns),
     lasting: all((said) => said.lasting),
     greetings: all((said) => said.greetings),
+    toCome: tongues.flatMap(({ said }) => said.toCome ?? []),
     tellers: all((said) => said.tellers),
     somebody: all((said) => said.somebody),
     whence: all((said) => said.whence),

@@ -110,6 +110,8 @@ export interface SaidWords {
   readonly largest: string;
   readonly smallest: string;
   /** Who tells: behind them no word asks, `I have weighed`. */
+  /** A word of its own by which what is told is still to come, as it is typed: `dejaré`. */
+  readonly toCome?: RegExp;
   readonly tellers: string;
   /** Whom a line may ask about behind its first word: `did you`. */
   readonly somebody: string;

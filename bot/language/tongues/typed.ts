@@ -111,6 +111,8 @@ export interface DoneWords {
   readonly byItself: RegExp;
   /** What a clause begins with that says when; phrases without accents. */
   readonly when: string;
+  /** What a clause between commas begins with that says which thing is meant. */
+  readonly which: string;
   /** Between two things that were done; else it puts off. */
   readonly thereupon: string;
   /** With a denial: what is still to come. */

@@ -50,6 +50,8 @@ export function cleanLine(typed: string): string {
   let line = beyondKeyboard.test(typed) ? fromPhone(typed) : typed;
   // `in the oven @90`
   if (line.includes('@')) line = line.replace(/(?<=^|\s)@\s?(?=\d)/g, 'at ');
+  // `No. 8: 195 F`; a small one may deny.
+  if (line.includes('No. ')) line = line.replace(/\bNo\. (?=\d)/g, '#');
   if (line.includes(':')) line = line.replace(pictureNames, '$1');
   line = line.trim();
   if (mayOpen.test(line)) line = line.replace(opening, '');

@@ -125,6 +125,7 @@ export const englishCries = {
   sore: 'burning burn burns hurt hurts hurting sting stings stinging red',
   /** What is down every other day and is nobody: a bare word before `is down` that is none of these is a name. */
   everyday: `
+    trigger lever handle
     oven booth line compressor fan forklift crane router slack teams vpn wlan lan laptop camera truck van kiln
     shutter shutters gate gauge chiller boiler generator battery paperwork cost costs staff temp temps part parts
     server mixer stirrer door lid lids mask visor tools brush thermometer robot conveyor hoist lathe mill saw drill

@@ -11,7 +11,7 @@ export const englishLabels: LabelWords = {
   asOpen:
     'open, opened, opening, just opened, cracked open, cracked, popped open, popped, broke open, broached, busted open, unsealed, uncapped, broke the seal, seal broken, tapped, tapped a new',
   asReceived:
-    'received, arrived, came in, delivered, delivery, got in, in stock, took in, booked in, book in, booking in, took delivery, turned up, signed for, unloaded, unpacked, sealed, still sealed, unopened, not opened, not opened yet, not open yet, got new, got a new, new cans, new tins',
+    'recieved, recived, receieved, received, arrived, came in, delivered, delivery, got in, in stock, took in, booked in, book in, booking in, took delivery, turned up, signed for, unloaded, unpacked, sealed, still sealed, unopened, not opened, not opened yet, not open yet, got new, got a new, new cans, new tins',
   gas: 'gas, argon, argons, nitrogen, nitrogens, n2, ar',
   gasThere:
     'on, in, at, to, hand, here, right, ready, by, next, beside, me, under, over, with, running, flowing, hooked, up, connected, plugged, going, it, its, have, got, put, yes, bottle, hose, some',

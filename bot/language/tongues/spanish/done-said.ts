@@ -14,7 +14,7 @@ const irregular =
   '(?:puse|pusimos|puso|pusieron|hice|hicimos|hizo|hicieron|di|dio|dimos|dieron|fui|fue|fuimos|tuve|tuvo|tuvimos|traje|trajo)';
 const perfect =
   '(?:he|ha|has|hemos|han|había|habia|habíamos) (?:ya )?(?:\\p{L}+(?:ad|id)[oa]s?|puesto|hecho|abierto|cubierto|recubierto|vuelto|visto|dicho|escrito)';
-const told = `(?:${past}|${irregular}|${perfect}|ya \\p{L}+[ai]mos|llevaban?|estaban?(?! (?:por|para|a punto)))(?![\\p{L}])`;
+const told = `(?:${past}|${irregular}|${perfect}|ya \\p{L}+[ai]mos|llevaban?|estaban?(?! (?:por|para|a punto)))(?![\\p{L}])(?! \\p{L}+[aei]r(?:l[aoe]s?)?(?![\\p{L}]))`;
 
 const is = new RegExp(`^${lead}${subject}${pronouns}${told}`, 'u');
 
@@ -24,5 +24,7 @@ export const spanishDone: DoneWords = {
   byItself: is,
   when: 'en cuanto, nada mas, justo antes de, justo despues de, antes de, antes que, despues de, luego de, al poco de, tan pronto como, una vez que, hasta que, hasta, desde que, desde, cuando, mientras, tras, apenas',
   notYet: 'todavia, aun',
+  which:
+    'el que, la que, los que, las que, el del, la del, los del, las del, el grande, la grande, el chico, la chica, o sea la, o sea el',
   thereupon: 'luego, despues, mas tarde, al rato, enseguida',
 };

@@ -38,6 +38,8 @@ export const spanishSaid: SaidWords = {
   whence: 'de, del',
   largest: 'grande, mayor, grandota',
   smallest: 'chica, chico, pequena, pequeno, chiquita, chiquito, menor',
+  // `preparé` has been.
+  toCome: /^(?!.*(?:par|tir|mir|gir|esper)[éá])\p{L}{2,}[aei]r(?:é|ás|á|emos|án)$/u,
   tellers: 'yo, nosotros, nosotras',
   somebody: 'tu, usted, ustedes, alguien, vosotros',
   roughly: 'como, unos, unas, alrededor de, cerca de, aproximadamente, aprox, casi, mas o menos, como unos, por ahi de',

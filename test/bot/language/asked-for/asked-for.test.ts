@@ -78,12 +78,23 @@ describe('what would be set', () => {
     ['not in pounds please', english],
     ["don't switch me to pounds and fahrenheit", english],
     ['should I switch over to pounds and fahrenheit', english],
-    ['Omar wants everything in pounds and fahrenheit', { ...english, people: ['Omar'] }],
     ['I think we use pounds and fahrenheit', english],
     ['no me lo pongas en libras y fahrenheit', spanish],
     ['¿me lo pones en libras y fahrenheit?', spanish],
   ])('given %s, then nothing is set without a tap', (line, context) => {
     expect(readLine(line, context).kind).not.toBe('command');
+  });
+});
+
+describe('what somebody else wants, or nobody', () => {
+  it.each([
+    ['Omar wants everything in pounds and fahrenheit', { ...english, people: ['Omar'] }],
+    ['not in pounds and fahrenheit please', english],
+    ['are we in pounds and fahrenheit', english],
+    ['no me lo pongas en libras y fahrenheit', spanish],
+  ])('given %s, then no tap sets it', (line, context) => {
+    const found = readLine(line, context);
+    expect(found.kind === 'misread' ? found.misread.suggestions.join() : found.kind).not.toMatch(/^set |command/);
   });
 });
 

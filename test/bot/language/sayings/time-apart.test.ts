@@ -107,3 +107,68 @@ describe('what was done next', () => {
     },
   );
 });
+
+describe('what only says which thing is meant', () => {
+  it.each([
+    ['flange-1, the one in the oven, reads 90', shop],
+    ['flange-1, which is in the oven, reads 90', shop],
+    ['la 1, la que está en el horno, marca 90 grados', taller],
+  ])('given %s, then no act is read in it', (line, context) => {
+    expect(readLine(line, context)).toMatchObject({ kind: 'command', command: { verb: 'temp' } });
+  });
+
+  it.each([
+    ['flange-1, the one I think is in the oven, might read 90', shop],
+    ['flange-1, which nobody read, should be at 90', shop],
+    ['la 1, la que no está en el horno, no marca 90', taller],
+  ])('given %s, then no act is taken or offered', (line, context) => {
+    expect(actsOf(readLine(line, context), context)).toEqual([]);
+  });
+});
+
+describe('a number with its mark', () => {
+  it('given No. in front of it, then it denies nothing', () => {
+    expect(readLine('No. 1: 90 C.', shop)).toMatchObject({ kind: 'command', takenAs: 'temp flange-1 90 C' });
+  });
+
+  it.each(['No. 1: not dry', 'no, 1: 90 C', 'No. 1: dry?'])('given %s, then no act is taken', (line) => {
+    expect(readLine(line, shop).kind).not.toBe('command');
+  });
+});
+
+describe('an act that the whole line hardly speaks for', () => {
+  it('given a thing that it does not name, then it is no tap', () => {
+    const bare = { ...shop, live: () => ({ ...inUse.live(), parts: [{ name: 'flange-2', phase: 'bare' as const }] }) };
+    const read = readLine('blasted some argon in can 3 n capped it', bare);
+    expect(offered(read)).toEqual(['blanket 3']);
+  });
+
+  it.each(['did somebody blow argon in can 3 and cap it', 'we will blow argon in can 3 and cap it'])(
+    'given %s, then no act is taken or offered',
+    (line) => {
+      expect(actsOf(readLine(line, shop), shop)).toEqual([]);
+    },
+  );
+});
+
+describe('a verb of what is to come', () => {
+  it.each([
+    'dejaré retenida la 2 por descuelgues',
+    'la 2 quedará retenida por poros',
+    'limpiaré la 2 con acetona',
+    'debí cerrar la lata 3 en cuanto acabé',
+  ])('given %s, then no act is taken or offered', (line) => {
+    expect(actsOf(readLine(line, taller), taller)).toEqual([]);
+  });
+});
+
+describe('what is denied or doubted', () => {
+  it.each([
+    ['I wish I had stirred can 3 before we poured', shop],
+    ['I meant to close can 3 once it was empty', shop],
+    ['nobody stirred can 3 before we poured', shop],
+    ['quise remover la lata 3 antes de verter', taller],
+  ])('given %s, then no other act is offered instead', (line, context) => {
+    expect(actsOf(readLine(line, context), context)).toEqual([]);
+  });
+});
