@@ -70,6 +70,8 @@ export const settingKinds = {
     mostDustRating: z.number().int().min(0).max(5).optional(),
     /** Before a release: a dry film by its sheet's rule, a cross-cut, double rubs, and somebody who did not coat it. */
     film: z.literal(true).optional(),
+    /** What the gauge shows on its bare steel: taken off each reading of a film that is told spot by spot. */
+    filmBaseMicrometres: Micrometres.optional(),
     leastAdhesion: z.enum(adhesionRatings).optional(),
     leastDoubleRubs: z.number().int().positive().optional(),
     secondEyes: z.literal(true).optional(),

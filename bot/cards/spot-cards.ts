@@ -1,6 +1,7 @@
 // A dry film told spot by spot: the card that asks for the next spot, and what a spot came to.
 
 import { filmLimits } from '../../core/calc/film-spots.ts';
+import type { Command } from '../../core/commands.ts';
 import type { Request } from '../../core/execute.ts';
 import { isFailed } from '../../core/failed.ts';
 import type { Unclear } from '../../core/objections.ts';
@@ -14,7 +15,7 @@ import { inUnitsOf, lineOf, type Telling } from './card-context.ts';
 type Asked = Extract<Unclear, { code: 'film-asked' }>;
 
 /** Nothing was told: the field takes the readings bare. */
-export function filmAskedCard(telling: Telling, { command }: Request, { part: name, set, anew }: Asked): Card {
+export function filmAskedCard(telling: Telling, { command }: Request, { part: name, set }: Asked): Card {
   const { spots: words } = telling.words.parts;
   const part = telling.shop.parts.get(name);
   if (set === undefined || part === undefined) {
@@ -27,7 +28,7 @@ export function filmAskedCard(telling: Telling, { command }: Request, { part: na
   }
   const [wanted] = command.verb === 'film' ? (command.spots ?? []) : [];
   const spot = wanted?.spot ?? set.next?.spot ?? 1;
-  const action = spotTap(telling, name, set, spot, anew);
+  const action = spotTap(telling, name, set, spot, besides(telling, command, name));
   const told = set.spots.map((each) => words.spot(each, set.off, telling.figures));
   return makeCard(words.asksOf(name, spot, set.terms.spots), 'plain', {
     lines: [
@@ -44,13 +45,18 @@ const fields = ({ words }: Telling): readonly CardField[] => [
   { id: 'dry-films', label: words.page.fields['dry-films'] ?? '', unit: 'um' },
 ];
 
-/** As typed it is one number after the other. */
-function spotTap(telling: Telling, name: string, { terms }: SetJudged, spot: number, anew?: true): CardAction {
-  const line = `film ${name} spot ${spot} {dry-films}um${anew === true ? ' new-set' : ''}`;
+/** What was told of the set besides: it is told with the spot. */
+function besides(telling: Telling, command: Command, name: string): string {
+  if (command.verb !== 'film') return '';
+  const { spots: _, ...rest } = command;
+  return lineOf(telling, { command: rest, stance: { is: 'asked' } }).slice(`film ${name}`.length);
+}
+
+function spotTap(telling: Telling, name: string, { terms }: SetJudged, spot: number, more = ''): CardAction {
   return {
     id: 'spot',
     label: telling.words.parts.spots.button(spot, terms.spots),
-    line: inUnitsOf(line, telling.figures.units),
+    line: inUnitsOf(`film ${name} spot ${spot} {dry-films}um${more}`, telling.figures.units),
   };
 }
 
@@ -133,13 +139,34 @@ export function spotsTold(telling: Telling, part: Part, told: readonly SpotTold[
   };
 }
 
+/** On paper: every spot of it, what was left out and taken off, and what its rule says. */
+export function setLines(telling: Telling, part: Part, set: SetJudged): readonly string[] {
+  const { words, figures } = telling;
+  return [
+    ...set.spots.map((each) => words.parts.spots.spot(each, set.off, figures)),
+    ...droppedLines(telling, set, set.spots),
+    ...setSummary(telling, part, set),
+  ];
+}
+
+/** How far it is told, and what its rule says. */
+export function setSummary(telling: Telling, part: Part, set: SetJudged): readonly string[] {
+  const { spots, film } = telling.words.parts;
+  const told = set.next === undefined ? spots.whole(set, telling.figures) : spots.soFar(set, telling.figures);
+  return [
+    spots.ofSet(set.set.number, told),
+    ...(set.finding.is === 'half' ? [] : [film(set.finding, telling.figures)]),
+    ...offLines(telling, part, set),
+  ];
+}
+
 /** Of a whole column only what fails is told one by one. */
 const mostShown = 5;
 const shownOf = (spots: readonly SpotJudged[]): readonly SpotJudged[] =>
   spots.length <= mostShown ? spots : spots.filter(({ beyond, lacks }) => beyond.length > 0 || lacks > 0);
 
 /** They stay visible; those that its rule does not let be left out count. */
-export function droppedLines(
+function droppedLines(
   { words, figures }: Telling,
   { spots: all, terms }: SetJudged,
   spots: readonly SpotJudged[],

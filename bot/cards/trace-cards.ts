@@ -5,10 +5,12 @@ import type { Can } from '../../core/can/can.ts';
 import type { GasAfter } from '../../core/can/can-clocks.ts';
 import { type Entry, isAct, isLate } from '../../core/history.ts';
 import { nounOf, numberIn } from '../../core/ids.ts';
+import { setsJudged } from '../../core/part/film-set-failed.ts';
 import type { Part, PartPhase } from '../../core/part/part.ts';
 import { partStatus } from '../../core/part/part-status.ts';
 import type { BatchTrace, CoatTrace, LotTrace, PartTrace } from '../../core/records/trace.ts';
 import { isOfLot } from '../../core/sealed-stock.ts';
+import { batchOf } from '../../core/shop.ts';
 import { statusOf } from '../../core/status.ts';
 import { grams, minutesBetween } from '../../core/units.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
@@ -30,6 +32,7 @@ import { heldLines } from './part-cards.ts';
 import { partPhaseTold } from './part-phase.ts';
 import { sealedLine } from './sealed-cards.ts';
 import { speedLines } from './speed-lines.ts';
+import { setSummary } from './spot-cards.ts';
 import { surfaceOnPaper } from './surface-asked.ts';
 
 export function partTraceCard(telling: Telling, trace: PartTrace): Card {
@@ -54,6 +57,7 @@ export function partTraceCard(telling: Telling, trace: PartTrace): Card {
         ...deviationLines(telling, trace.deviations),
         ...briefsOffLines(telling, part.entries),
         ...trace.coats.flatMap((coat, i) => coatLines(telling, coat, i + 1)),
+        ...setsJudged(part, batchOf(telling.shop, part)?.sheet).flatMap((set) => setSummary(telling, part, set)),
         records.steps,
         ...trace.steps.flatMap((entry) => stepLines(telling, entry)),
       ],
@@ -159,7 +163,9 @@ export function detailsOf(telling: Telling, details: PartDetails): readonly stri
 }
 
 function dryFilmFacts(telling: Telling, { part }: PartTrace): readonly CardFact[] {
-  const dry = part.films.filter(({ state }) => state === 'dry').flatMap(({ micrometres }) => micrometres);
+  const dry = part.films
+    .filter(({ state, told }) => state === 'dry' && told === undefined)
+    .flatMap(({ micrometres }) => micrometres);
   return dry.length === 0 ? [] : filmFacts(telling, dry);
 }
 

@@ -51,6 +51,7 @@ function writeLimits(limits: Omit<SettingValues['job-limits'], 'job'>): readonly
     ...(salts === undefined ? [] : [`salts ${written(salts, 'mg/m2')}`]),
     ...(dust === undefined ? [] : [`dust ${dust}`]),
     ...(limits.film === true ? ['film'] : []),
+    ...(limits.filmBaseMicrometres === undefined ? [] : [`base ${written(limits.filmBaseMicrometres, 'um')}`]),
     ...(limits.leastAdhesion === undefined ? [] : [`adhesion ${limits.leastAdhesion}`]),
     ...(limits.leastDoubleRubs === undefined ? [] : [`rub ${limits.leastDoubleRubs}`]),
     ...(limits.secondEyes === true ? ['second-eyes'] : []),

@@ -3,6 +3,7 @@
 
 import type { Entry } from '../../core/history.ts';
 import { judgeFilm } from '../../core/part/film-acceptance.ts';
+import { setsJudged } from '../../core/part/film-set-failed.ts';
 import { partStatus } from '../../core/part/part-status.ts';
 import type { Head } from '../../core/ports.ts';
 import { filmLimits } from '../../core/records/curves.ts';
@@ -15,6 +16,7 @@ import { concessionLines } from '../cards/concession-lines.ts';
 import { provedLines } from '../cards/cure-facts.ts';
 import { deviationLines } from '../cards/deviation-lines.ts';
 import { papersLines } from '../cards/papers-lines.ts';
+import { setLines } from '../cards/spot-cards.ts';
 import { surfaceOnPaper } from '../cards/surface-asked.ts';
 import { detailsOf, judgedLines, lotLines, potsOf } from '../cards/trace-cards.ts';
 import type { Paper, PaperPart, PaperSection, PaperStep } from './traveller-pdf.ts';
@@ -107,20 +109,26 @@ function coatLines(telling: Telling, trace: PartTrace): readonly string[] {
 
 function acceptanceLines(telling: Telling, { part }: PartTrace): readonly string[] {
   const { paper } = telling.words.records;
-  const readings = part.films.map(({ state, micrometres: films }) => paper.readingLine(state, films, telling.figures));
-  const dry = part.films.filter(({ state }) => state === 'dry').flatMap(({ micrometres: films }) => films);
-  if (dry.length === 0) return [...readings, paper.noReadings];
-  const mean = micrometres(dry.reduce<number>((sum, film) => sum + film, 0) / dry.length);
   const sheet = batchOf(telling.shop, part)?.sheet;
   const limits = sheet === undefined ? undefined : filmLimits(sheet);
-  const last = part.films.findLast(({ state }) => state === 'dry')?.micrometres ?? dry;
+  const sets = setsJudged(part, sheet);
+  const ofSets = sets.flatMap((set) => setLines(telling, part, set));
+  const numbers = sets.map(({ set }) => set.number);
+  const films = part.films.filter(({ told }) => told === undefined || !numbers.includes(told.set));
+  const readings = films.map(({ state, micrometres: read }) => paper.readingLine(state, read, telling.figures));
+  const dry = films.filter(({ state }) => state === 'dry').flatMap(({ micrometres: read }) => read);
+  const judged = limits === undefined ? [paper.noRule] : [paper.judged(limits, telling.figures)];
+  if (dry.length === 0) return [...readings, ...ofSets, ...(sets.length === 0 ? [paper.noReadings] : judged)];
+  const mean = micrometres(dry.reduce<number>((sum, film) => sum + film, 0) / dry.length);
+  const last = films.findLast(({ state }) => state === 'dry')?.micrometres ?? dry;
   return [
     ...readings,
+    ...ofSets,
     paper.statistics(
       { mean, lowest: micrometres(Math.min(...dry)), highest: micrometres(Math.max(...dry)), count: dry.length },
       telling.figures,
     ),
-    ...(limits === undefined ? [paper.noRule] : [paper.judged(limits, telling.figures)]),
+    ...judged,
     ...(sheet?.filmRule === undefined
       ? []
       : [telling.words.parts.film(judgeFilm(last, sheet.filmRule, part.details.areaSquareMetres), telling.figures)]),

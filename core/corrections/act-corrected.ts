@@ -18,6 +18,7 @@ import {
   type StreamId,
   sessionStream,
 } from '../ids.ts';
+import { known } from '../known.ts';
 import type { Unclear } from '../objections.ts';
 import { findSession } from '../session/session-decide.ts';
 import { entriesIn, livePartNames, type Shop } from '../shop.ts';
@@ -46,7 +47,7 @@ export function amendTargetOf({ stream, fact }: Pick<Entry, 'stream' | 'fact'>):
     case 'can':
       return { verb, can: numberIn(stream) };
     case 'part':
-      return { verb, part: nameIn(stream) };
+      return { verb, part: nameIn(stream), ...known({ spot: spotOf(fact) }) };
     case 'place':
       return { verb, ...(stream === placeStream(defaultPlace) ? {} : { place: nameIn(stream) }) };
     case 'crew':
@@ -55,6 +56,10 @@ export function amendTargetOf({ stream, fact }: Pick<Entry, 'stream' | 'fact'>):
       return { verb, session: numberIn(stream) };
   }
 }
+
+/** Of several that one line told none is named. */
+const spotOf = (fact: Fact): number | undefined =>
+  fact.type === 'FilmRead' && fact.each === undefined ? fact.spot : undefined;
 
 /** The act that stands, and whether the time that was said names it: then it is no time to be put right. */
 export interface ActMeant {

@@ -18,6 +18,8 @@ export interface SurfaceLimits {
 export interface ReleaseLimits {
   /** A dry film, by the rule of its sheet. */
   readonly film?: true | undefined;
+  /** What the gauge shows on its bare steel. */
+  readonly filmBaseMicrometres?: Micrometres | undefined;
   /** Cross-cut: this or a better one. */
   readonly leastAdhesion?: AdhesionRating | undefined;
   /** That it bears. */

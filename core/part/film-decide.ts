@@ -2,6 +2,7 @@
 // is whole, whoever tells the next spot and however much later; what is told after that begins another.
 
 import type { CommandOf } from '../commands.ts';
+import { jobLimits } from '../crew/job-limits.ts';
 import { roleShort } from '../crew/who-may.ts';
 import { accepted, type Decision, type Said, unclear } from '../decision.ts';
 import type { FactOf, NewEvent } from '../history.ts';
@@ -97,7 +98,10 @@ function spotsRead(
   part: Part,
   { number: set, each }: { readonly number: number; readonly each: readonly SpotsNumbered[] },
 ): Decision {
-  const { retest, baseMicrometres } = said.command;
+  const { retest } = said.command;
+  // As the job has it, where it was not said with the readings.
+  const ofJob = jobLimits(shop.crew, part.details.job, said.at)?.filmBaseMicrometres;
+  const baseMicrometres = said.command.baseMicrometres ?? ofJob;
   const sheet = batchOf(shop, part)?.sheet;
   const asked = askedOf(shop, part, { happenedAt: said.at, edition: editionOfToday });
   const events: NewEvent[] = [];

@@ -64,17 +64,23 @@ function withReadings(
   micrometres: readonly Micrometres[],
 ): readonly SpotRead[] {
   const before = spots.find((each) => each.number === number);
-  const kept = [...(before?.readings ?? []), ...micrometres];
-  // One that was told before, and left out since; or told as left out with the others.
+  // What was told before, and is left out now.
+  const earlier = without(before?.readings ?? [], dropped);
+  const spot: SpotRead = {
+    number,
+    near: near ?? before?.near,
+    readings: [...earlier, ...micrometres],
+    dropped: [...(before?.dropped ?? []), ...dropped],
+  };
+  return [...spots.filter((each) => each.number !== number), spot].sort((a, b) => a.number - b.number);
+}
+
+/** Each of them once. */
+export function without(readings: readonly Micrometres[], dropped: readonly Micrometres[]): readonly Micrometres[] {
+  const kept = [...readings];
   for (const one of dropped) {
     const at = kept.indexOf(one);
     if (at >= 0) kept.splice(at, 1);
   }
-  const spot: SpotRead = {
-    number,
-    near: near ?? before?.near,
-    readings: kept,
-    dropped: [...(before?.dropped ?? []), ...dropped],
-  };
-  return [...spots.filter((each) => each.number !== number), spot].sort((a, b) => a.number - b.number);
+  return kept;
 }

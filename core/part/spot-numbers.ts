@@ -3,6 +3,7 @@
 import type { Micrometres } from '../units.ts';
 import type { SpotSaid } from '../verbs/said.ts';
 import type { SetJudged } from './film-set-judge.ts';
+import { without } from './film-sets.ts';
 import type { FilmTerms } from './film-terms.ts';
 
 export interface SpotNumbered {
@@ -43,7 +44,10 @@ export function numbered(
   set: SetJudged | undefined,
 ): readonly SpotNumbered[] {
   const has = new Map((set?.spots ?? []).map(({ number, readings }) => [number, readings.length]));
-  return told.flatMap(({ spot, near, micrometres, dropped }) => {
+  return told.flatMap(({ spot, near, micrometres: read, dropped }) => {
+    // Those that are left out may be told among the others as well.
+    const micrometres = without(read, dropped ?? []);
+    const isOfNext = micrometres.length >= terms.readingsOfSpot || micrometres.length < read.length;
     // Of a rule that takes one reading a spot the others are of those behind it.
     if (
       spot !== undefined &&
@@ -53,7 +57,8 @@ export function numbered(
       dropped === undefined
     )
       return micrometres.map((reading, i) => ({ spot: spot + i, micrometres: [reading] }));
-    const named = spot ?? (near === undefined && dropped === undefined ? undefined : lastOr(has, terms, near));
+    const named =
+      spot ?? (near === undefined && dropped === undefined ? undefined : besides(has, terms, near, isOfNext));
     const each =
       named === undefined ? nextOnes(micrometres, terms, has) : [{ spot: named, near, micrometres, dropped }];
     for (const one of each) has.set(one.spot, (has.get(one.spot) ?? 0) + one.micrometres.length);
@@ -61,10 +66,16 @@ export function numbered(
   });
 }
 
-/** What marks a bare spot comes behind those that are asked for; what is left out is of the spot told last. */
-function lastOr(has: ReadonlyMap<number, number>, { spots }: FilmTerms, near: number | undefined): number {
+/** What marks a bare spot comes behind those that are asked for; a reading in place of one left out is of the spot told last. */
+function besides(
+  has: ReadonlyMap<number, number>,
+  { spots, readingsOfSpot }: FilmTerms,
+  near: number | undefined,
+  isOfNext: boolean,
+): number {
   const highest = Math.max(0, ...has.keys());
-  return near === undefined ? Math.max(1, highest) : Math.max(spots, highest) + 1;
+  if (near !== undefined) return Math.max(spots, highest) + 1;
+  return isOfNext ? firstOpen(has, readingsOfSpot) : Math.max(1, highest);
 }
 
 /** More than would fill one spot are several, cut as the rule counts them. */

@@ -35,6 +35,11 @@ export const exportColumns = [
   'film_state',
   'film_um',
   'film_mean_um',
+  'film_set',
+  'film_spot',
+  'film_beside',
+  'film_left_out_um',
+  'film_base_um',
   'method',
   'applied_by',
   'cure_way',
@@ -145,7 +150,11 @@ function figuresOf(fact: Fact): Partial<Record<ExportColumn, Cell>> {
     case 'FilmRead': {
       const sum = fact.micrometres.reduce((total, film) => total + film, 0);
       const list = fact.micrometres.join(' ');
-      return { film_state: fact.state, film_um: list, film_mean_um: sum / fact.micrometres.length };
+      return {
+        ...{ film_state: fact.state, film_um: list, film_mean_um: sum / fact.micrometres.length },
+        ...{ film_set: fact.set, film_spot: fact.spot, film_beside: fact.near },
+        ...{ film_left_out_um: fact.dropped?.join(' '), film_base_um: fact.baseMicrometres },
+      };
     }
     case 'PartHeld':
       return { reason: fact.why === '' ? (fact.because ?? []).join(' ') : fact.why };

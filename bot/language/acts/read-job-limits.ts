@@ -47,7 +47,7 @@ export function readJobLimits(said: ValueSaid): Limits | Fault {
     if (token === undefined) continue;
     const grade = choiceAt(tokens, i, grades);
     const salts = rareFigureFrom(tokens, i, 'mg/m2');
-    const forRelease = releaseLimitAt(tokens, i, said.context.hearing);
+    const forRelease = releaseLimitAt(tokens, i, said.context.hearing, said.line);
     if (forRelease !== undefined) {
       if (isFailed(forRelease)) return forRelease;
       Object.assign(found.release, forRelease.limit);

@@ -1,13 +1,16 @@
 // What a job asks for before a release, `film adhesion 4B rub 50 second eyes`: each by the word of its act, wherever it stands.
 
 import type { ReleaseLimits } from '../../../core/crew/job-limits.ts';
+import { isFailed } from '../../../core/failed.ts';
 import { adhesionRatings } from '../../../core/grades.ts';
+import { micrometres } from '../../../core/units.ts';
 import { choices } from '../../../core/verbs/slot.ts';
 import type { Hearing } from '../hearing.ts';
 import type { Fault } from '../reading.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { verbAt } from '../verbs-typed.ts';
 import { choiceAt, choicesOf } from './choices-on-line.ts';
+import { figureFor } from './figure-of-slot.ts';
 
 export interface ReleaseLimitAt {
   readonly limit: ReleaseLimits;
@@ -24,6 +27,7 @@ export function releaseLimitAt(
   tokens: readonly Token[],
   at: number,
   hearing: Hearing,
+  line: string,
 ): ReleaseLimitAt | Fault | undefined {
   if (wordIn(tokens[at]) === 'second-eyes') {
     // `second eyes`: by itself the word is of a trouble.
@@ -31,7 +35,7 @@ export function releaseLimitAt(
     return { limit: { secondEyes: true }, to: eyes?.row.name === 'eyes' ? eyes.to : at + 1 };
   }
   const verb = verbAt(tokens, at, hearing);
-  if (verb?.row.name === 'film') return { limit: { film: true }, to: verb.to };
+  if (verb?.row.name === 'film') return filmAsked(tokens, verb.to, line);
   if (verb?.row.name === 'adhesion') {
     const rating = choiceAt(tokens, verb.to, ratings);
     const leastAdhesion = adhesionRatings.find((each) => each === rating?.value);
@@ -52,7 +56,16 @@ export function releaseLimitAt(
   return undefined;
 }
 
-const lacking = (token: Token | undefined, slot: 'rating' | 'rubs'): Fault => ({
+/** `film base 12um`: with what the gauge shows on the bare steel. */
+function filmAsked(tokens: readonly Token[], to: number, line: string): ReleaseLimitAt | Fault {
+  if (wordIn(tokens[to]) !== 'base') return { limit: { film: true }, to };
+  const figure = tokens[to + 1];
+  if (figure?.kind !== 'quantity') return lacking(figure ?? tokens[to], 'base-metal');
+  const film = figureFor('base-metal', figure, line);
+  return isFailed(film) ? film : { limit: { film: true, filmBaseMicrometres: micrometres(film) }, to: to + 2 };
+}
+
+const lacking = (token: Token | undefined, slot: 'rating' | 'rubs' | 'base-metal'): Fault => ({
   ...{ failed: 'left-over', needs: [slot] },
   ...(token !== undefined && { token }),
 });

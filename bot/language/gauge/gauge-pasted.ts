@@ -18,6 +18,7 @@ interface Subject {
   readonly unit: string;
   /** What a tap of the card says of the spot, where readings alone are the answer. */
   readonly spot: string;
+  readonly besides: string;
   readonly mustNumber: boolean;
 }
 
@@ -60,11 +61,14 @@ export function gaugePasted(text: string, context: LineContext): Understood | un
   const unit = read.unit ?? of.unit;
   const isNumbered = read.rows.some(({ spot }) => spot !== undefined);
   if (!isNumbered && of.mustNumber) return undefined;
-  const numbered = `${of.line} ${spotsOf(read.rows)}${unit}`;
+  const numbered = `${of.line} ${spotsOf(read.rows)}${unit}${of.besides}`;
   if (!read.isDoubtful) {
-    return { is: 'sure', line: isNumbered ? numbered : `${of.line}${of.spot} ${flat(read, '')}${unit}` };
+    return { is: 'sure', line: isNumbered ? numbered : `${of.line}${of.spot} ${flat(read, '')}${unit}${of.besides}` };
   }
-  return { is: 'likely', lines: [numbered, `${of.line}${of.spot} ${flat(read, unit === '' ? 'um' : unit)}`] };
+  return {
+    is: 'likely',
+    lines: [numbered, `${of.line}${of.spot} ${flat(read, unit === '' ? 'um' : unit)}${of.besides}`],
+  };
 }
 
 const spotsOf = (rows: readonly GaugeRow[]): string =>
@@ -89,7 +93,7 @@ function filmNamed(text: string, context: LineContext): Subject | undefined {
   if (name === undefined || part === undefined) return undefined;
   const at = text.toLowerCase().indexOf(name.text.toLowerCase());
   const body = text.slice(at + name.text.length).replace(/^[\s:,;]+/, '');
-  return { line: `film ${part}`, body, unit: '', spot: '', mustNumber: false };
+  return { line: `film ${part}`, body, unit: '', spot: '', besides: '', mustNumber: false };
 }
 
 interface AskedSpot {
@@ -97,6 +101,8 @@ interface AskedSpot {
   /** Left out where its rule asks for no spots; `undefined` where no card asks. */
   readonly spot: number | undefined;
   readonly unit: string;
+  /** What else its line says of the set. */
+  readonly besides: string;
   /** Else its card only offers it: then a spot has to be named. */
   readonly isAsked: boolean;
 }
@@ -104,26 +110,28 @@ interface AskedSpot {
 /** What the last card asks of a film. */
 function askedSpot(context: LineContext): AskedSpot | undefined {
   const open = context.last?.().open.filter(({ line }) => askedFilm.test(line)) ?? [];
-  const found = open.find(({ isAsked }) => isAsked) ?? open[0];
-  const [, part, spot, unit = ''] = askedFilm.exec(found?.line ?? '') ?? [];
+  // What marks how far a bare spot goes is only offered.
+  const asked = open.find(({ isAsked, line }) => isAsked && !line.includes(' beside '));
+  const found = asked ?? open[0];
+  const [, part, spot, unit = '', besides = ''] = askedFilm.exec(found?.line ?? '') ?? [];
   if (part === undefined) return undefined;
-  return { part, spot: spot === undefined ? undefined : Number(spot), unit, isAsked: found?.isAsked === true };
+  return { part, spot: spot === undefined ? undefined : Number(spot), unit, besides, isAsked: asked !== undefined };
 }
 
-const askedFilm = /^film (\S+)(?: (?:spot|beside) (\d+))? \{dry-films\}(\w*)$/;
+const askedFilm = /^film (\S+)(?: (?:spot|beside) (\d+))? \{dry-films\}(\w*)(.*)$/;
 
 /** Figures alone are its readings. */
-function answerTo(text: string, { part, spot, unit, isAsked }: AskedSpot): Subject {
+function answerTo(text: string, { part, spot, unit, besides, isAsked }: AskedSpot): Subject {
   const of = spot === undefined ? '' : ` spot ${spot}`;
-  return { line: `film ${part}`, body: text.trim(), unit, spot: of, mustNumber: !isAsked };
+  return { line: `film ${part}`, body: text.trim(), unit, spot: of, besides, mustNumber: !isAsked };
 }
 
 /** `next`, `skip`: the spot is asked for again, or the one behind it. */
-function goneOn(text: string, { part, spot, isAsked }: AskedSpot, context: LineContext): string | undefined {
+function goneOn(text: string, { part, spot, besides, isAsked }: AskedSpot, context: LineContext): string | undefined {
   const word = withoutAccents(cleanLine(text).toLowerCase());
   if (spot === undefined || !isAsked) return undefined;
-  if (said('next', context).has(word)) return `film ${part}`;
-  return said('skip', context).has(word) ? `film ${part} spot ${spot + 1}` : undefined;
+  if (said('next', context).has(word)) return `film ${part}${besides}`;
+  return said('skip', context).has(word) ? `film ${part} spot ${spot + 1}${besides}` : undefined;
 }
 
 /** `spot 2 was 95 100 105`: of one that comes before the one that is asked for. */

@@ -212,3 +212,26 @@ describe('measuring spot by spot', () => {
     },
   );
 });
+
+describe('what is told of the whole set', () => {
+  it('given the base metal ahead of the first spot, then it comes off each, and off the later ones too', async () => {
+    const { told } = await measuring();
+    expect(await told('film a1 base 12um', '95 100 105')).toContain('Mean 100 µm, base metal 12 µm off: 88 µm.');
+    expect(await told('98 99 100')).toContain('Mean 99 µm, base metal 12 µm off: 87 µm.');
+  });
+
+  it('given the job says what the gauge shows on its steel, then nobody has to', async () => {
+    const lines = ['set job 88 film base 12um', ...prelude.map((line) => line.replace('4m2', 'job 88 4m2'))];
+    const { told } = await measuring({ lines });
+    expect(await told('film a1', '95 100 105')).toContain('base metal 12 µm off: 88 µm.');
+  });
+
+  it('given the set is measured, then traveller and trace tell each spot, what was left out, and the verdict', async () => {
+    const { told } = await measuring();
+    await told('film a1', '95 100 105', '98 99 100', '96 97 98', '90 91 92');
+    const trace = await told('film a1 99 98 180 97 drop 180um', 'trace a1');
+    expect(trace).toContain('Set 1: All 5 spots told. Mean 97 µm.');
+    expect(trace).toContain('Within the rule: SSPC-PA 2, level 3.');
+    expect(trace).toContain('left out 180 µm');
+  });
+});

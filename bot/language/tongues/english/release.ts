@@ -6,10 +6,10 @@ import type { ReleaseLacking } from '../../../../core/part/release-asked.ts';
 import type { Figures } from '../../figures.ts';
 import { englishSpots } from './spots.ts';
 
-export function englishReleaseLimits(limits: ReleaseLimits): readonly string[] {
-  const { film, leastAdhesion, leastDoubleRubs, secondEyes } = limits;
+export function englishReleaseLimits(limits: ReleaseLimits, figures: Figures): readonly string[] {
+  const { film, filmBaseMicrometres: base, leastAdhesion, leastDoubleRubs, secondEyes } = limits;
   return [
-    film === true ? 'dry film' : '',
+    film === true ? `dry film${base === undefined ? '' : `, base metal ${figures.film(base)} off`}` : '',
     leastAdhesion === undefined ? '' : `adhesion ${leastAdhesion} or better`,
     leastDoubleRubs === undefined ? '' : `${leastDoubleRubs} double rubs`,
     secondEyes === true ? 'release by somebody who did not coat it' : '',

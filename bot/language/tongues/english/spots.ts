@@ -47,6 +47,7 @@ export const englishSpots = {
   besideButton: (spot: number) => `Beside spot ${spot}…`,
   dropButton: (reading: Micrometres, figures: Figures) => `Leave ${figures.film(reading)} out, read again…`,
   newSet: 'Another set',
+  ofSet: (set: number, told: string) => `Set ${set}: ${told}`,
   areaButton: 'Its area…',
   putRight: (spot: number, readings: readonly Micrometres[], figures: Figures) =>
     `Spot ${spot} was ${figures.films(readings)}`,

@@ -70,7 +70,7 @@ function limits({ grades: asked, profile, ...most }: SurfaceLimits & ReleaseLimi
       : `profile ${figures.film(profile.leastMicrometres)} to ${figures.film(profile.mostMicrometres)}`,
     salts === undefined ? '' : `salts at most ${figures.salts(salts)}`,
     dust === undefined ? '' : `dust at most ${figures.count(dust)}`,
-    ...englishReleaseLimits(most),
+    ...englishReleaseLimits(most, figures),
   ].filter((text) => text !== '');
   return found.length === 0 ? 'nothing more' : found.join(', ');
 }

@@ -8,10 +8,10 @@ import { capital } from './names.ts';
 import type { Spoken } from './spoken.ts';
 import { spanishSpots } from './spots.ts';
 
-export function spanishReleaseLimits(limits: ReleaseLimits): readonly string[] {
-  const { film, leastAdhesion, leastDoubleRubs, secondEyes } = limits;
+export function spanishReleaseLimits(limits: ReleaseLimits, figures: Figures): readonly string[] {
+  const { film, filmBaseMicrometres: base, leastAdhesion, leastDoubleRubs, secondEyes } = limits;
   return [
-    film === true ? 'espesor seco' : '',
+    film === true ? `espesor seco${base === undefined ? '' : `, menos ${figures.film(base)} del metal base`}` : '',
     leastAdhesion === undefined ? '' : `adherencia ${leastAdhesion} o mejor`,
     leastDoubleRubs === undefined ? '' : `${leastDoubleRubs} dobles frotes`,
     secondEyes === true ? 'que la libere quien no la pintó' : '',

@@ -46,6 +46,7 @@ export const spanishSpots = (say: Spoken): typeof englishSpots => ({
   besideButton: (spot) => `Junto al punto ${spot}…`,
   dropButton: (reading, figures) => `Descartar ${figures.film(reading)} y repetir…`,
   newSet: 'Otra serie',
+  ofSet: (set, told) => `Serie ${set}: ${told}`,
   areaButton: 'Su área…',
   putRight: (spot, readings, figures) => `El punto ${spot} era ${figures.films(readings)}`,
   spot: ({ number, readings, mean, lacks, beyond }, taken, figures) => {

@@ -41,7 +41,7 @@ export function spanishSurfaceLimits(
       : `${say.one('profile')} de ${figures.film(profile.leastMicrometres)} a ${figures.film(profile.mostMicrometres)}`,
     salts === undefined ? '' : `sales como mucho ${figures.salts(salts)}`,
     dust === undefined ? '' : `polvo como mucho ${figures.count(dust)}`,
-    ...spanishReleaseLimits(most),
+    ...spanishReleaseLimits(most, figures),
   ].filter((text) => text !== '');
   return limits.length === 0 ? 'nada más' : limits.join(', ');
 }
