@@ -6,6 +6,7 @@ import { decideJudge } from './batch/judge-anew.ts';
 import { decideStep } from './batch/step-decide.ts';
 import { decideAdd, decideWeigh } from './batch/weigh-decide.ts';
 import { canActs, decideOpen, decideReceived } from './can/can-decide.ts';
+import { decideRecall, decideRecallOver } from './can/recall-decide.ts';
 import { decideCoat } from './coat/coat-decide.ts';
 import { decideFlush } from './coat/flush-decide.ts';
 import type { Command, CommandOf, Verb } from './commands.ts';
@@ -51,6 +52,8 @@ const deciders: Deciders<Verb> = {
   add: decideAdd,
   judge: decideJudge,
   ...canActs,
+  recall: decideRecall,
+  'recall-over': decideRecallOver,
   open: decideOpen,
   received: decideReceived,
   part: decidePart,

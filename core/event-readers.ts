@@ -68,6 +68,8 @@ export const readersOf = {
   JudgedAnew: [],
   CanOpened: ['opening', 'can-rules', 'clock', 'export', 'begins'],
   StockReceived: ['export'],
+  LotRecalled: ['export'],
+  RecallEnded: ['export'],
   LidOff: ['can', 'can-rules'],
   LidOn: ['can', 'can-rules'],
   CanBlanketed: ['can', 'can-rules'],

@@ -16,7 +16,8 @@
  * monitor that is not known to be in check opens no place. 8: a release waits
  * for what the job of the part asks for. 9: a hold has an owner who hears of it
  * every morning, and what becomes of its part is a decision. 10: a release waits
- * for the rest of a dry film that is told spot by spot. A later rule raises the last number and names it in its `since`.
+ * for the rest of a dry film that is told spot by spot, and of a lot that is
+ * called back nothing more is opened, poured or put on. A later rule raises the last number and names it in its `since`.
  */
 export const editions = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10] as const;
 export type Edition = (typeof editions)[number];

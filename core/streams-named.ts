@@ -17,7 +17,7 @@ import type { Store } from './ports.ts';
 import { streamOfRing } from './ring-log.ts';
 import { type EpochMs, epochMs } from './units.ts';
 
-type Reads = Pick<Store, 'streamsLastTouched' | 'streamsBetween' | 'readUnder'>;
+type Reads = Pick<Store, 'streamsLastTouched' | 'streamsBetween' | 'readUnder' | 'archive'>;
 
 interface Named {
   readonly command: Command;
@@ -47,6 +47,7 @@ export async function streamsNamed(store: Reads, crew: CrewId, request: Named): 
   if ('part' in of && of.part !== undefined) streams.push(partStream(of.part));
   if ('more' in of) streams.push(...(of.more ?? []).map(({ part }) => partStream(part)));
   if ('parts' in of) streams.push(...of.parts.map(partStream));
+  if (command.verb === 'recall') return [...streams, ...(await streamsOfLot(store, crew, command.lot))];
   return command.verb === 'amend' ? [...streams, ...(await streamsPutRight(store, crew, request, command))] : streams;
 }
 
@@ -66,3 +67,12 @@ async function streamsPutRight(
     ...(onPart === undefined ? [] : [partStream(onPart)]),
   ];
 }
+
+/** Its cans, the pots that were filled from them, and what was coated of those. */
+async function streamsOfLot(store: Reads, crew: CrewId, lot: string): Promise<readonly StreamId[]> {
+  const cans = store.archive.bookedUnder(crew, 'lot', lot);
+  const touched = await touchedUnder(store, crew, cans);
+  return [...cans, ...touched, ...(await touchedUnder(store, crew, touched.filter(isBatch)))];
+}
+
+const isBatch = (stream: StreamId): boolean => nounOf(stream) === 'batch';

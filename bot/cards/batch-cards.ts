@@ -144,6 +144,17 @@ export function batchFacts(telling: Telling, status: BatchStatus): readonly Card
   return [...blend, ...potFacts(telling, status)];
 }
 
+/** Why nobody puts any of it on, though its time may be right. */
+export function notToUse(
+  { words }: Pick<Telling, 'words'>,
+  { heldBy }: Pick<BatchStatus, 'heldBy'>,
+): readonly string[] {
+  return heldBy.flatMap((held) => {
+    if (held.code === 'lot-recalled') return [words.parts.held.recalls.notToUse(held.lot)];
+    return held.code === 'ratio-out' ? [words.replies.ratioOffUse] : [];
+  });
+}
+
 export function weighedCard(telling: Telling, status: BatchNow): Card {
   const { replies } = telling.words;
   const { batch } = status;
@@ -213,6 +224,7 @@ export function stirringCard(telling: Telling, status: BatchNow, title: string):
   const { given, wantedMinutes } = status;
   const done = given.doneAt !== undefined && given.doneAt <= telling.now;
   const left = wantedMinutes === undefined ? undefined : minutes(Math.max(0, 1 - given.dose.progress) * wantedMinutes);
+  const off = notToUse(telling, status);
   return makeCard(title, done ? 'good' : 'plain', {
     facts: batchFacts(telling, status),
     lines: [
@@ -220,8 +232,8 @@ export function stirringCard(telling: Telling, status: BatchNow, title: string):
       ...pastPotLines(telling, status),
       ...atWorstLines(telling, status.batch),
       ...(done
-        ? isRatioOut(status)
-          ? [replies.ratioOffUse]
+        ? off.length > 0
+          ? off
           : enoughLines(telling, status.batch)
         : left === undefined
           ? []

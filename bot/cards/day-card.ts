@@ -19,10 +19,20 @@ import { ringLabel } from './ring-label.ts';
 /** Later than this, a ring was late. */
 const onTimeMinutes = 1;
 
+/** What was called back by the end of the day, and was not over when it began. */
+function recalledLines({ shop, words, figures }: Telling, { span }: DayRecord): readonly string[] {
+  return shop.crew.recalls
+    .filter(({ at, endedAt = span.to }) => at < span.to && endedAt >= span.from)
+    .map(({ lot, at, why }) => words.parts.held.recalls.onDay(lot, at, why, figures));
+}
+
 export function dayCard(telling: Telling, day: DayRecord): Card {
   const { replies } = telling.words;
   const title = replies.day(day.span.date, telling.figures);
-  const onHold = day.onHold.map((part) => partLine(telling, partStatus(telling, part)));
+  const onHold = [
+    ...recalledLines(telling, day),
+    ...day.onHold.map((part) => partLine(telling, partStatus(telling, part))),
+  ];
   if (day.idle && day.rings.length === 0) {
     return makeCard(title, onHold.length > 0 ? 'warn' : 'plain', { lines: [...onHold, replies.idleDay] });
   }

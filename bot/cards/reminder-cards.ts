@@ -1,7 +1,6 @@
 // What rings, as a card: due, late and why, proved or not, and what to do with one tap.
 
 import type { Batch } from '../../core/batch/batch.ts';
-import { isRatioOut } from '../../core/batch/batch-status.ts';
 import type { ClockReading } from '../../core/calc/clock.ts';
 import { cryKey } from '../../core/crew/open-alarms.ts';
 import { nameIn, nounOf } from '../../core/ids.ts';
@@ -17,7 +16,7 @@ import { writeRingKey } from '../language/ring-key.ts';
 import type { RingWords } from '../language/tongues/english/rings.ts';
 import { airFacts } from './air-facts.ts';
 import { cryRing } from './alarm-cards.ts';
-import { batchTaps, blendFacts, potFacts } from './batch-cards.ts';
+import { batchTaps, blendFacts, notToUse, potFacts } from './batch-cards.ts';
 import { canRing } from './can-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
@@ -248,11 +247,11 @@ function batchSubject(telling: Telling, batch: Batch, kind: ReminderKind): Subje
   const facts = kind.startsWith('pot-') ? potFacts(telling, status) : [...blendFacts(telling, status), ...blended];
   const subject = { ...told, facts, clock: status.given };
   if (kind === 'uncovered') return { ...subject, facts: lidFacts(telling, batch) };
-  // Blended or not, nobody is invited to filter or apply what is off its ratio.
-  const off = (kind === 'stir-done' || kind === 'induction-done') && isRatioOut(status);
-  const { stopStirrer, ratioOffUse } = telling.words.replies;
-  return off
-    ? { ...subject, tone: 'warn', lines: [...(kind === 'stir-done' ? [stopStirrer] : []), ratioOffUse] }
+  // Blended or not, nobody is invited to filter or apply what is off its ratio, or of a lot that was recalled.
+  const off = kind === 'stir-done' || kind === 'induction-done' ? notToUse(telling, status) : [];
+  const { stopStirrer } = telling.words.replies;
+  return off.length > 0
+    ? { ...subject, tone: 'warn', lines: [...(kind === 'stir-done' ? [stopStirrer] : []), ...off] }
     : subject;
 }
 

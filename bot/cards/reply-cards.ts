@@ -41,6 +41,7 @@ import { notedFacts } from './noted-facts.ts';
 import { withOvenAir, withOvenPurge } from './oven-air-card.ts';
 import { coatedCard, curingCard, dryCard, partCard, shippedCard, takenOutCard } from './part-cards.ts';
 import { airCard } from './place-cards.ts';
+import { recalledCard, recallOverCard } from './recall-cards.ts';
 import { type Act, doneTitle, onBatch, onCan, onPart, touchedBatch, touchedParts } from './recorded-act.ts';
 import {
   despiteLines,
@@ -133,6 +134,8 @@ const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
     };
   }),
   received: ({ telling, command, outcome }) => receivedCard(telling, command, outcome),
+  recall: ({ telling, command, outcome }) => recalledCard(telling, command, outcome),
+  'recall-over': ({ telling, command }) => recallOverCard(telling, command),
   lid: onCan(lidOffCard),
   shut: onCan(shutCard),
   blanket: onCan(blanketedCard),

@@ -1,7 +1,6 @@
 // The run card: where a pot or a part stands in its run, what was done, what comes, as a phone shows it.
 
 import type { Batch } from '../../core/batch/batch.ts';
-import { isRatioOut } from '../../core/batch/batch-status.ts';
 import type { Fact } from '../../core/history.ts';
 import { nounOf, numberIn, type StreamId } from '../../core/ids.ts';
 import type { Part } from '../../core/part/part.ts';
@@ -13,7 +12,7 @@ import { type RunStep, runOfBatch, runOfPart } from '../../core/steps/run.ts';
 import { type AskedStep, isAsked, stepRows } from '../../core/steps/step-rows.ts';
 import { firstUpper } from '../language/first-upper.ts';
 import { afterCureLines } from './after-cure-lines.ts';
-import { batchFacts, batchLine, batchTaps } from './batch-cards.ts';
+import { batchFacts, batchLine, batchTaps, notToUse } from './batch-cards.ts';
 import { unnamedOnRun } from './can-asked.ts';
 import { type Card, type CardAction, makeCard, type Tone } from './card.ts';
 import type { Telling } from './card-context.ts';
@@ -30,17 +29,18 @@ export function batchRunCard(telling: Telling, batch: Batch): Card {
   const run = runOfBatch(telling, status);
   const isDead = status.phase.is === 'dead' || status.phase.is === 'over';
   const asked = stepAsked(telling, batch);
+  const off = notToUse(telling, status);
   const unnamed = unnamedOnRun(telling, batch);
   const lots = lotsOf(telling.shop, batch);
   const fromCans =
     lots.length === 0 ? unnamed.lines : lotLines(telling, { lots, unnamed: unnamed.parts }).map((line) => line.trim());
-  const tone = isDead ? 'stop' : isRatioOut(status) ? 'warn' : toneOf(run);
+  const tone = isDead ? 'stop' : off.length > 0 ? 'warn' : toneOf(run);
   return makeCard(telling.words.steps.run.ofBatch(batch.number), tone, {
     facts: batchFacts(telling, status),
     lines: [
       batchLine(telling, batch),
       ...(isDead ? potOverLines(telling, batch) : []),
-      ...(isRatioOut(status) ? [telling.words.replies.ratioOffUse] : []),
+      ...off,
       ...runLines(telling, run),
       ...fromCans,
       ...asked.lines,

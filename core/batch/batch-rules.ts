@@ -2,11 +2,13 @@
 
 import type { TemperatureLog } from '../calc/clock.ts';
 import { ratioError, type Weights } from '../calc/mixing.ts';
+import { coatRecalled } from '../can/can-rules.ts';
 import type { Verb } from '../commands.ts';
 import type { Scale } from '../crew/scales.ts';
 import { isFailed } from '../failed.ts';
 import type { FilterTold } from '../filters.ts';
 import { mayHeat } from '../heat-care.ts';
+import type { Recall } from '../lot-recalls.ts';
 import type { Method } from '../methods.ts';
 import type { Objection } from '../objections.ts';
 import { mixRatio, type Sheet } from '../products/sheet.ts';
@@ -224,6 +226,8 @@ function isUnfiltered({ at: caughtAt, filteredAt }: Batch['caught'][number], at:
 
 export interface BatchForCoatCase extends BatchCase {
   readonly method: Method;
+  /** Of what it was filled from. */
+  readonly recalled: Recall | undefined;
 }
 
 /** What goes on reacting is not carried about: what is told on its card stands instead. */
@@ -251,6 +255,7 @@ export const potRules = {
 
 /** What the batch says to a coat; what the part says stands in part-rules. */
 export const coatFromBatchRules: readonly Rule<BatchForCoatCase>[] = [
+  coatRecalled,
   ...potIsThere,
   weighed,
   withinRatio,

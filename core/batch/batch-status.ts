@@ -4,6 +4,8 @@
 import type { ClockReading } from '../calc/clock.ts';
 import { splitMass } from '../calc/mixing.ts';
 import { isOn } from '../calc/runs.ts';
+import { coatRecalled } from '../can/can-rules.ts';
+import { recalledIn } from '../can/recalled-in.ts';
 import type { Command } from '../commands.ts';
 import { isFailed } from '../failed.ts';
 import { careFor } from '../heat-care.ts';
@@ -71,7 +73,10 @@ export function batchStatus({ shop, now }: Moment, batch: Batch): BatchStatus {
     clocks: [...(blend === undefined ? [] : [blend]), ...(pot === undefined ? [] : [pot])],
     given,
     wantedMinutes: blendWantedMinutes(batch, given),
-    heldBy: objectionsTo(potHolds, { batch, air, at: now }, editionOfToday),
+    heldBy: [
+      ...objectionsTo(potHolds, { batch, air, at: now }, editionOfToday),
+      ...objectionsTo([coatRecalled], { recalled: recalledIn(shop, batch, now) }, editionOfToday),
+    ],
   };
 }
 

@@ -15,6 +15,7 @@ import { type Failed, failed, isFailed } from '../failed.ts';
 import type { EventBody, NewEvent, SaidWith } from '../history.ts';
 import { batchStream, type CanNumber, canStream } from '../ids.ts';
 import { known } from '../known.ts';
+import { recalledAt } from '../lot-recalls.ts';
 import type { Unclear } from '../objections.ts';
 import { mixRatio } from '../products/sheet.ts';
 import { judge } from '../rules.ts';
@@ -158,7 +159,9 @@ export function poursOf(
     const can = now && found(now);
     if (can === undefined) return [];
     const last = openUntil(can, zone);
-    return [{ can, grams: taken, leftGrams: leftGrams(can), handling, sheet: sheet.id, at, onDate, openUntil: last }];
+    const recalled = recalledAt(shop.crew.recalls, can, at);
+    const of = { sheet: sheet.id, at, onDate, openUntil: last, recalled };
+    return [{ can, grams: taken, leftGrams: leftGrams(can), handling, ...of }];
   });
 }
 

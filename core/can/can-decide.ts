@@ -11,6 +11,7 @@ import { type Failed, failed, isFailed } from '../failed.ts';
 import type { EventBody } from '../history.ts';
 import { type CanNumber, canStream, crewStream } from '../ids.ts';
 import { known } from '../known.ts';
+import { recalledAt } from '../lot-recalls.ts';
 import type { Unclear } from '../objections.ts';
 import { componentDensity, type Sheet } from '../products/sheet.ts';
 import { judge } from '../rules.ts';
@@ -42,7 +43,8 @@ export function decideOpen(shop: Shop, said: Said<CommandOf<'open'>>): Decision 
     ...weight,
     ...known({ litres, expires, handling, delivery: from?.seq }),
   };
-  const situation = { sheet, component, handling, lot, expires, onDate: localDay(shop.crew.zone, at) };
+  const recalled = recalledAt(shop.crew.recalls, { lot, component }, at);
+  const situation = { sheet, component, handling, lot, recalled, expires, onDate: localDay(shop.crew.zone, at) };
   return judge(shop, said, openRules, [situation], (saidWith) => [
     { streams: [canStream(can), ...(from === undefined ? [] : [crewStream])], happenedAt: at, body, saidWith },
   ]);
@@ -80,7 +82,7 @@ export function findCan(shop: Shop, named: CanNumber | undefined, fits: (can: Ca
 
 const isGasWanted = (can: Can): boolean => blanketTimes(can) !== undefined;
 
-export const canActs: Deciders<Exclude<keyof typeof canVerbs, 'open' | 'received'>> = {
+export const canActs: Deciders<Exclude<keyof typeof canVerbs, 'open' | 'received' | 'recall' | 'recall-over'>> = {
   lid: (shop, said) => {
     const { handling } = said.command;
     const can = findCan(shop, said.command.can, ({ lidOff }) => !isOn(lidOff));

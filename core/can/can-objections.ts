@@ -7,6 +7,8 @@ import type { EpochMs, Grams, Litres, Minutes } from '../units.ts';
 
 export type MaterialObjection =
   | { readonly code: 'no-gas'; readonly component: Component }
+  /** Called back by its maker, or by the shop. */
+  | { readonly code: 'lot-recalled'; readonly lot: string; readonly at: EpochMs; readonly why: string }
   | { readonly code: 'can-expired'; readonly lot: string; readonly expires: string }
   /** ISO: the last day on which its sheet lets it be poured from. */
   | { readonly code: 'can-open-too-long'; readonly can: CanNumber; readonly lastDay: string }
@@ -53,6 +55,8 @@ export type MaterialObjection =
   | { readonly code: 'caught-more-than-mixed'; readonly grams: Grams; readonly mixedGrams: Grams };
 
 export type MaterialUnclear =
+  /** No recall of it is on. */
+  | { readonly code: 'not-recalled'; readonly lot: string }
   | { readonly code: 'no-such-can'; readonly can: CanNumber; readonly live: readonly CanNumber[] }
   | { readonly code: 'which-can'; readonly component: Component | undefined; readonly live: readonly CanNumber[] }
   | { readonly code: 'can-not-wanted'; readonly can: CanNumber; readonly component: Component }

@@ -3,6 +3,7 @@
 import type { Component } from '../components.ts';
 import type { Role } from '../crew/crew-commands.ts';
 import type { PersonName, SheetId } from '../ids.ts';
+import type { Recall } from '../lot-recalls.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { hadHappened, type Rule } from '../rules.ts';
 import { type EpochMs, type Grams, grams, minutes } from '../units.ts';
@@ -10,11 +11,24 @@ import type { Handling } from '../verbs/said.ts';
 import { type Can, isCanLive, isGasSensitive, isLeftOver, isShut, leftGrams, weighable } from './can.ts';
 import { type Doubt, doubtOf, preStirTimes } from './can-clocks.ts';
 
+/** The maker's word, or the shop's own: lifted by whoever answers for what leaves. */
+const recalled: Rule<{ readonly recalled: Recall | undefined }> = {
+  code: 'lot-recalled',
+  source: 'common practice, no source',
+  liftedBy: 'supervisor',
+  since: 10,
+  check: ({ recalled: recall }) => recall && { code: 'lot-recalled', lot: recall.lot, at: recall.at, why: recall.why },
+};
+
+/** Of what a coat is made of, told long after it was poured. */
+export const coatRecalled = recalled;
+
 export interface OpenCase {
   readonly sheet: Sheet;
   readonly component: Component;
   readonly handling: Handling | undefined;
   readonly lot: string;
+  readonly recalled: Recall | undefined;
   readonly expires: string | undefined;
   /** The local day of the act, ISO. */
   readonly onDate: string;
@@ -105,6 +119,7 @@ function leftOver(can: Can, left: Grams) {
 
 export const openRules: readonly Rule<OpenCase>[] = [
   noGas,
+  recalled,
   {
     code: 'can-expired',
     source: 'label',
@@ -129,6 +144,7 @@ export interface PourCase {
   readonly sheet: SheetId;
   readonly at: EpochMs;
   readonly onDate: string;
+  readonly recalled: Recall | undefined;
   /** The last day of its standing open, by the sheet. */
   readonly openUntil: string | undefined;
 }
@@ -151,6 +167,7 @@ export const canHolds = [reacts, doubtful];
 
 export const pourRules: readonly Rule<PourCase>[] = [
   reacts,
+  recalled,
   {
     code: 'can-discarded',
     source: 'the order of the work',

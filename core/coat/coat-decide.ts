@@ -4,6 +4,7 @@ import type { Batch } from '../batch/batch.ts';
 import { batchAsOf } from '../batch/batch.ts';
 import { findBatch } from '../batch/batch-decide.ts';
 import { coatFromBatchRules } from '../batch/batch-rules.ts';
+import { recalledIn } from '../can/recalled-in.ts';
 import type { CommandOf } from '../commands.ts';
 import { keepsPrep } from '../crew/keeps-prep.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
@@ -42,6 +43,7 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
   const spray = session && sprayCase(shop, sprayedBy(session, appliedBy), said.at, { batch: batch.number, place });
   const newcomer = newcomerTo(session, appliedBy);
   const under = session === undefined ? [] : [sessionStream(session.number)];
+  const recalled = recalledIn(shop, batch, said.at);
   const cases = parts.map((name) => {
     const part = partAsOf(shop, name, said.at);
     return {
@@ -50,6 +52,7 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
       keepsPrep: keepsPrep(shop.crew),
       part,
       batch: found,
+      recalled,
       sheet,
       air,
       at: said.at,

@@ -2,6 +2,7 @@
 // coatings, and hashes of the record that were given out on paper or in a digest.
 
 import { z } from 'zod';
+import { components } from '../components.ts';
 import { event } from '../event.ts';
 import { Setting } from '../settings.ts';
 import { solventUses } from '../solvent-uses.ts';
@@ -47,6 +48,9 @@ export const CrewEvent = z.discriminatedUnion('type', [
       z.object({ kind: z.literal('volume'), litres: Litres }),
     ]),
   }),
+  /** Filed under its cans too. Left out, `component` is both. */
+  event('LotRecalled', { lot: z.string(), component: z.enum(components).optional(), why: z.string() }),
+  event('RecallEnded', { lot: z.string(), component: z.enum(components).optional(), why: z.string() }),
   /** The record's end as it was told outside: a later cut or a chain made anew no longer agrees with it. */
   event('HashGiven', {
     seq: z.number().int().positive(),

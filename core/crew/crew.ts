@@ -3,6 +3,7 @@
 import { type FactFor, isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import type { PersonName } from '../ids.ts';
+import { type Recall, recallsIn } from '../lot-recalls.ts';
 import { personNamed } from '../person-named.ts';
 import { foldRings, type RingLog } from '../ring-log.ts';
 import { type Sealed, sealedIn } from '../sealed-stock.ts';
@@ -54,6 +55,8 @@ export interface Crew extends CrewFile {
   readonly stepAnswers: readonly StepAnswer[];
   /** Cans that were received and are not opened yet. */
   readonly sealed: readonly Sealed[];
+  /** Lots that were called back. */
+  readonly recalls: readonly Recall[];
   /** Since when it notes of its parts what they bear. */
   readonly heatNotedAt: EpochMs | undefined;
   readonly alarms: readonly OpenAlarm[];
@@ -92,6 +95,7 @@ export function foldCrew(file: CrewFile, entries: readonly Entry[]): Crew {
     spray,
     stepAnswers: stepAnswersIn(entries),
     sealed: sealedIn(entries),
+    recalls: recallsIn(entries),
     heatNotedAt: heatNotedIn(entries),
     alarms: foldAlarms(alarmEntries),
     alarmEntries,

@@ -26,7 +26,15 @@ export type Doing =
 /** `at`: until then, or from then on, as the sentence has it; `undefined` while nobody knows. */
 export type MustNot =
   | { readonly is: 'go-in' | 'mix-in-unread-air' | 'mix-too-much' }
-  | { readonly is: 'use-dead-pot' | 'use-reacting-can' | 'pour-unweighed' | 'pour-unstirred' | 'coat-unfiltered' }
+  | {
+      readonly is:
+        | 'use-dead-pot'
+        | 'use-recalled'
+        | 'use-reacting-can'
+        | 'pour-unweighed'
+        | 'pour-unstirred'
+        | 'coat-unfiltered';
+    }
   | { readonly is: 'open-without-gas' | 'leave-lid-off' | 'pour-in-doubt' | 'let-it-set' }
   | { readonly is: 'touch-prepared' | 'touch-hot' | 'take-out-unproved' | 'hand-over-unreleased' }
   | { readonly is: 'spray-unbriefed' | 'go-in-unprotected' | 'stop-extraction' }

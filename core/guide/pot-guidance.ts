@@ -15,6 +15,11 @@ export function potGuidance(moment: Moment, status: BatchNow): readonly Guidance
   const weight = pot !== undefined && pot.nearAt <= moment.now ? 'ends' : 'hands';
   const byPot = { lasts: lastsBy(pot), weight } as const;
   const first = (...ids: readonly NextActId[]) => firstAct(status.next(), ids);
+  // Whatever its clock says: nobody is led to put it on.
+  const isRecalled = status.heldBy.some(({ code }) => code === 'lot-recalled');
+  if (isRecalled && phase.is !== 'to-weigh' && phase.is !== 'emptied') {
+    return acting(of, first('empty', 'stop', 'hot', ...cleaning), { never: { is: 'use-recalled' }, weight: 'danger' });
+  }
   switch (phase.is) {
     case 'to-weigh':
       return (

@@ -28,6 +28,7 @@ export const holdingCodes = [
   'adhesion-failed',
   'rubbed-through',
   'overheated',
+  'lot-recalled',
   'not-released',
   'disposed',
 ] as const;

@@ -16,6 +16,7 @@ import {
 import { firstCleaning } from '../batch/gear-to-clean.ts';
 import { editionFor } from '../batch/judge-anew.ts';
 import { lidRules } from '../batch/lid.ts';
+import { recalledIn } from '../can/recalled-in.ts';
 import { coatClimate } from '../coat/coat-climate.ts';
 import { vesselsFreeAt } from '../coat/vessels-free.ts';
 import { againstBegun } from '../crew/alarm-rules.ts';
@@ -189,7 +190,7 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
     const pot = batchBefore(batch, entry);
     const asked = surfaceAsked(shop, found, batch.sheet, at);
     return [
-      ...against(coatFromBatchRules, { batch: pot, air, at, method }),
+      ...against(coatFromBatchRules, { batch: pot, air, at, method, recalled: recalledIn(shop, pot, at) }),
       ...against(coatAtWorstRules, { batch: pot, air, at }),
       ...againstCoatUnderBrief(shop, entry),
       ...against(coatOnPartRules, {

@@ -132,6 +132,9 @@ function figuresOf(fact: Fact): Partial<Record<ExportColumn, Cell>> {
       return { mass_g: fact.grams, volume_l: fact.litres, lot: fact.lot, material: fact.sheet.name };
     case 'StockReceived':
       return { mass_g: fact.grams * fact.count, lot: fact.lot, material: fact.sheet };
+    case 'LotRecalled':
+    case 'RecallEnded':
+      return { lot: fact.lot, reason: fact.why };
     case 'CanDiscarded':
       return { reason: fact.why };
     case 'PartReceived':

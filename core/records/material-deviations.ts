@@ -10,6 +10,7 @@ import { blanketRules, canStirRules, checkRules, lidRules, openRules, shutRules 
 import { localDay } from '../crew/local-day.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry, FactOf } from '../history.ts';
+import { recalledAt } from '../lot-recalls.ts';
 import type { Objection } from '../objections.ts';
 import { objectionsTo } from '../rules.ts';
 import { airLog, type Shop } from '../shop.ts';
@@ -22,7 +23,8 @@ export function againstCan(shop: Shop, can: Can, entry: Entry): readonly Objecti
     case 'CanOpened': {
       const { sheet, component, lot, expires, handling } = fact;
       const onDate = localDay(shop.crew.zone, at);
-      return objectionsTo(openRules, { sheet, component, lot, expires, handling, onDate }, entry.edition);
+      const recalled = recalledAt(shop.crew.recalls, { lot, component }, at);
+      return objectionsTo(openRules, { sheet, component, lot, recalled, expires, handling, onDate }, entry.edition);
     }
     case 'CanChecked': {
       const { role, nobodyLeads = false } = fact;

@@ -7,6 +7,7 @@ import { dewPointOf } from '../calc/air.ts';
 import { type Can, leftGrams } from '../can/can.ts';
 import { type GasAfter, gasAfter, preStirTimes } from '../can/can-clocks.ts';
 import type { FromCan } from '../can/can-events.ts';
+import { pouredFrom, pouredInto } from '../can/poured-from.ts';
 import type { Component } from '../components.ts';
 import { type Entry, isAct } from '../history.ts';
 import {
@@ -22,6 +23,7 @@ import {
 import { inNaturalOrder } from '../natural-order.ts';
 import { type Coat, type Part, type PartPhase, phaseOfPart } from '../part/part.ts';
 import type { Edition } from '../rule-editions.ts';
+import { isOfLot } from '../sealed-stock.ts';
 import { airServingIn, type Shop } from '../shop.ts';
 import { type Celsius, type EpochMs, type Grams, grams, type Minutes, type Percent } from '../units.ts';
 import { type Applied, whoApplied } from '../who-applied.ts';
@@ -132,19 +134,15 @@ const batchesOf = (part: Part | undefined): readonly BatchNumber[] => [
 ];
 const batchesFrom = (can: Can): readonly BatchNumber[] => [...new Set(can.pours.map(({ batch }) => batch))];
 
-function takenFor(batch: Batch): readonly FromCan[] {
-  return batch.entries.flatMap(({ fact }) => ('fromCans' in fact ? (fact.fromCans ?? []) : []));
-}
-
 function cansOf(shop: Shop, number: BatchNumber): readonly StreamId[] {
   const batch = shop.batches.get(number);
-  return batch === undefined ? [] : [...new Set(takenFor(batch).map(({ can }) => canStream(can)))];
+  return batch === undefined ? [] : pouredFrom(batch).map(canStream);
 }
 
 /** What a batch took from each can, once a can. */
 export function lotsOf(shop: Shop, batch: Batch | undefined): readonly LotTaken[] {
   if (batch === undefined) return [];
-  const taken = takenFor(batch);
+  const taken = pouredInto(batch);
   return [...new Set(taken.map(({ can }) => can))].flatMap((number) => {
     const can = shop.cans.get(number);
     const mass = taken.filter((from) => from.can === number).reduce((sum, from) => sum + from.grams, 0);
@@ -230,7 +228,7 @@ export function traceBatch(shop: Shop, number: BatchNumber): BatchTrace | undefi
 
 export function traceLot(shop: Shop, lot: string, streams: readonly StreamId[]): LotTrace | undefined {
   const cans = [...shop.cans.values()].filter(
-    (can) => streams.includes(canStream(can.number)) && can.lot.toLowerCase() === lot.toLowerCase(),
+    (can) => streams.includes(canStream(can.number)) && lotsEver(can).some((each) => isOfLot({ lot: each }, lot)),
   );
   if (cans.length === 0) return undefined;
   const numbers = [...new Set(cans.flatMap(batchesFrom))].sort((a, b) => a - b);
@@ -249,6 +247,14 @@ export function traceLot(shop: Shop, lot: string, streams: readonly StreamId[]):
     ),
   };
 }
+
+/** A lot that was corrected is found under the one that was told first as well. */
+const lotsEver = ({ lot, entries }: Can): readonly string[] => [
+  lot,
+  ...entries.flatMap(({ corrections }) =>
+    corrections.flatMap(({ wasFact }) => (wasFact.type === 'CanOpened' ? [wasFact.lot] : [])),
+  ),
+];
 
 function partsNamed(shop: Shop, names: readonly PartName[]): BatchTrace['parts'] {
   return [...new Set(names)].sort(inNaturalOrder).map((name) => {

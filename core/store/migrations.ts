@@ -140,6 +140,10 @@ const steps: readonly string[] = [
     primary key (crew, person)
   ) strict, without rowid;
   `,
+  // A lot that was corrected since is found under the right one too.
+  `
+  create index can_lot_corrected on event (crew, lower(json_extract(body, '$.to.fact.lot')), seq) where type = 'Amended';
+  `,
 ];
 
 export function migrate(database: Database): void {

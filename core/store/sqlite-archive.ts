@@ -2,16 +2,18 @@
 
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
-import { nameIn, partStream, type StreamId } from '../ids.ts';
+import { nameIn, nounOf, partStream, type StreamId } from '../ids.ts';
 import type { Archive, BookedUnder, RecordRow } from '../records/archive.ts';
 
-/** Which event carries the name, and each has a partial index on it (see the migrations): `reindex` makes them again. */
-const eventWith = {
-  serial: 'PartReceived',
-  job: 'PartReceived',
-  customer: 'PartReceived',
-  lot: 'CanOpened',
-} as const satisfies Record<BookedUnder, string>;
+/** Which event carries the name, and where; each has a partial index on it (see the migrations): `reindex` makes them again. */
+const booking = {
+  serial: ['PartReceived', '$.serial'],
+  job: ['PartReceived', '$.job'],
+  customer: ['PartReceived', '$.customer'],
+  lot: ['CanOpened', '$.lot'],
+} as const satisfies Record<BookedUnder, readonly [string, string]>;
+/** As it was put right since. */
+const lotCorrected = ['Amended', '$.to.fact.lot'] as const;
 
 export function sqliteArchive(database: Database): Archive {
   const rowsAfter = database.prepare<[string, number, number], RecordRow>(
@@ -24,21 +26,28 @@ export function sqliteArchive(database: Database): Archive {
   const filings = database.prepare<[string, number, number], { stream: string; also_under: string }>(
     'select distinct stream, also_under from event where crew = ? and happened_at >= ? and happened_at < ?',
   );
-  const booked = (key: BookedUnder) => {
-    const name = `lower(json_extract(body, '$.${key}'))`;
-    return database
+  const booked = ([type, path]: readonly [string, string]) => {
+    const name = `lower(json_extract(body, '${path}'))`;
+    const found = database
       .prepare<[string, string, string], string>(
-        `select stream from event where type = '${eventWith[key]}' and crew = ? and ${name} >= ? and ${name} < ?
+        `select stream from event where type = '${type}' and crew = ? and ${name} >= ? and ${name} < ?
          order by seq desc`,
       )
       .pluck();
+    return (crew: string, from: string): readonly string[] => found.all(crew, from, `${from}\u{10ffff}`);
   };
   const partsEver = database
     .prepare<[string, string, string], string>(
       'select distinct stream from filed where crew = ? and stream >= ? and stream < ? order by stream',
     )
     .pluck();
-  const bookedBy = { serial: booked('serial'), job: booked('job'), customer: booked('customer'), lot: booked('lot') };
+  const [asTold, corrected] = [booked(booking.lot), booked(lotCorrected)];
+  const bookedBy = {
+    ...{ serial: booked(booking.serial), job: booked(booking.job), customer: booked(booking.customer) },
+    // A delivery that was put right lies under the crew: its cans are put right with it.
+    lot: (crew: string, from: string) =>
+      [...asTold(crew, from), ...corrected(crew, from)].filter((stream) => nounOf(streamNamed(stream)) === 'can'),
+  };
 
   return {
     rowsAfter: (crew, seq, most) => rowsAfter.all(crew, seq, most),
@@ -46,22 +55,22 @@ export function sqliteArchive(database: Database): Archive {
     filedEnd: (crew) => filedEnd.get(crew) ?? 0,
     filedBetween: (crew, from, to) => {
       const streams = filings.all(crew, from, to).flatMap(({ stream, also_under }) => [stream, ...listed(also_under)]);
-      return [...new Set(streams)].sort().map((stream) => stream as StreamId);
+      return [...new Set(streams)].sort().map(streamNamed);
     },
     bookedUnder: (crew, key, value) => {
-      const from = asciiLower(value);
-      const streams = bookedBy[key].all(crew, from, `${from}\u{10ffff}`);
-      return [...new Set(streams)].map((stream) => stream as StreamId);
+      return [...new Set(bookedBy[key](crew, asciiLower(value)))].map(streamNamed);
     },
     partsEver: (crew) => {
       const from = partStream('');
-      return partsEver.all(crew, from, `${from}\u{10ffff}`).map((stream) => nameIn(stream as StreamId));
+      return partsEver.all(crew, from, `${from}\u{10ffff}`).map((stream) => nameIn(streamNamed(stream)));
     },
     backup: async (file) => {
       await database.backup(file);
     },
   };
 }
+
+const streamNamed = (stream: string): StreamId => stream as StreamId;
 
 /** A list that does not read any more names nothing: its event is missing from its home stream as well, and is told there. */
 function listed(streams: string): readonly string[] {

@@ -1,11 +1,18 @@
 // What can be said of a can of material.
 
+import { components } from '../components.ts';
 import { component } from './component.ts';
 import { handlings } from './said.ts';
 import { choice, count, day, mass, ownWords, sheet, text, turning, volume } from './slot.ts';
 import { verb } from './verb.ts';
 
 const can = count('can');
+
+const ofLot = {
+  lot: text('lot', { required: true, behind: 'lot' }),
+  component: choice('component', components, {}, { 'part-a': 'A', 'part-b': 'B' }),
+};
+const calledBack = { on: 'crew', endsInWords: true, decision: true, leastRole: 'lead' } as const;
 
 export const canVerbs = {
   open: verb(
@@ -54,6 +61,15 @@ export const canVerbs = {
       revolutionsPerMinute: turning('stirrer-speed', { noted: true, amend: true }),
     },
     { leaves: { type: 'CanStirred' }, plain: true },
+  ),
+  /** Every part that has some of it on is held. */
+  recall: verb(
+    { ...ofLot, why: ownWords('reason', { required: true }) },
+    { ...calledBack, leaves: { type: 'LotRecalled' } },
+  ),
+  'recall-over': verb(
+    { ...ofLot, why: ownWords('reason', { required: true }) },
+    { ...calledBack, leaves: { type: 'RecallEnded' } },
   ),
   discard: verb(
     { can: count('can', { required: true }), why: ownWords('reason', { required: true }) },

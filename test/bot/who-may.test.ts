@@ -136,6 +136,8 @@ const said: Readonly<Record<string, { readonly line: string; readonly given?: re
   drill: { line: 'start drill fire' },
   'first-shift-done': { line: 'first shift done kari', given: ['08:00 @kari: first shift'] },
   scrap: { line: 'scrap *-1 cracked', given: ownParts },
+  recall: { line: 'recall lot 7731 gels' },
+  'recall-over': { line: 'recall-over lot 7731 cleared', given: ['08:00 @rosa: recall lot 7731 gels'] },
   return: { line: 'return *-1 customer wrong alloy', given: ownParts },
   rework: { line: 'rework *-1 runs', given: coatedParts },
   concession: { line: 'concession *-1 person Park document QA-118 dated 2026-03-01', given: curedParts },

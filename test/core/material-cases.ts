@@ -36,6 +36,13 @@ export const materialCases = {
     deviates: 'PartsWeighed 08:05 can-open-too-long',
     liftedBy: 'supervisor',
   },
+  'lot-recalled': {
+    given: ['07:59 @omar: recall lot 8802 gels in the can'],
+    at: '08:00',
+    act: 'open B lot 8802 5kg',
+    deviates: 'CanOpened 08:00 lot-recalled',
+    liftedBy: 'supervisor',
+  },
   'can-expired': {
     given: [],
     at: '08:00',

@@ -53,6 +53,7 @@ const unclearCodes = {
   'nothing-to-amend': 0,
   'nothing-changed': 0,
   'not-own-entry': 0,
+  'not-recalled': 0,
   'product-stands': 0,
   'decision-stands': 0,
   'nothing-rang': 0,

@@ -327,6 +327,15 @@ const leaving = (batch: BatchNumber): readonly Pick<Request, 'by' | 'command' | 
       ...{ change: { at: epochMs(1) }, why: 'told late' },
     },
   },
+  ...(['recall', 'recall-over', 'recall-over'] as const).map((verb) => ({
+    ...{ by: 'rosa', stance: { is: 'asked' as const } },
+    command: { verb, lot: 'called-back', why: 'gels in the can' },
+  })),
+  { by: 'rosa', stance: { is: 'asked' }, command: { verb: 'recall', lot: 'nobody-knows', why: 'gels in the can' } },
+  ...(['asked', 'happened'] as const).map((is) => ({
+    ...{ by: 'kari', stance: { is } },
+    command: { ...openedOf('nobody-knows'), grams: grams(5_000) },
+  })),
   {
     ...{ by: 'rosa', stance: { is: 'asked' } },
     command: { verb: 'amend', of: { verb: 'mix', batch }, change: { ofSheet: 'demo-build' }, why: 'told late' },

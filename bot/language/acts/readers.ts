@@ -17,6 +17,7 @@ import { readConcession } from './read-concession.ts';
 import { commandOf, fieldsReader } from './read-fields.ts';
 import { readPart } from './read-part.ts';
 import { readDiscard, readDisposed, readHold, readReturn, readSeeTo } from './read-reasoned.ts';
+import { readRecall } from './read-recall.ts';
 import { readSet } from './read-set.ts';
 import { readFilm } from './read-spots.ts';
 import { readUsed } from './read-used.ts';
@@ -42,6 +43,8 @@ const readersToTheEnd: Readonly<Partial<Record<Verb, ReaderToTheEnd>>> = {
   concession: readConcession,
   amend: readAmend,
   discard: readDiscard,
+  recall: readRecall('recall'),
+  'recall-over': readRecall('recall-over'),
   brief: readBrief,
   'near-miss': readNearMiss,
   eyes: alarmReader('eyes'),

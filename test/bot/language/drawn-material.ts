@@ -54,6 +54,8 @@ export const drawnMaterial: fc.Arbitrary<Command> = fc.oneof(
     { verb: only('weigh'), batch: number, cans, handling, partBGrams: mass },
     { requiredKeys: ['verb', 'partBGrams'] },
   ),
+  fc.record({ verb: only('recall'), lot, component, why }, { requiredKeys: ['verb', 'lot', 'why'] }),
+  fc.record({ verb: only('recall-over'), lot, component, why }, { requiredKeys: ['verb', 'lot', 'why'] }),
   fc.record(
     {
       ...{ verb: only('received'), component, lot, grams: mass, expires: day },

@@ -147,6 +147,13 @@ export const materialLines: readonly TypedLine[] = [
   act('caught 300 g', { verb: 'catch', grams: grams(300) }),
   miss('catch 2', 'incomplete', ''),
 
+  // Called back.
+  act('recall lot 7731 the maker calls it back', { verb: 'recall', lot: '7731', why: 'the maker calls it back' }),
+  act('recall B lot 8820 for gelling', { verb: 'recall', lot: '8820', component: 'part-b', why: 'gelling' }),
+  act('recalled lot "88/20" A "gels"', { verb: 'recall', lot: '88/20', component: 'part-a', why: 'gels' }),
+  miss('recall lot 7731', 'incomplete', ''),
+  act('recall-over lot 7731 cleared', { verb: 'recall-over', lot: '7731', why: 'cleared' }),
+
   // Correcting them.
   act('amend 3 blanket at 9:40 told late', {
     ...{ verb: 'amend', of: { verb: 'blanket', can: 3 }, change: { at: utc('2026-03-02T09:40') }, why: 'told late' },

@@ -52,7 +52,8 @@ describe('messages that were posted', () => {
     openSqlitePostbox(file).close();
     const before = openDatabase(file);
     before.exec(`drop index post_open; alter table event drop column edition; alter table event drop column shape;
-      alter table event drop column seal; drop table known; drop table last_answer; pragma user_version = 4`);
+      alter table event drop column seal; drop table known; drop table last_answer;
+      drop index can_lot_corrected; pragma user_version = 4`);
     before
       .prepare("insert into post values ('T1', 'C1', '1.2', 'crew', 'batch/1', 'said', '1.1', 1, 'words', ?)")
       .run(0);

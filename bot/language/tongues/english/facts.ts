@@ -44,6 +44,10 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
       return `can ${fact.can} opened: ${englishComponents[fact.component]}, lot ${fact.lot}, ${figures.mass(fact.grams)}${expires(fact, figures)}`;
     case 'StockReceived':
       return `received ${fact.count} × ${figures.mass(fact.grams)} of ${englishComponents[fact.component]}, lot ${fact.lot}${expires(fact, figures)}`;
+    case 'LotRecalled':
+      return `lot ${fact.lot} recalled, ${fact.why}`;
+    case 'RecallEnded':
+      return `recall of lot ${fact.lot} over, ${fact.why}`;
     case 'LidOff':
       return fact.handling === undefined ? 'lid off' : `lid off, ${englishMaterial.handling[fact.handling]}`;
     case 'LidOn':

@@ -75,6 +75,8 @@ export function englishMustNot(not: MustNot, { timeDown, timeUp }: Pick<Figures,
       return 'Do not mix more than goes on before its pot life ends.';
     case 'use-dead-pot':
       return 'Do not coat from it, thin it, or put a lid on it.';
+    case 'use-recalled':
+      return 'Do not put any of it on: its lot was recalled.';
     case 'use-reacting-can':
       return 'Do not open, close or carry it.';
     case 'pour-unweighed':

@@ -6,6 +6,7 @@ import type { PersonName } from '../../../../core/ids.ts';
 import type { HoldObjection } from '../../../../core/part/part-objections.ts';
 import type { Verdict } from '../../../../core/part/verdict.ts';
 import type { Figures } from '../../figures.ts';
+import { englishRecalls } from './recalls.ts';
 
 type Disposed = FactOf<'PartDisposed'>;
 
@@ -20,6 +21,7 @@ const asked: Readonly<Record<DispositionTelling, string>> = {
 const back = { customer: ' to the customer', supplier: ' to the supplier' };
 
 export const englishHeld = {
+  recalls: englishRecalls,
   seenTo: (owners: readonly PersonName[], toDo: string | undefined, figures: Figures) =>
     `${owners.length === 0 ? 'Nobody sees to it' : `${figures.list([...owners])} ${owners.length === 1 ? 'sees' : 'see'} to it`}${toDo === undefined ? '' : `: ${toDo}`}`,
   assigned: (part: string) => `${part}: who sees to its hold`,

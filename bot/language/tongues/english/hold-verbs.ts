@@ -5,6 +5,11 @@ import { verbWords } from '../typed.ts';
 export const englishHoldVerbs = {
   hold: verbWords('hold, held, quarantine', 'hold impeller-7 orange peel'),
   'see-to': verbWords('see-to, sees to, see to', 'see-to impeller-7 bea'),
+  recall: verbWords('recall, recalled, call back, called back', 'recall lot 7731 the maker calls it back'),
+  'recall-over': verbWords(
+    'recall-over, recall over, recall ended, recall lifted',
+    'recall-over lot 7731 the maker has lifted it',
+  ),
   rework: verbWords('rework, reworked, redo', 'rework impeller-7 runs at the flange'),
   concession: verbWords(
     'concession, use as is, use-as-is',

@@ -34,6 +34,7 @@ const reasons: Readonly<Record<HoldingCode, string>> = {
   'film-outside': 'dry film outside its rule',
   'adhesion-failed': 'adhesion below the usual cut',
   'rubbed-through': 'a solvent rub went through',
+  'lot-recalled': 'coated with a lot that was recalled',
   'not-released': 'left the shop, not released',
   disposed: 'worked on after it was scrapped or given back',
 };

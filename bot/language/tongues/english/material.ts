@@ -20,6 +20,8 @@ export function englishMaterialObjection(objection: MaterialObjection, figures: 
   switch (objection.code) {
     case 'no-gas':
       return `${englishComponents[objection.component]} is lost once air is left over it. Have inert gas (argon or nitrogen) at hand, or use the whole can at once, and say which: gas or whole.`;
+    case 'lot-recalled':
+      return `Lot ${objection.lot} was recalled, ${figures.timeDown(objection.at)}: ${objection.why}. Set it aside and take another.`;
     case 'can-expired':
       return `Lot ${objection.lot} expired: its last day was ${figures.date(objection.expires)}. Take another can.`;
     case 'can-open-too-long':
@@ -82,6 +84,8 @@ export function englishMaterialObjection(objection: MaterialObjection, figures: 
 export function englishMaterialUnclear(unclear: MaterialUnclear, figures: Figures): string {
   const named = (numbers: readonly number[]) => (numbers.length === 0 ? 'none' : figures.list(numbers.map(String)));
   switch (unclear.code) {
+    case 'not-recalled':
+      return `No recall of lot ${unclear.lot} is on.`;
     case 'no-such-can':
       return `There is no can ${unclear.can}. Open: ${named(unclear.live)}.`;
     case 'which-can':

@@ -146,6 +146,7 @@ export function englishObjection(objection: Objection, figures: Figures): string
       return englishReadingObjection(objection, figures);
     case 'no-gas':
     case 'can-expired':
+    case 'lot-recalled':
     case 'can-discarded':
     case 'can-doubtful':
     case 'can-reacts':

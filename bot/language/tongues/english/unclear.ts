@@ -43,6 +43,7 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
       return englishSpotTold(unclear, figures);
     case 'far-reading':
       return englishFar(unclear, figures);
+    case 'not-recalled':
     case 'no-such-can':
     case 'which-can':
     case 'can-not-wanted':

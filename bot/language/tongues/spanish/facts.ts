@@ -62,6 +62,10 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
       return `lata ${fact.can} abierta: ${spanishComponents[fact.component]}, lote ${fact.lot}, ${figures.mass(fact.grams)}${expires(fact, figures)}`;
     case 'StockReceived':
       return `recibidas ${fact.count} × ${figures.mass(fact.grams)} de ${spanishComponents[fact.component]}, lote ${fact.lot}${expires(fact, figures)}`;
+    case 'LotRecalled':
+      return `lote ${fact.lot} retirado, ${fact.why}`;
+    case 'RecallEnded':
+      return `el lote ${fact.lot} ya no está retirado, ${fact.why}`;
     case 'LidOff':
       return fact.handling === undefined ? 'lata destapada' : `lata destapada, ${spanishHandling[fact.handling]}`;
     case 'LidOn':

@@ -75,6 +75,8 @@ function spanishMustNot(say: Spoken, not: MustNot, { timeDown, timeUp }: Pick<Fi
       return `No mezcle más de lo que se aplica antes de que acabe ${say.the('pot-life')}.`;
     case 'use-dead-pot':
       return 'No la aplique, no la diluya y no la tape.';
+    case 'use-recalled':
+      return 'No aplique nada de ella: su lote se retiró.';
     case 'use-reacting-can':
       return 'No la abra, no la cierre y no la lleve a ningún sitio.';
     case 'pour-unweighed':

@@ -5,6 +5,7 @@ import type { FactOf } from '../../../../core/history.ts';
 import type { HoldObjection } from '../../../../core/part/part-objections.ts';
 import type { Figures } from '../../figures.ts';
 import type { englishHeld } from '../english/held.ts';
+import { spanishRecalls } from './recalls.ts';
 import type { Spoken } from './spoken.ts';
 
 const asked: Readonly<Record<DispositionTelling, string>> = {
@@ -18,6 +19,7 @@ const asked: Readonly<Record<DispositionTelling, string>> = {
 const back = { customer: ' al cliente', supplier: ' al proveedor' };
 
 export const spanishHeld = (say: Spoken): typeof englishHeld => ({
+  recalls: spanishRecalls,
   seenTo: (owners, toDo, figures) =>
     `${owners.length === 0 ? 'Nadie responde de ella' : `${owners.length === 1 ? 'Responde' : 'Responden'} ${figures.list([...owners])}`}${toDo === undefined ? '' : `: ${toDo}`}`,
   assigned: (part) => `${part}: quién responde de su retención`,

@@ -17,6 +17,14 @@ export const spanishHoldVerbs = {
     'concesión impulsor-7 persona "Sra. Vega" documento QA-118 fechado 2026-03-02',
     'de, por',
   ),
+  recall: verbWords(
+    'retirar-lote, retirar lote, retirado lote, lote retirado, retiran lote',
+    'retirar-lote lote 7731 lo retira el fabricante',
+  ),
+  'recall-over': verbWords(
+    'lote-readmitido, readmitir lote, lote readmitido',
+    'lote-readmitido lote 7731 el fabricante lo da por bueno',
+  ),
   scrap: verbWords(
     'chatarra, a chatarra, achatarrar, achatarrada, dar de baja, inservible',
     'chatarra impulsor-7 agrietada en la brida',

@@ -34,6 +34,7 @@ const reasonsOf = (say: Spoken): Readonly<Record<HoldingCode, string>> => ({
   overheated: 'leída a más de lo que aguanta',
   'film-outside': 'espesor de película seca fuera de su regla',
   'adhesion-failed': 'adherencia por debajo de lo habitual',
+  'lot-recalled': 'capa con un lote retirado',
   'not-released': 'salió del taller sin liberar',
   disposed: 'trabajada después de darla por chatarra o devolverla',
   'rubbed-through': `la película cedió al frotar con ${say.one('solvent')}`,

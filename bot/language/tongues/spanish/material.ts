@@ -27,6 +27,8 @@ export function spanishMaterialObjection(say: Spoken, objection: MaterialObjecti
   switch (objection.code) {
     case 'no-gas':
       return `La ${spanishComponents[objection.component]} se pierde si le queda aire encima. Tenga gas inerte a mano (argón o nitrógeno), o gaste la lata entera de una vez, y diga cuál: gas o entera.`;
+    case 'lot-recalled':
+      return told`El lote ${objection.lot} se retiró ${atTime(figures, objection.at)}: ${objection.why}. Apártelo y use otro.`;
     case 'can-expired':
       return `El lote ${objection.lot} está caducado: su último día fue el ${figures.date(objection.expires)}. Use otra lata.`;
     case 'can-open-too-long':
@@ -89,6 +91,8 @@ export function spanishMaterialObjection(say: Spoken, objection: MaterialObjecti
 export function spanishMaterialUnclear(unclear: MaterialUnclear, figures: Figures): string {
   const named = (numbers: readonly number[]) => (numbers.length === 0 ? 'ninguna' : figures.list(numbers.map(String)));
   switch (unclear.code) {
+    case 'not-recalled':
+      return `El lote ${unclear.lot} no está retirado.`;
     case 'no-such-can':
       return `No hay lata ${unclear.can}. Abiertas: ${named(unclear.live)}.`;
     case 'which-can':

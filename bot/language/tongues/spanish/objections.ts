@@ -179,6 +179,7 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
       return spanishReadingObjection(say, objection, figures);
     case 'no-gas':
     case 'can-expired':
+    case 'lot-recalled':
     case 'can-discarded':
     case 'can-doubtful':
     case 'can-reacts':

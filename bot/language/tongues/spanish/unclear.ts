@@ -50,6 +50,7 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
       return spanishSpotTold(unclear, figures);
     case 'far-reading':
       return spanishFar(say, unclear, figures);
+    case 'not-recalled':
     case 'no-such-can':
     case 'which-can':
     case 'can-not-wanted':
