@@ -4,7 +4,7 @@
 import { DateTime } from 'luxon';
 import { asItStands } from '../as-it-stands.ts';
 import { isFor } from '../event-readers.ts';
-import { type Entry, type Envelope, type Fact, isLate } from '../history.ts';
+import { type Entry, type Envelope, type Fact, type FactOf, isLate } from '../history.ts';
 import { nameIn, nounOf } from '../ids.ts';
 import type { EpochMs } from '../units.ts';
 import { isWithin, type Span } from './span.ts';
@@ -112,6 +112,16 @@ function rowOf(entry: Entry, takenBackBy: Envelope | undefined, hash: string, is
 
 const numberOf = (name: string | undefined): Cell => (name === undefined ? undefined : Number(name));
 
+function filmFigures(fact: FactOf<'FilmRead'>): Partial<Record<ExportColumn, Cell>> {
+  const sum = fact.micrometres.reduce((total, film) => total + film, 0);
+  const list = fact.micrometres.join(' ');
+  return {
+    ...{ film_state: fact.state, film_um: list, film_mean_um: sum / fact.micrometres.length },
+    ...{ film_set: fact.set, film_spot: fact.spot, film_beside: fact.near },
+    ...{ film_left_out_um: fact.dropped?.join(' '), film_base_um: fact.baseMicrometres },
+  };
+}
+
 function figuresOf(fact: Fact): Partial<Record<ExportColumn, Cell>> {
   if (!isFor('export', fact)) return {};
   switch (fact.type) {
@@ -150,15 +160,8 @@ function figuresOf(fact: Fact): Partial<Record<ExportColumn, Cell>> {
       return { temperature_degC: fact.lowestCelsius };
     case 'AirRead':
       return { temperature_degC: fact.celsius, humidity_percent: fact.relativeHumidityPercent };
-    case 'FilmRead': {
-      const sum = fact.micrometres.reduce((total, film) => total + film, 0);
-      const list = fact.micrometres.join(' ');
-      return {
-        ...{ film_state: fact.state, film_um: list, film_mean_um: sum / fact.micrometres.length },
-        ...{ film_set: fact.set, film_spot: fact.spot, film_beside: fact.near },
-        ...{ film_left_out_um: fact.dropped?.join(' '), film_base_um: fact.baseMicrometres },
-      };
-    }
+    case 'FilmRead':
+      return filmFigures(fact);
     case 'PartHeld':
       return { reason: fact.why === '' ? (fact.because ?? []).join(' ') : fact.why };
     case 'PartDisposed': {
