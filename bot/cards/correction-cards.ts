@@ -109,7 +109,7 @@ export function amendedCard(
   return makeCard(replies.amended, 'plain', {
     fields: spots?.fields ?? [],
     facts: [
-      ...(film === undefined ? [] : partFacts(telling, film)),
+      ...(film === undefined || spots !== undefined ? [] : partFacts(telling, film)),
       ...(pot === undefined ? [] : [...ratioFacts(telling, pot.batch), ...batchFacts(telling, pot)]),
     ],
     lines: [

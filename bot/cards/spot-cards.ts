@@ -27,13 +27,15 @@ export function filmAskedCard(telling: Telling, { command }: Request, { part: na
     });
   }
   const [wanted] = command.verb === 'film' ? (command.spots ?? []) : [];
-  const spot = wanted?.spot ?? set.next?.spot ?? 1;
+  const spot = lackingFrom(set, wanted?.spot ?? 1);
   const action = spotTap(telling, name, set, spot, besides(telling, command, name));
   const told = set.spots.map((each) => words.spot(each, set.off, telling.figures));
+  const passed = lackingIn(set).filter((each) => each < spot);
   return makeCard(words.asksOf(name, spot, set.terms.spots), 'plain', {
     lines: [
       ...told,
       ...(told.length === 0 ? termsLines(telling, part, set) : [words.soFar(set, telling.figures)]),
+      ...(passed.length === 0 ? [] : [words.stillToTell(passed, telling.figures)]),
       ...areaLines(telling, set),
     ],
     actions: [action, ...areaTaps(telling, name, set)],
@@ -44,6 +46,18 @@ export function filmAskedCard(telling: Telling, { command }: Request, { part: na
 const fields = ({ words }: Telling): readonly CardField[] => [
   { id: 'dry-films', label: words.page.fields['dry-films'] ?? '', unit: 'um' },
 ];
+
+/** Of those that are asked for. */
+function lackingIn({ spots, terms }: SetJudged): readonly number[] {
+  const whole = spots.filter(({ lacks }) => lacks === 0).map(({ number }) => number);
+  return Array.from({ length: terms.spots }, (_, i) => i + 1).filter((spot) => !whole.includes(spot));
+}
+
+/** The first of them from that one on; behind the last the first of all. */
+function lackingFrom(set: SetJudged, from: number): number {
+  const lacking = lackingIn(set);
+  return lacking.find((spot) => spot >= from) ?? lacking[0] ?? 1;
+}
 
 /** What was told of the set besides: it is told with the spot. */
 function besides(telling: Telling, command: Command, name: string): string {

@@ -3,6 +3,7 @@
 
 import { partNamed } from '../names-typed.ts';
 import type { LineContext } from '../reading.ts';
+import type { Last } from '../said-of-last/last.ts';
 import { cleanLine } from '../typed/clean-line.ts';
 import { tokenize } from '../typed/tokens.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
@@ -107,15 +108,36 @@ interface AskedSpot {
   readonly isAsked: boolean;
 }
 
-/** What the last card asks of a film. */
+/** What the last card asks of a film; else what the speaker said of one just before. */
 function askedSpot(context: LineContext): AskedSpot | undefined {
-  const open = context.last?.().open.filter(({ line }) => askedFilm.test(line)) ?? [];
+  const last = context.last?.();
+  const open = last?.open.filter(({ line }) => askedFilm.test(line)) ?? [];
   // What marks how far a bare spot goes is only offered.
   const asked = open.find(({ isAsked, line }) => isAsked && !line.includes(' beside '));
   const found = asked ?? open[0];
+  if (last !== undefined && found === undefined) return doubted(last) ?? saidBefore(last);
   const [, part, spot, unit = '', besides = ''] = askedFilm.exec(found?.line ?? '') ?? [];
   if (part === undefined) return undefined;
   return { part, spot: spot === undefined ? undefined : Number(spot), unit, besides, isAsked: asked !== undefined };
+}
+
+/** Whether its readings could be so was asked: they may be told again instead. */
+function doubted({ open }: Last): AskedSpot | undefined {
+  const [, part, spot, unit = ''] = toldFilm.exec(open[0]?.line ?? '') ?? [];
+  return part === undefined || spot === undefined
+    ? undefined
+    : { part, spot: Number(spot), unit, besides: '', isAsked: true };
+}
+
+const toldFilm = /^film (\S+) spot (\d+) [\d. ]+(um|mil)$/;
+
+/** Only for a line that names its spot. */
+function saidBefore(last: Last): AskedSpot | undefined {
+  const act = last.said();
+  const [, part] = (act?.isFresh === true ? /^film (\S+) .*\d/.exec(act.line ?? '') : null) ?? [];
+  return part === undefined
+    ? undefined
+    : { part, spot: Number.POSITIVE_INFINITY, unit: 'um', besides: '', isAsked: false };
 }
 
 const askedFilm = /^film (\S+)(?: (?:spot|beside) (\d+))? \{dry-films\}(\w*)(.*)$/;
@@ -134,15 +156,20 @@ function goneOn(text: string, { part, spot, besides, isAsked }: AskedSpot, conte
   return said('skip', context).has(word) ? `film ${part} spot ${spot + 1}${besides}` : undefined;
 }
 
-/** `spot 2 was 95 100 105`: of one that comes before the one that is asked for. */
+/** `spot 2 was 95 100 105`: of one that comes before the one that is asked for; else it is told. */
 function putRight(text: string, { part, spot = 0, unit }: AskedSpot, context: LineContext): string | undefined {
-  const [mark = '', number = '', was = '', ...rest] = withoutAccents(cleanLine(text).toLowerCase()).split(' ');
-  const isMeant = said('spot', context).has(mark) && said('was', context).has(was) && Number(number) < spot;
+  const words = withoutAccents(cleanLine(text).toLowerCase()).split(' ');
+  const marks = said('spot', context);
+  // `the spot 2`, `el punto 2`.
+  const from = marks.has(words[0] ?? '') ? 0 : 1;
+  const [mark = '', number = '', was = '', ...rest] = words.slice(from);
+  const isMeant = marks.has(mark) && said('was', context).has(was);
   const read = isMeant ? gaugeRows(rest.join(' '), wordsOf(context)) : undefined;
   const [row, ...more] = read?.rows ?? [];
-  return row === undefined || row.spot !== undefined || more.length > 0
-    ? undefined
-    : `amend ${part} film spot ${number} ${row.readings.join(' ')}${read?.unit ?? unit}`;
+  if (row === undefined || row.spot !== undefined || more.length > 0 || !/^\d+$/.test(number)) return undefined;
+  const figures = `${row.readings.join(' ')}${read?.unit ?? unit}`;
+  const isBefore = Number.isFinite(spot) && Number(number) < spot;
+  return isBefore ? `amend ${part} film spot ${number} ${figures}` : `film ${part} spot ${number} ${figures}`;
 }
 
 const wordsOf = (context: LineContext): GaugeWords => ({

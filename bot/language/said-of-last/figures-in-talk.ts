@@ -73,5 +73,7 @@ export function withoutNumberOf(asked: string, told: InTalk | undefined, { parts
     .filter((word) => parts.includes(word))
     .map((part) => /(\d+)$/.exec(part)?.[1])[0];
   const [first, ...others] = told?.line.split(' ') ?? [];
-  return told !== undefined && first === number && others.length > 0 ? { ...told, line: others.join(' ') } : told;
+  if (told === undefined || number === undefined || first !== number) return told;
+  // `film 7`: nothing but which part.
+  return others.length === 0 ? undefined : { ...told, line: others.join(' ') };
 }

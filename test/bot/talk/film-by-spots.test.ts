@@ -150,6 +150,34 @@ describe('measuring spot by spot', () => {
     expect(await told('film a1')).toContain('a1: spot 1 of 5?');
   });
 
+  it('given spots are passed over, then the card says which lack, and comes back to them', async () => {
+    const { told } = await measuring();
+    await told('film a1', 'skip', 'skip', '95 100 105');
+    expect(await told('film a1 spot 5')).toContain('Still to tell: spots 1, 2, 4. The set is not whole without.');
+    expect(await told('skip')).toContain('a1: spot 1 of 5?');
+  });
+
+  it('given only the film and the number of its part, then it is asked for, and the number is no reading', async () => {
+    const lines = prelude.map((line) => line.replaceAll('a1', 'hub-7'));
+    const { say, told } = await measuring({ lines });
+    await told('film hub-7', '95 100 105');
+    for (const line of ['dft 7', 'film 7']) expect((await say(line)).card.title).toBe('hub-7: spot 2 of 5?');
+    expect(await told('measured 7: 98 99 97')).toContain('Spot 2: 98 · 99 · 97 µm.');
+  });
+
+  it('given readings far off, then they may be told again alone', async () => {
+    const { say, told } = await measuring();
+    await say('film a1');
+    const far = await say('9500 10000 9700');
+    expect(far.recorded).toBe(false);
+    expect(await told('95 100 97')).toContain('Spot 1: 95 · 100 · 97 µm.');
+  });
+
+  it('given a spot was another and had not been told, then it is told', async () => {
+    const { told } = await measuring();
+    expect(await told('film a1', '95 100 105', 'the spot 4 was 96 97 98')).toContain('Spot 4: 96 · 97 · 98 µm.');
+  });
+
   it('given spot 2 was another, then it is put right and the next is still asked for', async () => {
     const { told } = await measuring();
     const last = await told('film a1', '95 100 105', '60 100 105', 'spot 2 was 95 96 97');

@@ -14,9 +14,9 @@ const onCoupon = ({ coupon }: { readonly coupon?: true | undefined }) => (coupon
 export function englishFailed(reading: FailedReading, figures: Figures): string {
   switch (reading.of) {
     case 'film':
-      return reading.spot === undefined
+      return reading.spot === undefined || reading.meanMicrometres === undefined
         ? `dry film ${figures.list(reading.micrometres.map((film) => figures.film(film)))} outside its rule`
-        : `dry film, set ${reading.set} spot ${reading.spot}: ${figures.films(reading.micrometres)}${reading.meanMicrometres === undefined ? '' : `, mean ${figures.film(reading.meanMicrometres)}`}, outside its rule`;
+        : `dry film of set ${reading.set}, at spot ${reading.spot}: mean ${figures.film(reading.meanMicrometres)}, outside its rule`;
     case 'adhesion':
       return `adhesion ${reading.rating}${onCoupon(reading)}`;
     case 'heat':

@@ -46,6 +46,8 @@ export const englishSpots = {
   button: (spot: number, of: number) => `Spot ${spot} of ${of}…`,
   besideButton: (spot: number) => `Beside spot ${spot}…`,
   dropButton: (reading: Micrometres, figures: Figures) => `Leave ${figures.film(reading)} out, read again…`,
+  stillToTell: (spots: readonly number[], figures: Figures) =>
+    `Still to tell: ${spots.length === 1 ? 'spot' : 'spots'} ${figures.list(spots.map(String))}. The set is not whole without.`,
   newSet: 'Another set',
   ofSet: (set: number, told: string) => `Set ${set}: ${told}`,
   areaButton: 'Its area…',

@@ -16,9 +16,9 @@ const onCoupon = ({ coupon }: { readonly coupon?: true | undefined }) => (coupon
 export function spanishFailed(say: Spoken, reading: FailedReading, figures: Figures): string {
   switch (reading.of) {
     case 'film':
-      return reading.spot === undefined
+      return reading.spot === undefined || reading.meanMicrometres === undefined
         ? `espesor de película seca (EPS) fuera de su regla: ${figures.list(reading.micrometres.map((film) => figures.film(film)))}`
-        : `espesor de película seca (EPS) fuera de su regla, serie ${reading.set} punto ${reading.spot}: ${figures.films(reading.micrometres)}${reading.meanMicrometres === undefined ? '' : `, media ${figures.film(reading.meanMicrometres)}`}`;
+        : `espesor de película seca (EPS) fuera de su regla, serie ${reading.set}, en el punto ${reading.spot}: media ${figures.film(reading.meanMicrometres)}`;
     case 'adhesion':
       return `adherencia ${reading.rating}${onCoupon(reading)}`;
     case 'heat':

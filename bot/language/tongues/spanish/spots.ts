@@ -45,6 +45,8 @@ export const spanishSpots = (say: Spoken): typeof englishSpots => ({
   button: (spot, of) => `Punto ${spot} de ${of}…`,
   besideButton: (spot) => `Junto al punto ${spot}…`,
   dropButton: (reading, figures) => `Descartar ${figures.film(reading)} y repetir…`,
+  stillToTell: (spots, figures) =>
+    `Falta decir ${spots.length === 1 ? 'el punto' : 'los puntos'} ${figures.list(spots.map(String))}. Sin eso la serie no está entera.`,
   newSet: 'Otra serie',
   ofSet: (set, told) => `Serie ${set}: ${told}`,
   areaButton: 'Su área…',
