@@ -26,10 +26,17 @@ export function correctionMeant(
       ? words.undo.takeBack(act)
       : words.undo.change(anew ?? words.lineShown(instead, figures), act);
   }
-  const [event] = command.verb === 'amend' ? wouldLeave(telling, command, at) : [];
-  if (event?.body.type !== 'Amended' || event.body.to.kind !== 'corrected') return undefined;
+  const [event, there] = command.verb === 'amend' ? wouldLeave(telling, command, at) : [];
+  if (event?.body.type !== 'Amended') return undefined;
   const was = entryOf(telling, event.body.amends);
   if (was === undefined) return undefined;
+  // A coat that is told of another part or pot.
+  if (there?.body.type === 'CoatApplied') {
+    const { appliedBy } = was.fact.type === 'CoatApplied' ? was.fact : there.body;
+    const moved = { stream: there.streams[0], fact: { ...there.body, appliedBy, toldOf: undefined } };
+    return words.undo.change(words.undo.act(moved, figures), words.undo.act(was, figures));
+  }
+  if (event.body.to.kind !== 'corrected') return undefined;
   const change = wasAndIs(telling, was, event.body.to);
   return words.undo.change(change.is, change.was);
 }

@@ -11,6 +11,8 @@ import { linesApart } from './lines-apart.ts';
 import { knownPartTold } from './parts-in/known-part-told.ts';
 import { partTold } from './parts-in/part-told.ts';
 import { partsCameIn } from './parts-in/parts-came-in.ts';
+import { coatPutRight } from './put-right/coat-put-right.ts';
+import { lotCalledBack, lotOfCan } from './put-right/lot-told.ts';
 import type { LineContext } from './reading.ts';
 import { requestedMostly, requestedOf, strictlyTold } from './requested.ts';
 import { actsApart } from './said-of-last/acts-apart.ts';
@@ -59,6 +61,9 @@ const asksToMix: InFigures = (line, context, strictly, plainly) =>
 /** What puts the last act right, then a question about the state, what answers the last card, and an act told in the speaker's own words. */
 const further: readonly InFigures[] = [
   actsApart,
+  coatPutRight,
+  lotCalledBack,
+  lotOfCan,
   labelSaid,
   inFigures(partTold, unlisted),
   inFigures(knownPartTold),

@@ -11,11 +11,14 @@ export interface OtherwiseTable {
   readonly besides: ReadonlySet<string>;
   readonly rounds: ReadonlySet<string>;
   readonly agrees: ReadonlySet<string>;
+  /** Each by its words. */
+  readonly phrases: Readonly<Record<'really' | 'calledBack' | 'calledOver', readonly (readonly string[])[]>>;
 }
 
 export function otherwiseTableOf(tongues: readonly { readonly saidOtherwise: SaidOtherwise }[]): OtherwiseTable {
   const all = (kind: Kind): readonly string[] => tongues.flatMap(({ saidOtherwise }) => saidOtherwise[kind]);
   const byFirst = (kind: Kind) => grouped(all(kind), (words) => words[0]);
+  const phrases = (kind: Kind) => all(kind).map((phrase) => phrase.split(' '));
   return {
     byFirst: {
       ...{ takesBack: byFirst('takesBack'), wrongs: byFirst('wrongs'), opens: byFirst('opens') },
@@ -27,12 +30,16 @@ export function otherwiseTableOf(tongues: readonly { readonly saidOtherwise: Sai
         rounds: byFirst('rounds'),
         agrees: byFirst('agrees'),
         besides: byFirst('besides'),
+        really: byFirst('really'),
+        calledBack: byFirst('calledBack'),
+        calledOver: byFirst('calledOver'),
       },
     },
     closesByLast: grouped(all('closes'), (words) => words.at(-1)),
     besides: new Set(all('besides')),
     rounds: new Set(all('rounds')),
     agrees: new Set(all('agrees')),
+    phrases: { really: phrases('really'), calledBack: phrases('calledBack'), calledOver: phrases('calledOver') },
   };
 }
 
