@@ -19,23 +19,35 @@ const mostClauses = 6;
 const mostActs = 4;
 
 /** `reads`: what one clause tells of an act. `found`: what was made of the line as a whole. */
-export function clauseByClause(
-  line: string,
-  found: Understood | undefined,
-  { context, strictly, reads }: Readers,
-): Understood | undefined {
+export function clauseByClause(line: string, found: Understood | undefined, readers: Readers): Understood | undefined {
+  const { context } = readers;
   const left = found?.is === 'likely' ? (found.untaken ?? []).join(', ') : line;
   const clauses = clausesOf(line, context);
   if (left === '' || clauses.length < 2 || clauses.length > mostClauses) return found;
-  const told = clauses.map((clause, at) => ({
-    clause,
-    lines: saysHow(clause, context) ? [] : actsNamed(clause, clauses.slice(0, at), { context, strictly, reads }),
-  }));
+  const told = inHalves(line, readers) ?? toldIn(clauses, readers);
   const acts = [...new Set(told.flatMap(({ lines }) => (typeof lines === 'string' ? [] : lines)))];
   if (told.some(({ lines }) => lines === 'asking') || !isToldApart(told, acts, context)) return found;
   const untaken = told.flatMap(({ clause, lines }) => (lines === 'idle' || lines.length === 0 ? [clause] : []));
   const isLess = acts.length === 0 || acts.length > mostActs || untaken.join(', ').length >= left.length;
   return isLess ? found : { is: 'likely', lines: [acts.join(actsJoint)], ...(untaken.length > 0 && { untaken }) };
+}
+
+const toldIn = (clauses: readonly string[], readers: Readers): readonly ToldClause[] =>
+  clauses.map((clause, at) => ({
+    clause,
+    lines: saysHow(clause, readers.context) ? [] : actsNamed(clause, clauses.slice(0, at), readers),
+  }));
+
+/** `the room is at 23, and I opened a can of A, lot 7744, 5 kg`: what goes on with a joint may be a list of its own. */
+function inHalves(line: string, readers: Readers): readonly ToldClause[] | undefined {
+  const { joints } = readers.context.hearing.said;
+  for (const { 0: mark, 1: joint = '', index } of line.matchAll(/[,;.]+\s+(\p{L}+)\s+/gu)) {
+    const behind = line.slice(index + mark.length);
+    if (!joints.has(joint.toLowerCase()) || isToCome(joint, behind, readers.context)) continue;
+    const told = toldIn([line.slice(0, index), behind], readers);
+    if (told.every(({ lines }) => typeof lines !== 'string' && lines.length > 0)) return told;
+  }
+  return undefined;
 }
 
 type ReadsClause = (clause: string) => Understood | undefined;
@@ -44,11 +56,18 @@ interface Readers {
   readonly context: LineContext;
   readonly strictly: Strictly;
   readonly reads: ReadsClause;
+  /** The same of a can's label: `good until` in it puts nothing off. */
+  readonly readsLabel: ReadsClause;
 }
+
+/** `luego lavo la brocha` is still to come. */
+const isToCome = (joint: string, behind: string, context: LineContext): boolean =>
+  context.hearing.done.thereupon.some(([word]) => word === withoutAccents(joint.toLowerCase())) &&
+  !isDone(behind, context);
 
 /** At the marks of a sentence, and without the joint that leads in what follows; figures have none behind theirs. */
 const clausesOf = (line: string, context: LineContext): readonly string[] => {
-  const { said, done } = context.hearing;
+  const { said } = context.hearing;
   return line
     .split(/[,:.!]+\s+|\s+[–-]\s+/u)
     .map((clause) => {
@@ -57,10 +76,9 @@ const clausesOf = (line: string, context: LineContext): readonly string[] => {
         .trim()
         .split(' ');
       const behind = words.join(' ');
-      // `luego lavo la brocha` is still to come.
-      const isToCome =
-        done.thereupon.some(([word]) => word === withoutAccents(first.toLowerCase())) && !isDone(behind, context);
-      return said.joints.has(first.toLowerCase()) && !isToCome ? behind : `${first} ${behind}`.trim();
+      return said.joints.has(first.toLowerCase()) && !isToCome(first, behind, context)
+        ? behind
+        : `${first} ${behind}`.trim();
     })
     .filter((clause) => clause !== '');
 };
@@ -75,17 +93,14 @@ function saysHow(clause: string, { hearing: { said } }: LineContext): boolean {
 const leastOfPronoun = 0.5;
 
 /** `nobody ships 9: I am putting it on hold`: what names nothing is of the one thing that stands before it. */
-function actsNamed(
-  clause: string,
-  before: readonly string[],
-  { context, strictly, reads }: Readers,
-): ToldClause['lines'] {
-  const alone = actsIn(clause, context, strictly, reads);
+function actsNamed(clause: string, before: readonly string[], readers: Readers): ToldClause['lines'] {
+  const { context } = readers;
+  const alone = actsIn(clause, readers);
   if (typeof alone === 'string' || alone.length > 0 || thingsIn(clause, context).length > 0) return alone;
   const [most] = context.hearing.weighed.weigh(clause);
   if (most === undefined || !isSaidAct(most.meaning) || most.share < leastOfPronoun) return alone;
   const [named, other] = new Set(before.flatMap((each) => thingsIn(each, context)));
-  return named === undefined || other !== undefined ? alone : actsIn(`${named} ${clause}`, context, strictly, reads);
+  return named === undefined || other !== undefined ? alone : actsIn(`${named} ${clause}`, readers);
 }
 
 function thingsIn(clause: string, context: LineContext): readonly string[] {
@@ -127,8 +142,10 @@ const isSaidByOneself = (clause: string, { hearing: { said } }: LineContext): bo
   said.tellers.has(clause.split(' ', 1)[0]?.toLowerCase() ?? '');
 
 /** None where it tells no act, or may be several; `idle` where it denies, doubts or puts off. */
-function actsIn(clause: string, context: LineContext, strictly: Strictly, reads: ReadsClause): ToldClause['lines'] {
+function actsIn(clause: string, { context, strictly, reads, readsLabel }: Readers): ToldClause['lines'] {
   if (onlyAsks(clause, context)) return 'asking';
+  const label = readsLabel(clause);
+  if (label?.is === 'sure') return [label.line];
   if (onlyAsksOrDenies(clause, context)) return 'idle';
   const strict = strictly(clause);
   if (strict.kind === 'command') return [clause];

@@ -116,7 +116,9 @@ function understoodIn(typed: string, all: LineContext, strictly: Strictly): Unde
   const [plain, otherwise] = plainly();
   if (plain === undefined || otherwise !== undefined) return found;
   const reads = (clause: string): Understood | undefined => actTold(clause, context, strictly);
-  return clauseByClause(plain.line, found, { context, strictly, reads });
+  const readsLabel = (clause: string): Understood | undefined =>
+    labelSaid(clause, context, strictly, plainlySaid(clause, context));
+  return clauseByClause(plain.line, found, { context, strictly, reads, readsLabel });
 }
 
 function toldWithoutAsides(...[line, context, strictly, plainly]: Parameters<InFigures>): Understood | undefined {
@@ -174,7 +176,7 @@ function readFurther(...[line, context, strictly, plainly]: Parameters<InFigures
   for (const reading of further) {
     if (ahead?.mayBeElse === 'an answer' && reading !== bareAnswer) continue;
     const found = reading(line, context, strictly, plainly);
-    if (found === undefined) continue;
+    if (found === undefined || asksRather(found, line, context)) continue;
     if (ahead !== undefined) return bothOf(ahead, found, strictly);
     if (found.is === 'likely' && found.mayBeElse !== undefined) {
       ahead = found;
@@ -188,6 +190,16 @@ function readFurther(...[line, context, strictly, plainly]: Parameters<InFigures
   }
   return ahead;
 }
+
+/** `can u pull up all that was done`: a word of an act in a line that asks, and hardly speaks for that act. */
+function asksRather(found: Understood, line: string, context: LineContext): boolean {
+  if (found.is !== 'likely') return false;
+  const weighed = context.hearing.weighed.weigh(line);
+  const asks = weighed.find(({ meaning }) => meaning === 'asking')?.share ?? 0;
+  return asks >= mostlyAsks && found.lines.every((each) => shareOf(each, weighed) < hardlyTold);
+}
+const mostlyAsks = 0.5;
+const hardlyTold = 0.05;
 
 /** A question records nothing: it is answered. */
 const isOnlyAsked = (found: Understood, strictly: Strictly): boolean =>

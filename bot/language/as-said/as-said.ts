@@ -8,6 +8,7 @@ import type { Heard } from './heard.ts';
 import { marksSaid } from './marks-said.ts';
 import { numbersSaid } from './numbers-said.ts';
 import { partsListed } from './parts-listed.ts';
+import { potsSaid } from './pots-said.ts';
 import { soundsSaid } from './sounds-said.ts';
 import { timesSaid } from './times-said.ts';
 import { unitsLeftOut, withoutDegrees } from './units-left-out.ts';
@@ -24,6 +25,7 @@ export function saidPlainly(line: string, context: LineContext): readonly Heard[
   if (line.length > longestSaid) return [{ line, isSure: true }];
   const steps: readonly ((line: string, context: LineContext) => readonly Heard[])[] = [
     marksSaid,
+    potsSaid,
     doubtsSettled,
     unitsSaid,
     soundsSaid,

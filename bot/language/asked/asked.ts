@@ -112,7 +112,7 @@ export const namedAlone: Understands = (line, context, strictly) => {
 /** Before any act is read in it. */
 export const askedOutright: Understands = askedByWords(shareOfQuestions, 0.9);
 /** Where no other reading understands it. */
-export const askedMostly: Understands = askedByWords(shareOfAsking, 0.65);
+export const askedMostly: Understands = askedByWords(shareOfAsking, 0.6);
 
 /** The speaker's own tongue last: it tells the most. */
 const readIn = (line: string, context: LineContext): readonly AskedIn[] =>

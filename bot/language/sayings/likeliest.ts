@@ -167,11 +167,19 @@ function isOfOther(act: SaidAct, pieces: readonly Piece[]): boolean {
   return named.length > 0 && !named.includes(actRows[act].on);
 }
 
-/** What leaves no doubt of one clause, where another reading makes the same of it. */
-export function certainIn(made: readonly Made[], { pieces, claims }: Said): Composed | undefined {
+/** What leaves no doubt of one clause, where another reading makes the same of it: no word of it is new. */
+export function certainIn(
+  made: readonly Made[],
+  { pieces, claims }: Said,
+  { hearing: { weighed } }: LineContext,
+): Composed | undefined {
   const [first] = made;
   const isClear = first !== undefined && first.share >= certainBeside && isCertain(first, pieces, { claims });
-  return isClear && first.one.ways.length === 1 ? first.one : undefined;
+  const isKnown = pieces.every((piece, i) => {
+    const [root] = claims[i] === undefined ? rootsOf(wordOf(piece) ?? '') : ['claimed'];
+    return root !== undefined && (claims[i] !== undefined || weighed.knows(root));
+  });
+  return isClear && isKnown && first.one.ways.length === 1 ? first.one : undefined;
 }
 
 type Said = Pick<Clause, 'pieces' | 'claims'>;

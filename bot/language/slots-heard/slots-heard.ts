@@ -230,7 +230,7 @@ function withLikelier(
 ): readonly Composed[] {
   if (phrased.length === 1 && phrased[0]?.isSure === true) return phrased;
   const weighed = likeliestIn(clause, before, context);
-  const sure = certainIn(weighed, clause);
+  const sure = certainIn(weighed, clause, context);
   if (sure !== undefined && phrased.length === 1 && phrased.every((one) => toldIn(one) === toldIn(sure))) return [sure];
   const likely = weighed.map(({ one }) => untaken(one));
   const told = new Set(likely.map(toldIn));

@@ -100,10 +100,14 @@ describe('what is asked for', () => {
     ['en', 'switch my units to us pls'],
     ['en', 'please answer me in spanish from now on'],
     ['es', 'ponme las unidades gringas porfa'],
-    ['es', 'a partir de ahora contéstame en inglés'],
-  ] as const)('given in %s "%s", then one tap does it and nothing is recorded before', async (language, line) => {
+  ] as const)('given in %s "%s", which is only of how the speaker is told, then it is done', async (language, line) => {
     const { say } = await shopAsked(language);
-    const { card, recorded } = await say(line);
+    expect((await say(line)).recorded).toBe(true);
+  });
+
+  it('given it less clearly, then one tap does it and nothing is recorded before', async () => {
+    const { say } = await shopAsked('es');
+    const { card, recorded } = await say('a partir de ahora contéstame en inglés');
     expect([recorded, card.actions.length]).toEqual([false, 1]);
     expect((await say(card.actions[0]?.line ?? '')).recorded).toBe(true);
   });

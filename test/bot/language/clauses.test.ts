@@ -137,3 +137,41 @@ describe('what is denied or put off beside what is told', () => {
     expect(acts.filter((each) => each !== 'undo')).toEqual([]);
   });
 });
+
+describe('what goes on with a joint', () => {
+  it('given a can’s label behind another act, then one tap says both', () => {
+    const line =
+      'the room is at 23 degrees and 51 percent, and I opened a can of A, lot 88, 5 kg, good until December 2027';
+    const [tap = ''] = linesOf(readLine(line, shopWith('en', 'bare', 'blending')));
+    expect(tap).toMatch(/^air 23C 51.*; open A lot 88 5kg exp 2027-12-31$/);
+  });
+
+  it.each([
+    'the room is at 23 degrees and 51 percent, and I will open a can of A, lot 88, 5 kg, good until December 2027',
+    'the room is at 23 degrees and 51 percent, and nobody opened a can of A, lot 88, 5 kg, good until December 2027',
+  ])('given %s, then no can is opened', (line) => {
+    expect(linesOf(readLine(line, shopWith('en', 'bare', 'blending'))).join()).not.toContain('open ');
+  });
+});
+
+describe('a pot by its letter', () => {
+  it.each([
+    ['en', 'brushed br-1 br-2 n 3 from b4'],
+    ['es', 'br-1 y br-2 a brocha de la m4'],
+  ] as const)('given %s: %s, then it is that pot and no new part', (code, line) => {
+    const read = readLine(line, shopWith(code, 'bare', 'filtered'));
+    expect(read).toMatchObject({
+      kind: 'command',
+      command: { verb: 'coat', batch: 4, parts: expect.arrayContaining(['br-1', 'br-2']) },
+    });
+  });
+});
+
+describe('a word of an act in a line that asks', () => {
+  it('given it hardly speaks for that act, then it is no tap', () => {
+    const lines = linesOf(
+      readLine('can u pull up all that we did so far this morning', shopWith('en', 'cured', 'filtered')),
+    );
+    expect(lines.filter((line) => line.startsWith('out'))).toEqual([]);
+  });
+});

@@ -18,7 +18,7 @@ export const spanishMethods: Readonly<Record<Method, SpanishMethodWords>> = {
   dip: {
     name: 'inmersión',
     typed:
-      'inmersion sumergir sumergida sumergido sumergidas sumergidos banada banado banadas banados remojada sumergi sumergio sumergimos sumergieron sumergiendo inmersiones bano chapuzon zambullir zambulli zambullo zambullimos zambullida zambullido zambullidas zambullidos remojar remoje remojo remojamos remojado remojadas remojados chapuce chapuzo chapuzada',
+      'inmersion sumergir sumergida sumergido sumergidas sumergidos banada banado banadas banados remojada sumergi sumergio sumergimos sumergieron sumergiendo inmersiones bano bane banamos banaron banando chapuzon zambullir zambulli zambullo zambullimos zambullida zambullido zambullidas zambullidos remojar remoje remojo remojamos remojado remojadas remojados chapuce chapuzo chapuzada',
     way: 'Inmersión: una sola vez y despacio.',
   },
   brush: {

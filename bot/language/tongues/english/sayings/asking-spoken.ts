@@ -25,7 +25,7 @@ export const englishAskingsSpoken: Sayings<AskedMeaning> = {
   `,
   'to-do': `
     anything left for me today / is there something else I should be doing / what is left for me / am I done for today or is there more
-    got anything else for me / what's my next job
+    what is everybody waiting for / what do we wait for now / what are we all waiting for here / got anything else for me / what's my next job
   `,
   lot: `
     lot of can 2 / what lot is can 5 / which lot is in the A can / what does the label of can 5 say for the lot
