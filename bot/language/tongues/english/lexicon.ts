@@ -81,6 +81,12 @@ export const englishMeanings = {
   customer: 'customer',
   supplier: 'supplier',
   retest: 'retest remeasured',
+  base: 'base',
+  // Typed on the line of a film alone.
+  beside: '',
+  drop: '',
+  next: '',
+  skip: '',
   serial: 'serial sn s/n',
   metal: 'metal material',
   max: 'max',

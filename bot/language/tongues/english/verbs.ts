@@ -90,7 +90,7 @@ export const englishVerbs: VerbsTyped = {
   ),
   wet: verbWords('wet, wft, wet film', 'wet impeller-7 60 65 58um', 'film'),
   film: verbWords('film, dft, dry film', 'film impeller-7 12 14 13um', '', {
-    spot: 'spots spot point pt',
+    spot: 'spot point pt',
     beside: 'beside near by',
     drop: 'drop dropped dropping',
     was: 'was were',

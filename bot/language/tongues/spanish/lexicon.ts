@@ -83,6 +83,12 @@ export const spanishMeanings: Meanings = {
   customer: 'cliente',
   supplier: 'proveedor',
   retest: 'repeticion',
+  base: 'base',
+  // Typed on the line of a film alone.
+  beside: '',
+  drop: '',
+  next: '',
+  skip: '',
   serial: 'serie',
   metal: 'material',
   max: 'max maximo aguanta soporta',
