@@ -213,7 +213,7 @@ describe('several acts in one line', () => {
 
   it('given one that is not sure, then one tap does all, and nothing is recorded before', async () => {
     const talk = await talkBehind(coated);
-    const { recorded, card } = await talk.say('impeller-1 is dry and impeller-4 wiped down grumf');
+    const { recorded, card } = await talk.say('impeller-1 is dry and impeller-4 wiped down qwxv');
     expect(recorded).toBe(false);
     expect(card.actions[0]).toMatchObject({
       label: 'Impeller-1: dry to the touch; impeller-4: prepared wiped',
