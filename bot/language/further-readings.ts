@@ -176,7 +176,7 @@ function readFurther(...[line, context, strictly, plainly]: Parameters<InFigures
   for (const reading of further) {
     if (ahead?.mayBeElse === 'an answer' && reading !== bareAnswer) continue;
     const found = reading(line, context, strictly, plainly);
-    if (found === undefined || asksRather(found, line, context)) continue;
+    if (found === undefined || (!noAct.has(reading) && asksRather(found, line, context))) continue;
     if (ahead !== undefined) return bothOf(ahead, found, strictly);
     if (found.is === 'likely' && found.mayBeElse !== undefined) {
       ahead = found;

@@ -12,7 +12,7 @@ import { isSaid, wordsOf } from './words-said.ts';
 
 export const coatPutRight: Understands = (line, context, strictly) => {
   const { otherwise } = context.hearing;
-  if (line.endsWith('?') || !isSaid(wordsOf(line), otherwise.phrases.really)) return undefined;
+  if (line.endsWith('?') || !isSaid(wordsOf(line), otherwise.phrases.setsRight)) return undefined;
   const pieces = piecesOf(line, context) ?? [];
   const { claims } = claimed(pieces, context.hearing.said);
   if (isUnsaid(pieces, { claims }, context.hearing.said)) return undefined;

@@ -12,7 +12,7 @@ export interface OtherwiseTable {
   readonly rounds: ReadonlySet<string>;
   readonly agrees: ReadonlySet<string>;
   /** Each by its words. */
-  readonly phrases: Readonly<Record<'really' | 'calledBack' | 'calledOver', readonly (readonly string[])[]>>;
+  readonly phrases: Readonly<Record<'setsRight' | 'calledBack' | 'calledOver', readonly (readonly string[])[]>>;
 }
 
 export function otherwiseTableOf(tongues: readonly { readonly saidOtherwise: SaidOtherwise }[]): OtherwiseTable {
@@ -30,7 +30,7 @@ export function otherwiseTableOf(tongues: readonly { readonly saidOtherwise: Sai
         rounds: byFirst('rounds'),
         agrees: byFirst('agrees'),
         besides: byFirst('besides'),
-        really: byFirst('really'),
+        setsRight: byFirst('setsRight'),
         calledBack: byFirst('calledBack'),
         calledOver: byFirst('calledOver'),
       },
@@ -39,7 +39,7 @@ export function otherwiseTableOf(tongues: readonly { readonly saidOtherwise: Sai
     besides: new Set(all('besides')),
     rounds: new Set(all('rounds')),
     agrees: new Set(all('agrees')),
-    phrases: { really: phrases('really'), calledBack: phrases('calledBack'), calledOver: phrases('calledOver') },
+    phrases: { setsRight: phrases('setsRight'), calledBack: phrases('calledBack'), calledOver: phrases('calledOver') },
   };
 }
 

@@ -24,7 +24,7 @@ export interface SaidOtherwise {
   /** Tells one thing more, and puts nothing right. */
   readonly besides: readonly string[];
   /** Puts right what was told before, of whatever is named. */
-  readonly really: readonly string[];
+  readonly setsRight: readonly string[];
   /** Of a lot: it is called back. */
   readonly calledBack: readonly string[];
   /** And may be used again. */
@@ -122,7 +122,7 @@ export const englishSaidOtherwise: SaidOtherwise = {
   ],
   beforeLetter: listed('of, part, of part, for, for part, and, component'),
   besides: listed('also, too, another'),
-  really: listed('really, actually, in fact, in truth, in reality'),
+  setsRight: listed('really, actually, in fact, in truth, in reality'),
   calledBack: [
     ...listed('recall, recalls, recalled, recalling, calls back, called back, calling back, called it back'),
     ...listed('calls it back, calling it back, withdrew, withdrawn, withdraws, took back, takes back, pulled'),

@@ -44,7 +44,7 @@ export const spanishSaidOtherwise: SaidOtherwise = {
     'de, de la, de la parte, del, parte, la parte, la, el, el componente, de parte, componente, y, y de',
   ),
   besides: listed('tambien, otra, otro, ademas'),
-  really: listed('en realidad, realmente, en verdad, de verdad, de hecho'),
+  setsRight: listed('en realidad, realmente, en verdad, de verdad, de hecho'),
   calledBack: [
     ...listed('retira, retiran, retiro, retiraron, retirado, retiramos, retirando, ha retirado, han retirado'),
     ...listed('esta retirado, llama a devolver, piden de vuelta, pide de vuelta, reclaman, recall'),
