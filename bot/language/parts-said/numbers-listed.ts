@@ -23,7 +23,7 @@ interface From {
 }
 
 /** More than anybody racks at once. */
-const mostParts = 100;
+export const mostParts = 100;
 
 export function numbersListed(
   atoms: readonly Atom[],

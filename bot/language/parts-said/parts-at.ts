@@ -7,7 +7,7 @@ import { nearest } from '../suggestions.ts';
 import type { Atom } from './atoms.ts';
 import { bookedUnder, ofJobNumbered, ofMetal } from './booked-under.ts';
 import { nthPart } from './nth-part.ts';
-import { articlesFrom, isOfParts, longestAt, numbersListed, wholeAt } from './numbers-listed.ts';
+import { articlesFrom, isOfParts, jointAt, longestAt, mostParts, numbersListed, wholeAt } from './numbers-listed.ts';
 import { numbersOfOneFamily } from './of-one-family.ts';
 import type { PartsAt, PartsInLine } from './parts-in-line.ts';
 import type { NumberedPart } from './parts-known.ts';
@@ -54,6 +54,8 @@ function namedAt(line: PartsInLine, at: number): PartsAt | undefined {
     const number = wholeAt(all, to - 1);
     const root = key.slice(0, key.lastIndexOf('-'));
     const family = number === undefined ? undefined : line.known.families.get(root);
+    const stretch = family && stretchNamed(line, to, { root, first: number ?? 0, family });
+    if (stretch !== undefined) return stretch;
     const told =
       family && numbersListed(all, { at: to, first: number ?? 0, isPlural: false }, line.context.hearing.said.lists);
     const more = told === undefined || family === undefined ? undefined : familyNamed(told.numbers, family);
@@ -61,6 +63,28 @@ function namedAt(line: PartsInLine, at: number): PartsAt | undefined {
       return { names: more, is: 'named', isSure: isOfParts(told, line), to: endsOf(all, told.to) ?? 0 };
     const ends = endsOf(all, to);
     if (ends !== undefined) return { names: [exact], is: 'named', isSure: true, to: ends };
+  }
+  return undefined;
+}
+
+interface FirstOf {
+  readonly root: string;
+  readonly first: number;
+  readonly family: ReadonlyMap<number, readonly PartName[]>;
+}
+
+/** `gp-1 to gp-3`: from one name to another of its family, with all between; sure where there is each of them. */
+function stretchNamed(line: PartsInLine, at: number, { root, first, family }: FirstOf): PartsAt | undefined {
+  const { all } = line.atoms;
+  const joint = jointAt(all, at, line.context.hearing.said.lists);
+  if (joint?.is !== 'to') return undefined;
+  for (const { key, to } of keysAt(all, joint.to).toReversed()) {
+    const last = wholeAt(all, to - 1);
+    const ends = endsOf(all, to);
+    const isOfIt = line.known.names.has(key) && key.slice(0, key.lastIndexOf('-')) === root;
+    if (!isOfIt || last === undefined || ends === undefined || last <= first || last - first > mostParts) continue;
+    const each = Array.from({ length: last - first + 1 }, (_, i) => family.get(first + i) ?? []);
+    return { names: each.flat(), is: 'named', isSure: each.every(({ length }) => length === 1), to: ends };
   }
   return undefined;
 }
