@@ -55,7 +55,8 @@ function namedAt(line: PartsInLine, at: number): PartsAt | undefined {
     const root = key.slice(0, key.lastIndexOf('-'));
     const family = number === undefined ? undefined : line.known.families.get(root);
     const stretch = family && stretchNamed(line, to, { root, first: number ?? 0, family });
-    if (stretch !== undefined) return stretch;
+    const list = stretch ?? (family && listNamed(line, to, { root, name: exact }));
+    if (list !== undefined) return list;
     const told =
       family && numbersListed(all, { at: to, first: number ?? 0, isPlural: false }, line.context.hearing.said.lists);
     const more = told === undefined || family === undefined ? undefined : familyNamed(told.numbers, family);
@@ -88,6 +89,35 @@ function stretchNamed(line: PartsInLine, at: number, { root, first, family }: Fi
   }
   return undefined;
 }
+
+/** `gp-1, gp-2 and gp-3`: three or more of a family, the last behind its joint: no mark between them parts what is told of them. */
+function listNamed(
+  line: PartsInLine,
+  at: number,
+  { root, name }: { root: string; name: PartName },
+): PartsAt | undefined {
+  const { all } = line.atoms;
+  const { lists } = line.context.hearing.said;
+  const names = [name];
+  let [to, isClosed] = [at, false];
+  while (!isClosed) {
+    const joint = jointAt(all, to, lists);
+    if (joint === undefined || joint.is === 'to') break;
+    const from = articlesFrom(all, joint.to, lists, true);
+    const next = keysAt(all, from).findLast(
+      ({ key }) => line.known.names.has(key) && key.slice(0, key.lastIndexOf('-')) === root,
+    );
+    const named = next && line.known.names.get(next.key);
+    if (next === undefined || named === undefined) break;
+    names.push(named);
+    [to, isClosed] = [next.to, joint.is === 'and'];
+  }
+  const ends = endsOf(all, to);
+  const isList = isClosed && names.length >= fewestListed && ends !== undefined;
+  return isList ? { names: [...new Set(names)], is: 'named', isSure: true, to: ends } : undefined;
+}
+
+const fewestListed = 3;
 
 /** Pieces joined as names are, each longer than the one before; marks inside a name say nothing. */
 function keysAt(all: readonly Atom[], at: number): readonly { readonly key: string; readonly to: number }[] {

@@ -133,7 +133,7 @@ describe('a button of an older card', () => {
     await shop.types('out impeller-7');
     const old = stillShown(batch);
     expect(old.text).toContain('[Release]');
-    await shop.types('film impeller-7 13um', 'UJO');
+    await shop.types('film impeller-7 13 13 13um', 'UJO');
     shop.clock.moveTo(epochMs(shop.clock.now() + 60_000));
     await shop.taps(old, 'Release');
     expect(await recorded()).not.toContain('PartReleased');
@@ -157,14 +157,14 @@ describe('a question that one reader sees', () => {
     await shop.types('temp impeller-7 91C');
     await shop.types('out impeller-7');
     const old = stillShown(batch);
-    await shop.types('film impeller-7 13um', 'UJO');
+    await shop.types('film impeller-7 13 13 13um', 'UJO');
     await shop.taps(old, 'Release', 'UKARI', { lookedMs: 60_000 });
     expect(linesOf(asked()?.text)[0]).toBe('Not clear');
   }
 
   test('is asked once more where another reading came since, in the words of how it stands now', async () => {
     await askedToRelease();
-    await shop.types('film impeller-7 14um', 'UJO');
+    await shop.types('film impeller-7 14 14 14um', 'UJO');
     const before = shop.fake.whispers.filter(({ text }) => text.startsWith('Not clear')).length;
     const question = shop.fake.whispers.findLast(({ text }) => text.startsWith('Not clear'));
     if (question !== undefined) shop.fake.whispers.push(question);
@@ -178,7 +178,7 @@ describe('a question that one reader sees', () => {
   test('is asked once more where another reading was recorded on another front end', async () => {
     await askedToRelease();
     const [wired] = shop.wired.values();
-    const answer = await wired?.host.handle({ text: 'film impeller-7 14um', as: 'jo', in: '1', id: undefined });
+    const answer = await wired?.host.handle({ text: 'film impeller-7 14 14 14um', as: 'jo', in: '1', id: undefined });
     await shop.slack.refresh(answer);
     await shop.tapsWhisper('Release');
     expect(await recorded()).not.toContain('PartReleased');
@@ -215,7 +215,7 @@ describe('a question that one reader sees', () => {
     const question = shop.fake.inChannel('DUKARI').at(-1);
     if (question === undefined) throw new Error('nothing was asked');
     const old = stillShown(question);
-    await shop.types('film impeller-7 14um', 'UJO');
+    await shop.types('film impeller-7 14 14 14um', 'UJO');
     expect(question.blocks.some(({ type }) => type === 'actions')).toBe(false);
     await shop.taps(old, 'Release');
     expect(await recorded()).not.toContain('PartReleased');

@@ -23,7 +23,7 @@ const out = [
 describe('a tap on the last card that its speaker saw', () => {
   test('where another has recorded upon that part since, asks before it releases', async () => {
     const { answers } = await chat(
-      [...out, '@kari: film impeller-7 15um', '@ada: tap release', '@ada: tap pressed'],
+      [...out, '@kari: film impeller-7 15 15 15um', '@ada: tap release', '@ada: tap pressed'],
       crew(),
     );
     const [asked, released] = answers.slice(-2);

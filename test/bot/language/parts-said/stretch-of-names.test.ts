@@ -1,4 +1,5 @@
-// From one part's name to another: all between are meant. What is only begun, or at hand, is no act.
+// Several parts, each by its whole name: from one to another all between are meant, and no mark in a list parts what is told of them.
+// What is only begun, or at hand, is no act.
 
 import { describe, expect, it } from 'vitest';
 import { sessionTalk } from '../../cards/session-talk.ts';
@@ -27,6 +28,23 @@ describe('from one name to another', () => {
     const { card, recorded } = await said('gp-1 to gp-4 are dry');
     expect(recorded).not.toBe(true);
     expect(card.lines.join(' ')).toContain('gp-1 gp-2 gp-3 gp-4');
+  });
+});
+
+describe('a list of whole names', () => {
+  it.each([
+    ['gp-1, gp-2 and gp-3 prepped sa2.5', 'prep'],
+    ['brushed gp-1, gp-2 and gp-3 with batch 1', 'coat'],
+    ['coat gp-1, gp-2 and gp-3 1 brush', 'coat'],
+  ])('given "%s", then it is told of each of them at once', async (line) => {
+    const { card, recorded } = await said(line);
+    expect(recorded).toBe(true);
+    expect(card.actions.some((action) => action.line.includes('gp-1 gp-2 gp-3'))).toBe(true);
+  });
+
+  it('given a reading of all of them, then the first tap reads each, and none is dropped without a word', async () => {
+    const { card } = await said('probe gp-1, gp-2 and gp-3 at 90 degrees');
+    expect(card.actions[0]?.line).toBe('temp gp-1 90C; temp gp-2 90C; temp gp-3 90C');
   });
 });
 
