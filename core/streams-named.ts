@@ -15,9 +15,9 @@ import {
 import { touchedUnder } from './looked-at-anew.ts';
 import type { Store } from './ports.ts';
 import { streamOfRing } from './ring-log.ts';
-import { type EpochMs, epochMs } from './units.ts';
+import type { EpochMs } from './units.ts';
 
-type Reads = Pick<Store, 'streamsLastTouched' | 'streamsBetween' | 'readUnder' | 'archive'>;
+type Reads = Pick<Store, 'streamsLastTouched' | 'readUnder' | 'archive'>;
 
 interface Named {
   readonly command: Command;
@@ -48,20 +48,16 @@ export async function streamsNamed(store: Reads, crew: CrewId, request: Named): 
   if ('more' in of) streams.push(...(of.more ?? []).map(({ part }) => partStream(part)));
   if ('parts' in of) streams.push(...of.parts.map(partStream));
   if (command.verb === 'recall') return [...streams, ...(await streamsOfLot(store, crew, command.lot))];
-  return command.verb === 'amend' ? [...streams, ...(await streamsPutRight(store, crew, request, command))] : streams;
+  return command.verb === 'amend' ? [...streams, ...streamsPutRight(store, crew, command)] : streams;
 }
 
 /** Where a coat really belongs; of a delivery the cans that were opened of it, used up or not. */
-async function streamsPutRight(
+function streamsPutRight(
   store: Reads,
   crew: CrewId,
-  { now }: Named,
   { of, change: { ofBatch, onPart } }: CommandOf<'amend'>,
-): Promise<readonly StreamId[]> {
-  if (of.verb === 'received') {
-    const touched = await store.streamsBetween(crew, epochMs(0), now);
-    return touched.filter((stream) => nounOf(stream) === 'can');
-  }
+): readonly StreamId[] {
+  if (of.verb === 'received') return store.archive.bookedUnder(crew, 'lot', '');
   return [
     ...(ofBatch === undefined ? [] : [batchStream(ofBatch)]),
     ...(onPart === undefined ? [] : [partStream(onPart)]),

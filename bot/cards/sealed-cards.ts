@@ -6,7 +6,7 @@ import type { CommandOf } from '../../core/commands.ts';
 import type { Recorded } from '../../core/execute.ts';
 import { isFailed } from '../../core/failed.ts';
 import { known } from '../../core/known.ts';
-import { recalledAt } from '../../core/lot-recalls.ts';
+import { type OfLot, recalledAt } from '../../core/lot-recalls.ts';
 import { isOfLot, type Sealed } from '../../core/sealed-stock.ts';
 import { sheetFor } from '../../core/shop.ts';
 import { type Card, makeCard } from './card.ts';
@@ -44,13 +44,16 @@ export function sealedLine(telling: Telling, { left, component, lot, grams, expi
   const days = daysTo(expires, shop.crew.zone, now);
   const sheet = sheetFor(shop, id);
   const told = { left, component, lot, grams, sheet: isFailed(sheet) ? id : sheet.name };
-  const isRecalled = recalledAt(shop.crew.recalls, { lot, component }, now) !== undefined;
   const details = [
-    ...(isRecalled ? [telling.words.parts.held.recalls.inStock] : []),
+    ...recalledDetail(telling, { lot, component }),
     ...(days === undefined ? [] : [material.expiresIn(days)]),
   ];
   return material.sealedRow(told, details, figures);
 }
+
+/** That its lot is called back. */
+export const recalledDetail = ({ shop, words, now }: Telling, of: OfLot): readonly string[] =>
+  recalledAt(shop.crew.recalls, of, now) === undefined ? [] : [words.parts.held.recalls.inStock];
 
 /** What the record then has left of its lot; of a crew that tells what it receives, also that it had none. */
 export function sealedLeftLines({ shop, words }: Telling, { component, sheet, lot, entries }: Can): readonly string[] {

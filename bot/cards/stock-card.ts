@@ -3,7 +3,6 @@
 import { leftGrams } from '../../core/can/can.ts';
 import { expiryNoticeDays, openNoticeDays, type StockRow, stockOf } from '../../core/can/can-stock.ts';
 import type { Component } from '../../core/components.ts';
-import { type OfLot, recalledAt } from '../../core/lot-recalls.ts';
 import { statusOf } from '../../core/status.ts';
 import { grams } from '../../core/units.ts';
 import { gasWords } from './can-cards.ts';
@@ -11,7 +10,7 @@ import { type Card, type CardFact, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { factsOf } from './facts.ts';
 import { nextTaps } from './next-taps.ts';
-import { sealedInStock, sealedLine, sealedNeedsSomebody } from './sealed-cards.ts';
+import { recalledDetail, sealedInStock, sealedLine, sealedNeedsSomebody } from './sealed-cards.ts';
 
 export function stockCard(telling: Telling): Card {
   const rows = stockOf(telling.shop, telling.now);
@@ -63,13 +62,11 @@ function needsSomebody({ gas, isLow, daysToExpiry, daysOpenLeft }: StockRow): bo
   return stale || gas.is === 'doubtful' || gas.is === 'reacts' || gas.is === 'lid-off' || isLow || expires;
 }
 
-const isRecalled = ({ shop, now }: Telling, of: OfLot): boolean => recalledAt(shop.crew.recalls, of, now) !== undefined;
-
 function stockLine(telling: Telling, row: StockRow): string {
   const { material } = telling.words;
   const { can, daysOpen, daysOpenLeft, daysToExpiry, isLow, headspace } = row;
   const details = [
-    ...(isRecalled(telling, can) ? [telling.words.parts.held.recalls.inStock] : []),
+    ...recalledDetail(telling, can),
     material.openDays(daysOpen),
     ...(daysOpenLeft === undefined || daysOpenLeft > openNoticeDays ? [] : [material.openLeft(daysOpenLeft)]),
     ...(daysToExpiry === undefined ? [] : [material.expiresIn(daysToExpiry)]),

@@ -43,7 +43,7 @@ export function decideAmend(shop: Shop, said: Said<CommandOf<'amend'>>): Decisio
   }
   const corrected = { entry, fact, happenedAt };
   const besides = besidesOfSpot(shop, entry, of).map((other) => ({ ...corrected, entry: other }));
-  const against = [corrected, ...besides].map((each) => notTheirs(shop, said, each)).find((each) => each !== undefined);
+  const against = [corrected, ...besides].map((each) => whyNot(shop, said, each)).find((each) => each !== undefined);
   return against === undefined ? putRight(shop, said, corrected) : unclear(against);
 }
 
@@ -56,7 +56,7 @@ function sheetInstead(shop: Shop, { command }: Said<CommandOf<'amend'>>, entry: 
 }
 
 /** A decision is nobody's to put right; what somebody else told is a lead's, or theirs whose work it tells of. */
-function notTheirs(shop: Shop, { by }: Said, corrected: Corrected): Unclear | undefined {
+function whyNot(shop: Shop, { by }: Said, corrected: Corrected): Unclear | undefined {
   const { entry, fact, happenedAt } = corrected;
   // A release counts from when it was given: no correction moves it, nor makes one.
   if (fact.type === 'PartReleased' || releases(shop, { ...entry, fact, happenedAt })) {

@@ -30,29 +30,26 @@ export function coatThere(
   }
   const batch = findBatch(shop, moved.batch, () => true);
   if (isFailed(batch)) return batch;
-  const sessions = was.alsoUnder.filter((stream) => nounOf(stream) === 'session');
   const { part, batch: from } = was.fact;
-  return {
-    streams: [partStream(moved.part), batchStream(moved.batch), ...sessions],
-    happenedAt: at,
-    body: {
-      ...moved,
-      ...(was.by !== by && moved.appliedBy === undefined && { appliedBy: was.by }),
-      toldOf: { part, batch: from, why },
-    },
-    saidWith: was.saidWith,
-  };
+  return coatTold(was, { ...moved, toldOf: { part, batch: from, why } }, { at, by });
 }
 
 /** What an undo of such a correction tells again: the coat where it was told first. */
-export function coatBack(
-  { fact, alsoUnder, happenedAt, saidWith, by: toldBy }: Entry,
-  { by }: Said,
-): readonly NewEvent[] {
+export function coatBack(was: Entry, { by }: Said): readonly NewEvent[] {
+  const { fact, happenedAt: at } = was;
   if (fact.type !== 'CoatApplied' || fact.toldOf === undefined) return [];
   const { toldOf, ...coat } = fact;
   const { part, batch } = toldOf;
-  const sessions = alsoUnder.filter((stream) => nounOf(stream) === 'session');
-  const body = { ...coat, part, batch, ...(by !== toldBy && coat.appliedBy === undefined && { appliedBy: toldBy }) };
-  return [{ streams: [partStream(part), batchStream(batch), ...sessions], happenedAt, body, saidWith }];
+  return [coatTold(was, { ...coat, part, batch }, { at, by })];
+}
+
+/** In the same sessions; whoever told it first stays who put it on. */
+function coatTold(was: Entry, coat: CoatTold, { at, by }: { readonly at: EpochMs; readonly by: PersonName }): NewEvent {
+  const sessions = was.alsoUnder.filter((stream) => nounOf(stream) === 'session');
+  return {
+    streams: [partStream(coat.part), batchStream(coat.batch), ...sessions],
+    happenedAt: at,
+    body: { ...coat, ...(was.by !== by && coat.appliedBy === undefined && { appliedBy: was.by }) },
+    saidWith: was.saidWith,
+  };
 }

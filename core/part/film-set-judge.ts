@@ -42,15 +42,15 @@ export function judgeSet(set: FilmSet, terms: FilmTerms, area: SquareMetres | un
   const spots = set.spots.map((spot) => spotJudged(spot, terms, off, dropped <= terms.mostDropped));
   const asked = Array.from({ length: terms.spots }, (_, i) => i + 1);
   const lacks = (spot: number): number => spots.find(({ number }) => number === spot)?.lacks ?? terms.readingsOfSpot;
+  const told = asked.filter((each) => lacks(each) === 0).length;
   const spot = asked.find((each) => lacks(each) > 0);
   const next = spot === undefined ? undefined : { spot, lacks: lacks(spot) };
   const ofMean = spots.filter(({ near }) => near === undefined);
   const counted = ofMean.flatMap((each) => each.mean?.counted ?? []);
   return {
-    ...{ set, terms, off, spots, next },
-    told: asked.filter((each) => lacks(each) === 0).length,
+    ...{ set, terms, off, spots, told, next },
     mean: counted.length === 0 ? undefined : micrometres(meanOf(counted)),
-    finding: findingOf(terms, spots, next === undefined, area, asked.filter((each) => lacks(each) === 0).length),
+    finding: findingOf(terms, spots, told, area),
   };
 }
 
@@ -102,11 +102,11 @@ function beyond(
 function findingOf(
   terms: FilmTerms,
   spots: readonly SpotJudged[],
-  isWhole: boolean,
-  area: SquareMetres | undefined,
   told: number,
+  area: SquareMetres | undefined,
 ): FilmFinding {
   const { named: rule } = terms;
+  const isWhole = told >= terms.spots;
   const ofMean = spots.filter(({ near, lacks }) => near === undefined && lacks === 0);
   const findings = [...spots.flatMap((spot) => spot.beyond), ...togetherBeyond(terms, ofMean, isWhole, area)];
   if (findings.length > 0) return { is: 'outside', rule, findings };

@@ -3,7 +3,7 @@
 import { components } from '../../../core/components.ts';
 import { isFailed } from '../../../core/failed.ts';
 import { known } from '../../../core/known.ts';
-import { isSaid, wordsOf } from '../put-right/words-said.ts';
+import { isSaid } from '../as-said/words.ts';
 import type { Fault } from '../reading.ts';
 import { fillers } from '../tongues/english/line-words.ts';
 import { wordIn } from '../typed/token.ts';
@@ -38,10 +38,10 @@ export const readRecall =
     const why = freeTextFrom(act, from);
     if (isFailed(why)) return why;
     if (why.words === '') return { failed: 'incomplete', needs: ['reason'] };
-    const { calledOver } = context.hearing.otherwise.phrases;
+    const { calledOver } = context.hearing.labelled;
     const first = tokens[from];
     // `recall of lot 7731 is over`: what ends one begins none.
-    if (verb === 'recall' && !why.quoted && first !== undefined && isSaid(wordsOf(why.words), calledOver)) {
+    if (verb === 'recall' && !why.quoted && first !== undefined && isSaid(why.words, calledOver)) {
       const told = `lot ${JSON.stringify(lot)} ${JSON.stringify(why.words)}`;
       return { failed: 'left-over', token: first, needs: ['reason'], tries: [`recall-over ${told}`, `recall ${told}`] };
     }

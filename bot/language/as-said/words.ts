@@ -47,6 +47,12 @@ export const saysAt = (words: readonly Said[], at: number, phrase: string): bool
   // Most phrases are told apart by their beginning.
   phrase.startsWith(words[at]?.word ?? '-') && phrase.split(' ').every((word, i) => words[at + i]?.word === word);
 
+/** Whether one of the phrases stands anywhere in the line. */
+export function isSaid(line: string, phrases: readonly string[]): boolean {
+  const words = wordsOf(line);
+  return words.some((_, at) => phrases.some((phrase) => saysAt(words, at, phrase)));
+}
+
 /** The longest of the phrases that is said from `at` on. */
 export function longestAt(words: readonly Said[], at: number, phrases: readonly string[]): string | undefined {
   let longest: string | undefined;

@@ -20,8 +20,6 @@ import { spanIn } from './span-said.ts';
 const mostWords = 20;
 /** So likely it is asked for. */
 const leastShare = 0.55;
-/** Of what is answered by a question, whatever comes of it. */
-const leastShareAskedBack = 0.35;
 /** And this may be meant as well, where a tap tells them apart. */
 const leastBeside = 0.2;
 /** Above it the words are those of a question: `qué me tengo que poner`. */
@@ -72,9 +70,7 @@ function askedForIn(
     share > leastBeside && isAskedFor(meaning) && isMeant(meaning) ? [{ meaning, share }] : [],
   );
   const sum = likely.reduce((all, { share }) => all + share, 0);
-  const isAskedBack = likely[0]?.meaning === 'measure film';
-  if (sum < (isAskedBack ? leastShareAskedBack : leastShare) || likely[0]?.meaning !== weighed[0]?.meaning)
-    return undefined;
+  if (sum < leastShare || likely[0]?.meaning !== weighed[0]?.meaning) return undefined;
   const lines = likely.flatMap(({ meaning }) => {
     const said =
       lineFor(meaning, line, context, strictly) ?? lineFor(meaning, plainly()[0]?.line ?? line, context, strictly);

@@ -21,9 +21,13 @@ export interface LabelWords {
   readonly dayJoints: string;
   /** A can in other words. */
   readonly vessels: string;
+  /** Of a lot: it is called back. */
+  readonly calledBack: string;
+  /** And may be used again. */
+  readonly calledOver: string;
 }
 
-export type LabelKind = Exclude<keyof LabelWords, 'dayJoints' | 'gasThere' | 'vessels'>;
+export type LabelKind = Exclude<keyof LabelWords, 'dayJoints' | 'gasThere' | 'vessels' | 'calledBack' | 'calledOver'>;
 
 export interface LabelTable {
   /** Phrases by their first word, the longest first. */
@@ -31,6 +35,8 @@ export interface LabelTable {
   readonly dayJoints: ReadonlySet<string>;
   readonly gasThere: ReadonlySet<string>;
   readonly vessels: ReadonlySet<string>;
+  readonly calledBack: readonly string[];
+  readonly calledOver: readonly string[];
 }
 
 export interface LabelPhrase {
@@ -51,7 +57,14 @@ export function labelTableOf(tongues: readonly { readonly labels: LabelWords }[]
     }
   }
   for (const phrases of byFirst.values()) phrases.sort((one, other) => other.words.length - one.words.length);
-  const each = (of: 'dayJoints' | 'gasThere' | 'vessels'): ReadonlySet<string> =>
-    new Set(tongues.flatMap(({ labels }) => withoutAccents(labels[of]).split(', ')));
-  return { byFirst, dayJoints: each('dayJoints'), gasThere: each('gasThere'), vessels: each('vessels') };
+  const listed = (of: keyof LabelWords): readonly string[] =>
+    tongues.flatMap(({ labels }) => withoutAccents(labels[of]).split(', '));
+  return {
+    byFirst,
+    dayJoints: new Set(listed('dayJoints')),
+    gasThere: new Set(listed('gasThere')),
+    vessels: new Set(listed('vessels')),
+    calledBack: listed('calledBack'),
+    calledOver: listed('calledOver'),
+  };
 }

@@ -2,7 +2,7 @@
 
 import type { SaidOtherwise } from '../tongues/english/said-otherwise.ts';
 
-type Kind = keyof SaidOtherwise;
+type Kind = Exclude<keyof SaidOtherwise, 'setsRight'>;
 
 export interface OtherwiseTable {
   /** By the first word, the longest first. */
@@ -11,14 +11,13 @@ export interface OtherwiseTable {
   readonly besides: ReadonlySet<string>;
   readonly rounds: ReadonlySet<string>;
   readonly agrees: ReadonlySet<string>;
-  /** Each by its words. */
-  readonly phrases: Readonly<Record<'setsRight' | 'calledBack' | 'calledOver', readonly (readonly string[])[]>>;
+  readonly setsRight: readonly string[];
 }
 
 export function otherwiseTableOf(tongues: readonly { readonly saidOtherwise: SaidOtherwise }[]): OtherwiseTable {
-  const all = (kind: Kind): readonly string[] => tongues.flatMap(({ saidOtherwise }) => saidOtherwise[kind]);
+  const all = (kind: keyof SaidOtherwise): readonly string[] =>
+    tongues.flatMap(({ saidOtherwise }) => saidOtherwise[kind]);
   const byFirst = (kind: Kind) => grouped(all(kind), (words) => words[0]);
-  const phrases = (kind: Kind) => all(kind).map((phrase) => phrase.split(' '));
   return {
     byFirst: {
       ...{ takesBack: byFirst('takesBack'), wrongs: byFirst('wrongs'), opens: byFirst('opens') },
@@ -30,16 +29,13 @@ export function otherwiseTableOf(tongues: readonly { readonly saidOtherwise: Sai
         rounds: byFirst('rounds'),
         agrees: byFirst('agrees'),
         besides: byFirst('besides'),
-        setsRight: byFirst('setsRight'),
-        calledBack: byFirst('calledBack'),
-        calledOver: byFirst('calledOver'),
       },
     },
     closesByLast: grouped(all('closes'), (words) => words.at(-1)),
     besides: new Set(all('besides')),
     rounds: new Set(all('rounds')),
     agrees: new Set(all('agrees')),
-    phrases: { setsRight: phrases('setsRight'), calledBack: phrases('calledBack'), calledOver: phrases('calledOver') },
+    setsRight: all('setsRight'),
   };
 }
 

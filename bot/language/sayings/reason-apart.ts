@@ -7,7 +7,7 @@ import type { Piece } from '../slots-heard/piece.ts';
 import { piecesOf } from '../slots-heard/pieces.ts';
 import { isSaidAct } from '../tongues/said-words.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
-import type { Phrases } from './reason-table.ts';
+import { type Phrases, phraseAt } from './reason-table.ts';
 
 export interface WithoutReason {
   readonly line: string;
@@ -47,10 +47,6 @@ export function withoutReason(line: string, context: LineContext): WithoutReason
   }
   return undefined;
 }
-
-/** How many words the phrase has that is said there. */
-const phraseAt = (words: readonly Word[], at: number, phrases: Phrases): number | undefined =>
-  phrases.find((phrase) => phrase.every((word, i) => words[at + i]?.word === word))?.length;
 
 /** `89 degrees is what 8 reads`: the other way round. */
 export function turnedRound(line: string, { hearing: { reasons } }: LineContext): string | undefined {

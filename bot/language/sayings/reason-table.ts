@@ -4,6 +4,13 @@ import type { ReasonWords, Typed } from '../tongues/typed.ts';
 
 export type Phrases = readonly (readonly string[])[];
 
+/** How many words the phrase has that is said from `at` on, the first of the list. */
+export const phraseAt = (
+  words: readonly { readonly word: string }[],
+  at: number,
+  phrases: Phrases,
+): number | undefined => phrases.find((phrase) => phrase.every((word, i) => words[at + i]?.word === word))?.length;
+
 export type ReasonTable = Readonly<Record<keyof ReasonWords, Phrases>>;
 
 export const reasonTableOf = (tongues: readonly Typed[]): ReasonTable => {

@@ -6,7 +6,7 @@ import type { LineContext } from '../reading.ts';
 import { claimed } from '../slots-heard/phrases.ts';
 import { piecesOf } from '../slots-heard/pieces.ts';
 import { asksFirst, saysNot } from '../slots-heard/unsaid.ts';
-import type { Phrases } from './reason-table.ts';
+import { phraseAt } from './reason-table.ts';
 
 export interface WithoutTime {
   readonly line: string;
@@ -40,9 +40,6 @@ export function withoutTime(line: string, context: LineContext): WithoutTime | u
   }
   return undefined;
 }
-
-const phraseAt = (words: ReturnType<typeof wordsOf>, at: number, phrases: Phrases): number | undefined =>
-  phrases.find((phrase) => phrase.every((word, i) => words[at + i]?.word === word))?.length;
 
 function asks(line: string, context: LineContext): boolean {
   const pieces = piecesOf(line, context) ?? [];

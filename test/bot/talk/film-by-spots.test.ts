@@ -55,6 +55,7 @@ describe('measuring spot by spot', () => {
 
   it('given the same in Spanish, with a decimal comma', async () => {
     const { told } = await measuring({ crew: spanish });
+    expect(await told('medir a1')).toContain('a1: ¿punto 1 de 5?');
     expect(await told('espesor a1')).toContain('a1: ¿punto 1 de 5?');
     const first = await told('95,5 100 105');
     expect(first).toContain('Punto 1: 95,5 · 100 · 105 µm. Media 100,2 µm.');
@@ -230,7 +231,7 @@ describe('measuring spot by spot', () => {
     expect(last).toContain('Within the rule');
   });
 
-  it.each(['measure a1', "let's measure a1", 'ready for the dft on a1', 'vamos a medir a1'])(
+  it.each(['measure a1', 'measuring a1', "let's measure a1", 'ready for the dft on a1', 'vamos a medir a1'])(
     'given "%s", then it asks and records nothing',
     async (line) => {
       const { say } = await measuring();

@@ -19,4 +19,7 @@ export const englishLabels: LabelWords = {
     'a, an, the, i, we, have, has, had, just, it, its, this, that, one, new, another, can, tin, cans, of, with, whose, label, says, say, said, reads, read, on, is, and, under, ready, at, hand, net, net wt, net weight, net wt., wt, wt., weight, contents, net contents, nt, mfg, batch, got, up, here, now, please, thanks, from, for, ok, okay, so, hi, today, date, full, off, our, my, did, over, in, to, pack, size, each, apiece, x, sticker, tag, fresh, right',
   dayJoints: 'of, in, the, end, date',
   vessels: 'tin, pail, bucket, drum, pot, jug, bottle',
+  calledBack:
+    'recall, recalls, recalled, recalling, calls back, called back, calling back, called it back, calls it back, calling it back, withdrew, withdrawn, withdraws, took back, takes back, pulled',
+  calledOver: 'over, ended, lifted, cancelled, canceled, called off, fine again, good again',
 };

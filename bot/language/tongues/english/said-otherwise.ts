@@ -25,10 +25,6 @@ export interface SaidOtherwise {
   readonly besides: readonly string[];
   /** Puts right what was told before, of whatever is named. */
   readonly setsRight: readonly string[];
-  /** Of a lot: it is called back. */
-  readonly calledBack: readonly string[];
-  /** And may be used again. */
-  readonly calledOver: readonly string[];
   /** Round a bare answer. */
   readonly rounds: readonly string[];
   /** One of them or several are a yes. */
@@ -123,11 +119,6 @@ export const englishSaidOtherwise: SaidOtherwise = {
   beforeLetter: listed('of, part, of part, for, for part, and, component'),
   besides: listed('also, too, another'),
   setsRight: listed('really, actually, in fact, in truth, in reality'),
-  calledBack: [
-    ...listed('recall, recalls, recalled, recalling, calls back, called back, calling back, called it back'),
-    ...listed('calls it back, calling it back, withdrew, withdrawn, withdraws, took back, takes back, pulled'),
-  ],
-  calledOver: listed('over, ended, lifted, cancelled, canceled, called off, fine again, good again'),
   rounds: listed(
     'it, its, with, by, using, the, one, ones, number, i, we, got, have, there, is, was, use, used, using, put, say, said, on, can, about, yes, yep, yeah, ok, okay, um, uh, er, so, well, like, that, this, actually, are, its, now, gone, right, hi, n, obvs, obviously, lol, mate, man, bro, dude, duh, course, ofc, boss, thanks, cheers, ta, please, pls, sorry, sry, then, done, always, as, usual, usually, same',
   ),

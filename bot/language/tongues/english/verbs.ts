@@ -89,7 +89,7 @@ export const englishVerbs: VerbsTyped = {
     verbWords('out, all out, took out, taken out, unload, unloaded', 'out impeller-7', 'oven, room'),
   ),
   wet: verbWords('wet, wft, wet film', 'wet impeller-7 60 65 58um', 'film'),
-  film: verbWords('film, dft, dry film', 'film impeller-7 12 14 13um', '', {
+  film: verbWords('film, dft, dry film, measure, measuring', 'film impeller-7 12 14 13um', '', {
     spot: 'spot point pt',
     beside: 'beside near by',
     drop: 'drop dropped dropping',

@@ -4,13 +4,18 @@ import { verbWords } from '../typed.ts';
 
 export const spanishFilmVerbs = {
   wet: verbWords('húmeda, húmedo, película húmeda, eph, espesor húmedo, galga, peine', 'húmeda impulsor-7 60 65 58um'),
-  film: verbWords('espesor, eps, espesor seco, película seca, espesores', 'espesor impulsor-7 12 14 13um', '', {
-    spot: 'punto puntos',
-    beside: 'junto cerca',
-    drop: 'descartar descarta descarto descartada descartadas',
-    was: 'era eran fue fueron',
-    next: 'siguiente proximo',
-    skip: 'saltar saltalo saltatelo luego',
-    'new-set': 'otra-serie serie-nueva',
-  }),
+  film: verbWords(
+    'espesor, eps, espesor seco, película seca, espesores, medir, midiendo, mido',
+    'espesor impulsor-7 12 14 13um',
+    '',
+    {
+      spot: 'punto puntos',
+      beside: 'junto cerca',
+      drop: 'descartar descarta descarto descartada descartadas',
+      was: 'era eran fue fueron',
+      next: 'siguiente proximo',
+      skip: 'saltar saltalo saltatelo luego',
+      'new-set': 'otra-serie serie-nueva',
+    },
+  ),
 };

@@ -19,4 +19,7 @@ export const spanishLabels: LabelWords = {
     'el, la, los, las, un, una, otra, otro, nueva, nuevo, ya, he, hemos, acabo de, acabamos de, de, del, bote, lata, en, con, que, y, dice, pone, marca, lee, etiqueta, la etiqueta, es, esta, este, neto, net, peso, peso neto, wt, net wt, contenido, a, a la mano, mano, a mano, listo, si, tenemos, tengo, hay, tenia, teniamos, libras, bajo, n, num, num., numero, puse, puesto, pues, oye, ahora, aqui, porfa, gracias, fecha, hoy, me, se, abrimos, recien, cada uno, cada una, cada, uno, una, x, latas, botes, cubeta, cubetas, tambos, etiqueta dice',
   dayJoints: 'de, del, en, el, final, finales, fin, fines, a',
   vessels: 'cubeta, tambo, tarro, frasco, botella, garrafa',
+  calledBack:
+    'retira, retiran, retiro, retiraron, retirado, retiramos, retirando, ha retirado, han retirado, esta retirado, llama a devolver, piden de vuelta, pide de vuelta, reclaman, recall',
+  calledOver: 'levantado, levantada, levantan, levanta, anulado, anulada, readmitido, readmiten, ya no esta',
 };

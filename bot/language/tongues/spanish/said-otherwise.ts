@@ -45,11 +45,6 @@ export const spanishSaidOtherwise: SaidOtherwise = {
   ),
   besides: listed('tambien, otra, otro, ademas'),
   setsRight: listed('en realidad, realmente, en verdad, de verdad, de hecho'),
-  calledBack: [
-    ...listed('retira, retiran, retiro, retiraron, retirado, retiramos, retirando, ha retirado, han retirado'),
-    ...listed('esta retirado, llama a devolver, piden de vuelta, pide de vuelta, reclaman, recall'),
-  ],
-  calledOver: listed('levantado, levantada, levantan, levanta, anulado, anulada, readmitido, readmiten, ya no esta'),
   rounds: listed(
     'es, era, eran, fueron, son, marcaba, con, a, el, la, los, las, al, numero, hay, tengo, tenemos, con, de, del, en, fue, pues, eh, bueno, si, ok, ahi, mira, pon, ponle, ponme, que, un, una, ya, esta, estan, ahora, quedo, por, favor, porfa, hombre, mujer, jefe, jefa, wey, guey, compa, tio, tia, obvio, claro, nomas, listo, gracias, perdon, fijate, y',
   ),

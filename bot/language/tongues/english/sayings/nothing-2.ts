@@ -164,6 +164,9 @@ export const englishSayingsOfNothing2: Sayings<SaidMeaning> = {
     the wheel on the cart is broken, isn't it / the probe's knackered, isn't it / the sensor on 6 is faulty
     that clamp on 3 is broken / it is 31 degrees at home / it is 12 degrees in town / radio said it is 28 degrees
     it is minus 3 degrees up north / it was 35 degrees on the beach / it is 20 degrees in my kitchen
+    we've argon for B if it's wanted / there's argon for the cans in the cage / I have nitrogen for the A
+    we have gas for both cans in the store / I've gas for the B as well / got argon for the B can in the rack
+    I have argon here for A and B / we got nitrogen for the cans, no fear / have argon for part B
     it is 19 degrees on my phone / 40 degrees in the desert / it is so many degrees in spain
   `,
 };

@@ -221,6 +221,8 @@ export const spanishSayingsOfNothing2: Sayings<SaidMeaning> = {
     todavia no la saco del orno / not yet, la 7 sigue wet / haven't mixed todavía / I haven't painted la 8
     didn't filter it yet / gonna filter later / gonna put it in the oven al rato / I'll close the can later
     we'll spray mañana / maybe it's dry, no la he tocado / I think la A está cerrada / if it's dry, al oven
+    tengo argón para la B / hay argón para las latas en la jaula / tenemos nitrógeno para la A, no te preocupes
+    tengo gas para las dos latas / también hay gas para la B en el almacén / argón para la A hay de sobra
     when it's dry la meto / don't open the A / don't touch la 7 / don't spray todavía / somebody turn on the fan
   `,
 };

@@ -1,6 +1,7 @@
 // What is told of a lot: that it is called back or may be used again (`the maker is recalling lot 8820`), and which one a can really has
 // (`the lot on can 3 is 7732, not 7731`). Each is a tap: many parts may hang on it.
 
+import { isSaid } from '../as-said/words.ts';
 import type { LineContext } from '../reading.ts';
 import { claimed } from '../slots-heard/phrases.ts';
 import { piecesOf } from '../slots-heard/pieces.ts';
@@ -8,17 +9,15 @@ import { asksFirst, isUnsaid } from '../slots-heard/unsaid.ts';
 import { wordIn } from '../typed/token.ts';
 import { tokenize } from '../typed/tokens.ts';
 import type { Understands } from '../understood.ts';
-import { isSaid, wordsOf } from './words-said.ts';
 
 export const lotCalledBack: Understands = (line, context, strictly) => {
-  const { calledBack, calledOver } = context.hearing.otherwise.phrases;
-  const words = wordsOf(line);
-  if (line.endsWith('?') || strictly(line).kind === 'command' || !isSaid(words, calledBack)) return undefined;
+  const { calledBack, calledOver } = context.hearing.labelled;
+  if (line.endsWith('?') || strictly(line).kind === 'command' || !isSaid(line, calledBack)) return undefined;
   const lot = lotIn(line, context);
   if (lot === undefined || asksOrDenies(line, context)) return undefined;
   const told = `lot ${JSON.stringify(lot)} ${JSON.stringify(line)}`;
   // `the recall of lot 8820 is over`
-  const lines = isSaid(words, calledOver) ? [`recall-over ${told}`] : [`recall ${told}`];
+  const lines = isSaid(line, calledOver) ? [`recall-over ${told}`] : [`recall ${told}`];
   return { is: 'likely', lines };
 };
 

@@ -1,6 +1,7 @@
 // An older coat that is put right by its part's name: `impeller-8 was really out of batch 2`, `la 8 en realidad se pintó a las 9:40`. It is
 // offered as a correction of that coat, never as another one.
 
+import { isSaid } from '../as-said/words.ts';
 import type { LineContext } from '../reading.ts';
 import { claimed } from '../slots-heard/phrases.ts';
 import type { Piece } from '../slots-heard/piece.ts';
@@ -8,11 +9,10 @@ import { piecesOf } from '../slots-heard/pieces.ts';
 import { isUnsaid } from '../slots-heard/unsaid.ts';
 import { isoLocal } from '../times/wall-clock.ts';
 import type { Understands } from '../understood.ts';
-import { isSaid, wordsOf } from './words-said.ts';
 
 export const coatPutRight: Understands = (line, context, strictly) => {
   const { otherwise } = context.hearing;
-  if (line.endsWith('?') || !isSaid(wordsOf(line), otherwise.phrases.setsRight)) return undefined;
+  if (line.endsWith('?') || !isSaid(line, otherwise.setsRight)) return undefined;
   const pieces = piecesOf(line, context) ?? [];
   const { claims } = claimed(pieces, context.hearing.said);
   if (isUnsaid(pieces, { claims }, context.hearing.said)) return undefined;
