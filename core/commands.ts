@@ -93,7 +93,7 @@ export type Question =
   /** A word of the trade, by its key in the glossary. */
   | { readonly ask: 'what-is'; readonly term: string }
   /** Left out: what fits the moment. `group`: all of one group of lines, or of every one. */
-  | { readonly ask: 'help'; readonly verb?: string; readonly group?: string }
+  | { readonly ask: 'help'; readonly verb?: string; readonly group?: string; readonly rules?: true }
   | StateQuestion;
 
 /** What a question is about, as it was named. Which of it there is is looked up where it is answered. */

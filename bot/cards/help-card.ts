@@ -20,12 +20,12 @@ import { stepOf } from './guide-card.ts';
 
 type HelpAsked = Extract<Question, { ask: 'help' }>;
 
-export function helpCard(telling: Telling, { verb, group }: HelpAsked, name: PersonName): Card {
+export function helpCard(telling: Telling, { verb, group, rules }: HelpAsked, name: PersonName): Card {
   const rows: readonly VocabularyRow[] = Object.values(vocabulary);
   const row = rows.find(
     (each) => each.name === verb || (verb !== undefined && englishVerbs[each.name].words.includes(verb)),
   );
-  if (row !== undefined) return verbCard(telling, row);
+  if (row !== undefined) return rules === true ? rulesCard(telling, row.name) : verbCard(telling, row);
   return group === undefined ? momentCard(telling, name) : groupCard(telling, group);
 }
 
@@ -94,20 +94,36 @@ function groupCard(telling: Telling, group: string): Card {
 
 function verbCard(telling: Telling, row: VocabularyRow): Card {
   const { replies, typed, slots } = telling.words;
-  const rules = isOwnKey(allowed, row.name) ? (allowed[row.name] ?? []) : [];
+  const rules = rulesOf(row.name).length;
   const also = [...new Set(row.may.map((slot) => slots[slot]))];
-  const law = sprayLaws[telling.shop.crew.spray.law.frame];
-  const told = rules.map((rule) => replies.helpRule(rule.code, rule.source, law, rule.liftedBy));
   return makeCard(typed.words(row.name).join(', '), 'plain', {
     lines: [
       exampleHere(telling, row.name),
       ...(also.length === 0 ? [] : [replies.helpMay(also)]),
       replies.helpHow,
       ...whose(telling, row.name),
-      ...(told.length === 0 ? [] : [replies.helpRules, ...told]),
+      ...(rules === 0 ? [] : [replies.helpObjects(rules)]),
     ],
+    actions: rules === 0 ? [] : [tap(telling, 'rules', `help ${row.name} rules`)],
   });
 }
+
+/** Apart: of a coat they would fill three screens. */
+function rulesCard(telling: Telling, verb: VocabularyName): Card {
+  const { replies, typed } = telling.words;
+  const law = sprayLaws[telling.shop.crew.spray.law.frame];
+  return makeCard(replies.helpRules(typed.words(verb)[0] ?? verb), 'plain', {
+    lines: liftedBy.flatMap((by) => {
+      const rules = rulesOf(verb).filter((rule) => rule.liftedBy === by);
+      return rules.length === 0
+        ? []
+        : [replies.helpLifted[by], ...rules.map((rule) => replies.helpRule(rule.code, rule.source, law))];
+    }),
+  });
+}
+
+const rulesOf = (verb: VocabularyName) => (isOwnKey(allowed, verb) ? (allowed[verb] ?? []) : []);
+const liftedBy = ['lead', 'supervisor', 'nobody'] as const;
 
 /** Whose it is to say; of `set`, each of its settings, and of a date, that date. What is anybody's needs no word. */
 function whose({ words: { replies, settings, session } }: Telling, say: VocabularyName): readonly string[] {

@@ -76,14 +76,15 @@ function readHelp({ tokens: typed, context: { hearing } }: ActLine): Question | 
   if (first === undefined) return { ask: 'help' };
   if (wordIn(first) === 'all') return readGroup(tokens, hearing);
   const verb = verbAt(tokens, 0, hearing);
-  const stray = tokens[verb?.to ?? 1];
+  const asksRules = verb !== undefined && wordIn(tokens[verb.to]) === 'rules';
+  const stray = tokens[(verb?.to ?? 1) + (asksRules ? 1 : 0)];
   const word = first.kind === 'word' ? first.text.toLowerCase() : '';
   // `help gas leak`: what only stands for a topic and goes on may be a cry.
   if (stray !== undefined)
     return verb === undefined || verbNamed(word, hearing) !== undefined || verb.to > 1
       ? leftOver(stray)
       : { failed: 'unknown-verb', token: first, needs: ['verb'] };
-  if (verb !== undefined) return { ask: 'help', verb: verb.row.name };
+  if (verb !== undefined) return { ask: 'help', verb: verb.row.name, ...(asksRules && { rules: true }) };
   const tries = nearestVerbs(word, hearing).map(({ printed }) => `help ${printed}`);
   return { failed: 'unknown-verb', token: first, needs: ['verb'], tries };
 }

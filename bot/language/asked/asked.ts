@@ -12,6 +12,7 @@ import { isSaidAct } from '../tongues/said-words.ts';
 import type { Understands } from '../understood.ts';
 import { lineOf, standingLine, stateLine, topicLine } from './asked-line.ts';
 import { type Asking, askingIn } from './asking.ts';
+import { howAsked } from './how-asked.ts';
 import { type AskedIn, likeliestAsked, shareOfAsking, shareOfQuestions } from './likeliest-asked.ts';
 import { canI, type Said, saidIn } from './said-in.ts';
 import { askedWhether, asksWhatRang, meaningAsked, whyAsked } from './why-asked.ts';
@@ -127,7 +128,7 @@ function explainedBy(asking: Asking, typed: QuestionsTyped, context: LineContext
   const term = typed.readsNow.test(asked) ? undefined : meaningAsked(asked, typed.why, context.hearing);
   if (term !== undefined) return `what-is ${term}`;
   const about = whyAsked(asked, typed.why);
-  if (about === undefined) return undefined;
+  if (about === undefined) return howAsked(asking, typed, context);
   // `why can't I touch 7 till 9:52`: the hour is what it asks about.
   const [hour] = /\b\d{1,2}:\d\d\b/.exec(about) ?? [];
   if (hour !== undefined) return `why ${hour}`;

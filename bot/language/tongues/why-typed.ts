@@ -24,6 +24,8 @@ export type WhyTopic = (typeof whyTopics)[number];
 export interface WhyTyped {
   /** It asks why in other words than `why`; what it is about is the first group, where there is one. */
   readonly said: readonly RegExp[];
+  /** It asks how something is done: what, is the first group; the second, only where an act stands first in it. */
+  readonly howTo: RegExp;
   /** The word itself, with what stands before it. */
   readonly word: RegExp;
   /** Behind `why`: it asks what stands against an act. What stands in its place asks whether it may be. */

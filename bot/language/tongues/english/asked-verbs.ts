@@ -14,7 +14,10 @@ export const englishAskedVerbs = {
     'why dew point',
     'is, are, was, it, that, this, so, the, at, come, from, do, does, say, you, in, there, of, early, late, long, a, but, and, then, ok, hey',
   ),
-  'what-now': verbWords('next-step, what now, now what, next step', 'what now'),
+  'what-now': verbWords(
+    "next-step, what now, now what, next step, next, what next, whats next, what's next",
+    'what now',
+  ),
   ...englishPracticeVerbs,
   'can-i': verbWords('can-i', 'can-i coat impeller-7'),
   'how-long': verbWords('how-long', 'how-long impeller-7'),

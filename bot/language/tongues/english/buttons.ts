@@ -120,6 +120,7 @@ export const englishButtons = {
   bears: 'Bears it',
   'step-yes': 'It is so',
   'step-no': 'It is not so',
+  rules: 'What may object',
   way: 'How:',
 };
 

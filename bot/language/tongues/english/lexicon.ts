@@ -31,6 +31,7 @@ export const englishMeanings = {
   that: 'that',
   // Things and places.
   all: 'all',
+  rules: 'rules',
   both: 'both',
   cans: 'cans tins',
   new: 'new',

@@ -24,12 +24,6 @@ const waste: Readonly<Record<Waste, string>> = {
   'not-said': 'of waste the sheet says nothing: see section 13 of its safety data sheet',
 };
 
-const liftedBy = {
-  lead: 'a lead may lift it beforehand, with permit and a reason',
-  supervisor: 'a supervisor may lift it beforehand, with permit and a reason',
-  nobody: 'nobody lifts it beforehand',
-};
-
 export const englishReplies = {
   ...englishNotWritten,
   opened: (batch: number, sheet: string) => `Batch ${batch}: ${sheet}`,
@@ -234,9 +228,16 @@ export const englishReplies = {
     lead: 'For a lead or a supervisor to say. Where nobody is one, whoever ranks highest.',
     supervisor: 'For a supervisor to say. Where nobody is one, whoever ranks highest.',
   },
-  helpRules: 'What it objects to, and whose rule that is:',
-  helpRule: (code: ObjectionCode, source: RuleSource, law: string, by: keyof typeof liftedBy) =>
-    `${englishNames.rule(code)}: ${englishRuleSource(source, law)}; ${liftedBy[by]}`,
+  helpObjects: (count: number) =>
+    count === 1 ? 'Before it is done, one rule may object.' : `Before it is done, ${count} rules may object.`,
+  helpRules: (act: string) => `${act}: what may object, and whose rule that is`,
+  helpLifted: {
+    lead: 'A lead may lift these beforehand, with permit and a reason:',
+    supervisor: 'A supervisor may lift these beforehand, with permit and a reason:',
+    nobody: 'Nobody lifts these beforehand:',
+  },
+  helpRule: (code: ObjectionCode, source: RuleSource, law: string) =>
+    `${englishNames.rule(code)}: ${englishRuleSource(source, law)}`,
   waiting: (at: EpochMs, figures: Figures) => `Waiting until ${figures.timeUp(at)}`,
   howToLeave: 'To leave',
   howToLeaveLines: ['Press Ctrl-D. What is recorded stays; no bell rings here once this has ended.'],

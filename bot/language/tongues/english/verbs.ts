@@ -124,11 +124,7 @@ export const englishVerbs: VerbsTyped = {
     'skin-burn': 'skin-burn',
   }),
   day: verbWords('day, summary', 'day yesterday'),
-  now: verbWords(
-    "now, running, live, status, next, what next, whats next, what's next, how long, time left",
-    'now',
-    'left',
-  ),
+  now: verbWords('now, running, live, status, how long, time left', 'now', 'left'),
   used: verbWords('used, solvent used', 'used acetone 500ml gun-cleaning'),
   week: verbWords('week, this week', 'week last'),
   month: verbWords('month, this month', 'month'),

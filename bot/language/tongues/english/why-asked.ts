@@ -17,6 +17,8 @@ export const englishWhyAsked: WhyTyped = {
     /^y ((?:is|are|was|do|does|did|can|cant|has|have|isnt|wont|must|should)\b.+)$/,
     /^(.+) why$/,
   ],
+  howTo:
+    /^(?:how (?:do|does|should|would|shall|must|can) (?:i|we|you|u|ya|one|somebody|it|the|that|this|these|a) (?!know\b|tell\b|feel\b|look\b|get from\b)|how to (?!know\b|tell\b)|(?:what(?:'?s| is)? )?the (?:right |proper |best |correct )?way (?:to|of) )(.+)$/,
   word: /^.*\bwhy (?:is it that |do you say |exactly )?/,
   not: /^(?:can'?t|cannot|can not|couldn'?t|could not|shouldn'?t|should not|may not|mustn'?t|must not|(?:am|are) (i|we) not (?:allowed|supposed) to)(?= )/,
   may: 'can $1',

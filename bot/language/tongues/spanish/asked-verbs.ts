@@ -23,7 +23,7 @@ export const spanishAskedVerbs = {
   mask: verbWords('máscara, mascarilla, respirador, qué máscara, qué mascarilla', 'máscara media filtro'),
   hazards: verbWords('peligros, riesgos, peligro', 'peligros inmersión', '', { mix: 'mezclar mezcla' }),
   help: verbWords('ayuda, ayúdame, comandos, hola', 'ayuda mezclar', '', helpTopics),
-  'what-now': verbWords('siguiente-paso, qué hago, qué toca, y ahora, ahora qué', 'qué toca'),
+  'what-now': verbWords('siguiente-paso, qué hago, qué toca, y ahora, ahora qué, qué sigue', 'qué toca'),
   ...spanishPracticeVerbs,
   'can-i': verbWords('se-puede', 'se-puede aplicar impulsor-7'),
   'how-long': verbWords('cuánto-falta', 'cuánto-falta impulsor-7'),

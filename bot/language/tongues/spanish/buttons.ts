@@ -121,5 +121,6 @@ export const spanishButtons = (say: Spoken): Readonly<Record<ButtonId, string>> 
   bears: 'Lo aguanta',
   'step-yes': 'Así es',
   'step-no': 'No es así',
+  rules: 'Qué puede oponerse',
   way: 'Modo:',
 });

@@ -33,6 +33,7 @@ export const spanishMeanings: Meanings = {
   that: 'eso esto',
   // Things and places.
   all: 'todo todos toda todas',
+  rules: 'reglas',
   both: 'ambas ambos',
   cans: 'botes',
   new: 'nueva nuevo nuevas nuevos',

@@ -215,15 +215,17 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
       lead: `Lo dice ${say.a('lead')} o un supervisor. Si no hay, quien tenga el mayor rango.`,
       supervisor: 'Lo dice un supervisor. Si no hay, quien tenga el mayor rango.',
     },
-    helpRules: 'A qué pone reparos, y de quién es la regla:',
-    helpRule: (code, source, law, liftedBy) => {
-      const lifts = {
-        lead: `${say.a('lead')} lo puede permitir antes: la misma línea, con permiso y el motivo`,
-        supervisor: 'un supervisor lo puede permitir antes: la misma línea, con permiso y el motivo',
-        nobody: 'nadie lo puede permitir antes',
-      };
-      return `${spanishNames(say).rule(code)}: ${spanishRuleSource(say, source, law)}; ${lifts[liftedBy]}`;
+    helpObjects: (count) =>
+      count === 1
+        ? 'Antes de hacerlo, una regla puede oponerse.'
+        : `Antes de hacerlo, ${count} reglas pueden oponerse.`,
+    helpRules: (act) => `${act}: qué puede oponerse, y de quién es la regla`,
+    helpLifted: {
+      lead: `Lo puede permitir antes ${say.a('lead')}, con la misma línea, permiso y el motivo:`,
+      supervisor: 'Lo puede permitir antes un supervisor, con la misma línea, permiso y el motivo:',
+      nobody: 'Nadie puede permitirlo antes:',
     },
+    helpRule: (code, source, law) => `${spanishNames(say).rule(code)}: ${spanishRuleSource(say, source, law)}`,
     howToLeave: 'Para salir',
     howToLeaveLines: ['Pulse Ctrl-D. Lo anotado se conserva; cuando esto acaba, aquí no sale ningún aviso.'],
     waiting: (at, figures) => `En espera hasta ${theTime(figures, at, 'up')}`,

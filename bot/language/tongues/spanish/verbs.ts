@@ -201,7 +201,7 @@ export const spanishVerbs: VerbsTyped = {
   ),
   day: verbWords('día, resumen, parte diario, resumen día, reporte', 'día ayer'),
   now: verbWords(
-    'ahora, en marcha, corriendo, estado, qué hay, qué corre, estatus, status, qué sigue, qué falta, cuánto falta',
+    'ahora, en marcha, corriendo, estado, qué hay, qué corre, estatus, status, qué falta, cuánto falta',
     'ahora',
   ),
   used: verbWords(

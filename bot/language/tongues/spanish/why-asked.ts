@@ -12,6 +12,8 @@ export const spanishWhyAsked: WhyTyped = {
     /^(?:y |pero |oye )*(?:para que|a que se debe|cual es (?:el|la) (?:motivo|razon|causa)(?: de)?|debido a que|como asi(?: que)?) ?(.*)$/,
     /^((?:.* )?por ?que\b.+)$/,
   ],
+  howTo:
+    /^(?:y |pero |oye )*(?:(?:como (?:hago|hacemos|hace uno|le hago|le hacemos) (?:para |pa )?|(?:la |cual es la )?(?:mejor |debida )?(?:forma|manera) (?:correcta |buena )?de )(.+)|como (?:(?:se|lo|la|los|las|le|les|hay que|debo|debemos|tengo que|tenemos que|puedo|podemos|deberia) )*(.+))$/,
   word: /^.*\bpor ?que (?:es que )?/,
   not: /^(?:todavia |aun )*no (?=(?:se |me |nos )?(?:puedo|podemos|puede|pueden|debo|debemos|dejas?)\b)/,
   may: '',
