@@ -27,6 +27,8 @@ export interface CardAction {
   readonly shown?: string;
   /** What may be typed alone in its place, as the readers spell it. */
   readonly bare?: readonly string[];
+  /** The question on the card that it answers. */
+  readonly asks?: string;
 }
 
 export interface CardField {

@@ -69,7 +69,7 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
       return opensCan(command)
         ? (['gas', 'whole'] as const).map((handling) => ({
             ...tap(telling, handling, asked({ ...command, handling })),
-            bare: handling === 'whole' ? [handling, 'all'] : [handling],
+            bare: handling === 'whole' ? [handling, 'all'] : [handling, 'argon', 'nitrogen'],
           }))
         : [];
     case 'shut-without-gas':

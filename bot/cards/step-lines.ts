@@ -31,9 +31,10 @@ export function stepAsked(telling: Telling, batch: Batch, isFlushed?: true): Ste
   const isBroken = unreadUnder(telling.shop, batchStream(batch.number)).length > 0;
   if (step === undefined || isBroken) return { step: undefined, lines: [], actions: [] };
   const { asked } = telling.words.steps.rows[step];
-  const answers = [true, false].map((kept) => stepTap(telling, step, kept, batch));
+  const asks = asked(batch.sheet, telling.figures);
+  const answers = [true, false].map((kept) => ({ ...stepTap(telling, step, kept, batch), asks }));
   const opened = step === 'papers' ? openTaps(telling, batch.sheet) : [];
-  return { step, lines: [asked(batch.sheet, telling.figures)], actions: [...opened, ...answers] };
+  return { step, lines: [asks], actions: [...opened, ...answers] };
 }
 
 /** What is to be read is one tap away, where the sheet names it. */

@@ -18,7 +18,8 @@ import { actsApart } from './said-of-last/acts-apart.ts';
 import { bareAnswer } from './said-of-last/bare-answer.ts';
 import { coatPutRight } from './said-of-last/coat-put-right.ts';
 import { correction, nothingToPutRight } from './said-of-last/correction.ts';
-import { offeredAct } from './said-of-last/offered-act.ts';
+import { nextPartRead } from './said-of-last/next-part-read.ts';
+import { answerInSentence, offeredAct } from './said-of-last/offered-act.ts';
 import { ownWordsAnswer, reasonAnswer } from './said-of-last/reason-answer.ts';
 import { sameFor } from './said-of-last/same-for.ts';
 import { withoutAsides, withoutClean } from './sayings/asides.ts';
@@ -70,6 +71,7 @@ const further: readonly InFigures[] = [
   requestedOf(toldFirst),
   corrected,
   inFigures(sameFor),
+  inFigures(nextPartRead),
   asksToMix,
   requestedMostly,
   askedForPlainly,
@@ -86,6 +88,7 @@ const further: readonly InFigures[] = [
   inFigures(slotsHeard),
   inFigures(likeliestActs),
   offeredAct,
+  answerInSentence,
   ownWordsAnswer,
   inFirstFigures(askedMostly),
   inFirstFigures(namedAlone),

@@ -5,6 +5,7 @@ import { ownLatest } from '../../core/corrections/undo.ts';
 import { personIn } from '../../core/crew/crew.ts';
 import { ringsOpen } from '../../core/crew/crew-decide.ts';
 import type { PersonName, StreamId } from '../../core/ids.ts';
+import { known } from '../../core/known.ts';
 import { ownValue } from '../../core/own-key.ts';
 import type { Shop } from '../../core/shop.ts';
 import { type EpochMs, epochMs } from '../../core/units.ts';
@@ -117,8 +118,9 @@ function openOn(answer: Answer): readonly Open[] {
   };
   const isWhich = asksWhich(answer);
   return [
-    ...card.actions.map(({ id, line, label, bare = [] }, i) => ({
+    ...card.actions.map(({ id, line, label, bare = [], asks }, i) => ({
       ...{ line: ownValue(kept, id) ?? line, label, bare, isAsked: isAsked(line, i) },
+      ...known({ asks }),
       ...(isWhich && { place: i + 1 }),
       ...(isWhich && card.actions.length === 1 && { isOnly: true as const }),
     })),

@@ -62,6 +62,7 @@ export function gaugePasted(text: string, context: LineContext): Understood | un
   const unit = read.unit ?? of.unit;
   const isNumbered = read.rows.some(({ spot }) => spot !== undefined);
   if (!isNumbered && of.mustNumber) return undefined;
+  if (isNumbered && mayBePart(read.rows, asked, context)) return undefined;
   const numbered = `${of.line} ${spotsOf(read.rows)}${unit}${of.besides}`;
   if (!read.isDoubtful) {
     return { is: 'sure', line: isNumbered ? numbered : `${of.line}${of.spot} ${flat(read, '')}${unit}${of.besides}` };
@@ -70,6 +71,13 @@ export function gaugePasted(text: string, context: LineContext): Understood | un
     is: 'likely',
     lines: [numbered, `${of.line}${of.spot} ${flat(read, unit === '' ? 'um' : unit)}${of.besides}`],
   };
+}
+
+/** `and 8: 12 13 12`, where a spot 8 was not asked for and a part has that number. */
+function mayBePart([row, ...more]: readonly GaugeRow[], asked: AskedSpot | undefined, context: LineContext): boolean {
+  if (row?.spot === undefined || more.length > 0 || asked === undefined || row.spot === asked.spot) return false;
+  const end = `-${row.spot}`;
+  return context.parts.some((name) => name !== asked.part && name.endsWith(end));
 }
 
 const spotsOf = (rows: readonly GaugeRow[]): string =>

@@ -155,7 +155,8 @@ function valuesIn(tokens: readonly Token[], hearing: Hearing): readonly Token[] 
 }
 
 const isRound = (token: Token, hearing: Hearing): boolean =>
-  fillers.has(wordIn(token)) || [wordIn(token), plain(token.text)].some((word) => hearing.otherwise.rounds.has(word));
+  fillers.has(wordIn(token)) ||
+  [wordIn(token), plain(token.text.replaceAll("'", ''))].some((word) => hearing.otherwise.rounds.has(word));
 
 /** As it is compared: without capitals, accents and marks. */
 const plain = (text: string): string =>

@@ -11,6 +11,8 @@ export interface Open {
   readonly label: string;
   /** What may be typed alone in its place, as the readers spell it. */
   readonly bare: readonly string[];
+  /** The question that it answers. */
+  readonly asks?: string;
   /** False: it is only offered. */
   readonly isAsked: boolean;
   /** Among those of a card that asks which is meant, from 1. */

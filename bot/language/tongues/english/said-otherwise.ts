@@ -120,7 +120,7 @@ export const englishSaidOtherwise: SaidOtherwise = {
   besides: listed('also, too, another'),
   setsRight: listed('really, actually, in fact, in truth, in reality'),
   rounds: listed(
-    'it, its, with, by, using, the, one, ones, number, i, we, got, have, there, is, was, use, used, using, put, say, said, on, can, about, yes, yep, yeah, ok, okay, um, uh, er, so, well, like, that, this, actually, are, its, now, gone, right, hi, n, obvs, obviously, lol, mate, man, bro, dude, duh, course, ofc, boss, thanks, cheers, ta, please, pls, sorry, sry, then, done, always, as, usual, usually, same',
+    'weve, ive, theres, here, told, you, some, it, its, with, by, using, the, one, ones, number, i, we, got, have, there, is, was, use, used, using, put, say, said, on, can, about, yes, yep, yeah, ok, okay, um, uh, er, so, well, like, that, this, actually, are, its, now, gone, right, hi, n, obvs, obviously, lol, mate, man, bro, dude, duh, course, ofc, boss, thanks, cheers, ta, please, pls, sorry, sry, then, done, always, as, usual, usually, same',
   ),
   agrees: listed(
     'yes, yep, yeah, yup, ya, aye, sure, sure thing, correct, right, exactly, thats it, thats right, thats the one, that one, this one, do it, do that, go ahead, go on, go for it, spot on, indeed, of course, absolutely, affirmative, confirm, confirmed',

@@ -46,7 +46,7 @@ export const spanishSaidOtherwise: SaidOtherwise = {
   besides: listed('tambien, otra, otro, ademas'),
   setsRight: listed('en realidad, realmente, en verdad, de verdad, de hecho'),
   rounds: listed(
-    'es, era, eran, fueron, son, marcaba, con, a, el, la, los, las, al, numero, hay, tengo, tenemos, con, de, del, en, fue, pues, eh, bueno, si, ok, ahi, mira, pon, ponle, ponme, que, un, una, ya, esta, estan, ahora, quedo, por, favor, porfa, hombre, mujer, jefe, jefa, wey, guey, compa, tio, tia, obvio, claro, nomas, listo, gracias, perdon, fijate, y',
+    'aqui, te, le, dije, es, era, eran, fueron, son, marcaba, con, a, el, la, los, las, al, numero, hay, tengo, tenemos, con, de, del, en, fue, pues, eh, bueno, si, ok, ahi, mira, pon, ponle, ponme, que, un, una, ya, esta, estan, ahora, quedo, por, favor, porfa, hombre, mujer, jefe, jefa, wey, guey, compa, tio, tia, obvio, claro, nomas, listo, gracias, perdon, fijate, y',
   ),
   agrees: listed(
     'si, sip, simon, sale, dale, dele, correcto, exacto, exactamente, asi es, eso, eso es, eso mero, esa, ese, esa mera, claro, claro que si, venga, vale, va, de acuerdo, hazlo, adelante, andale, orale, anda, afirmativo, confirmo, esta bien, perfecto, efectivamente',
