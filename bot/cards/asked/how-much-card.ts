@@ -36,6 +36,8 @@ export function howMuchCard(
     const title = topics.inCans(material.component[component], mass, telling.figures);
     return { ...stockCard(telling), actions: [], title };
   }
+  const parts = things.flatMap((thing) => (thing.is === 'part' ? [{ part: thing.part.name }] : []));
+  if (parts.length > 0 && parts.length === things.length) return toMixCard(telling, { parts }, line);
   const [thing] = things;
   if (thing?.is === 'batch') {
     const batch = telling.shop.batches.get(thing.number);

@@ -166,8 +166,11 @@ function soundsLikeAt({ said, words, context }: Line, at: number): NumberSaid | 
   if (value === undefined) return undefined;
   // `six impellers to do`: only of one a number stands behind its name, or several are listed.
   if (isManyToDo(said, at, words, context)) return undefined;
-  // `for three brackets`: before a number it is none.
-  if (context.hearing.said.lasting.has(word) && numberAt({ said, words, context }, at + 1)) return undefined;
+  // `for three brackets`, `mix for the flanges`: before what it is for it is none.
+  const { lasting, articles } = context.hearing.said;
+  const after = next?.word ?? '';
+  const isFor = numberAt({ said, words, context }, at + 1) || articles.has(after) || isOfParts(after, context);
+  if (lasting.has(word) && isFor) return undefined;
   if (next === undefined)
     return isNamed(said[at - 1]?.word, context) ? { figures: `${value}`, value, to: at + 1 } : undefined;
   const instead = [{ ...next, word: `${value}` }, ...said.slice(at + 1)];

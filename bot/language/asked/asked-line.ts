@@ -65,6 +65,8 @@ export function lineOf(asks: AskedKind, asked: string, said: Said, typed: Questi
     case 'who-did':
       return ofPeople.includes(act) ? [asks, ...of].join(' ') : stateLine(asks, said);
     case 'how-long':
+      // `cuánto para 3 piezas de 0.4 m2`
+      if (areaSaid.test(asked)) return howMuch(asked, said);
       // How old the reading is tells whether it still serves.
       if (act === 'air' || act === 'surface') return ['how-hot', ...of].join(' ');
       // `when does the mix die`
@@ -116,9 +118,12 @@ const areaSaid =
   /(?:(?<![.,\d])(\d+)(?![.,]?\d)\D{1,24}?)?(?<![.,\d])(\d+(?:[.,]\d+)?) ?((?:m|ft)\^?2|sqm|sqft)(?!\w)/i;
 
 /** `3 parts of 0.4 m2`: how much is to be mixed. `a`, `b`: which part of the product. */
-function howMuch(asked: string, { things, acts, component }: Said): string {
+function howMuch(asked: string, { things, named, acts, component, method }: Said): string {
   const [area, count = '1', each = '', unit = ''] = areaSaid.exec(asked) ?? [];
-  if (area !== undefined) return `how-much ${count}x${each}${unit}`;
+  // `how much for the three brackets, brushed`, `cuánta mezcla para la 7 y la 8`: the mix is what is asked for, and no pot.
+  const parts = things.filter((_, i) => named[i] === 'part' || (named[i] === 'number' && named.includes('batch')));
+  const wanted = area !== undefined ? `${count}x${each}${unit}` : parts.length > 0 ? parts.join(' ') : undefined;
+  if (wanted !== undefined) return method === undefined ? `how-much ${wanted}` : `plan ${wanted} ${method}`;
   if (component !== undefined) return `how-much ${component}`;
   return acts.includes('mix') && things.length === 0 ? 'how-much' : ['how-much', ...things].join(' ');
 }

@@ -66,7 +66,7 @@ export function saidIn(
     stirring: stirringNow(context),
     traced: onlyEnding(first, context.parts) ?? first,
     component: typed.component.exec(asked)?.[1],
-    method: act === 'coat' ? method : undefined,
+    method,
   };
 }
 
@@ -120,8 +120,9 @@ const stirringNow = ({ live }: LineContext): readonly string[] =>
   (live?.().batches ?? []).filter(({ phase }) => phase === 'blending').map(({ number }) => `batch ${number}`);
 
 export function canI(said: Said): string | undefined {
-  const { act, things, places, method, figures, component } = said;
+  const { act, things, places, figures, component } = said;
   if (act === undefined) return undefined;
+  const method = act === 'coat' ? said.method : undefined;
   const where = act === 'cure' ? places : [];
   const which = act === 'open' && component !== undefined ? [component] : [];
   return ['can-i', act, ...which, ...things, ...where, ...(method === undefined ? [] : [method]), ...figures].join(' ');

@@ -59,6 +59,8 @@ function thingAt(tokens: readonly Token[], i: number, typed: QuestionsTyped, con
   if (token === undefined || token.kind === 'quoted') return { to: i + 1 };
   if (token.kind === 'quantity') return { figure: token.text, to: i + 1 };
   const number = numberAt(token);
+  const counted = number === undefined ? undefined : countedAt(number, tokens, i, typed, context);
+  if (counted !== undefined) return counted;
   if (number !== undefined) return numberFirst(number, tokens, i, context) ?? { thing: `${number}`, to: i + 1 };
   if (token.kind !== 'word') return { to: i + 1 };
   return (
@@ -71,6 +73,25 @@ function thingAt(tokens: readonly Token[], i: number, typed: QuestionsTyped, con
 
 const numberAt = (token: Token | undefined): number | undefined =>
   token?.kind === 'number' && token.number.whole && token.number.value > 0 ? token.number.value : undefined;
+
+/** `the three brackets`, `tres placas`: how many they are names no thing. */
+function countedAt(
+  number: number,
+  tokens: readonly Token[],
+  i: number,
+  { countedNouns, countedArticles }: QuestionsTyped,
+  { parts }: LineContext,
+): Found | undefined {
+  const next = plain(tokens[i + 1]?.text ?? '');
+  if (number < fewestCounted) return undefined;
+  const named = rootAt(tokens, i + 1, parts);
+  if (named?.all !== undefined) return named;
+  // `pasa las tres`
+  return countedNouns.test(next) || countedArticles.test(plain(tokens[i - 1]?.text ?? '')) ? { to: i + 1 } : undefined;
+}
+
+/** One is named by its number: `7 bracket`. */
+const fewestCounted = 2;
 
 /** `the 7 impeller` */
 function numberFirst(number: number, tokens: readonly Token[], i: number, { parts }: LineContext): Found | undefined {

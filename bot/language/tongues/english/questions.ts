@@ -58,6 +58,9 @@ export const englishQuestions: QuestionsTyped = {
   },
   who: /^who/,
   stretch: /(?:^|\D)(\d+) ?(?:to|-|thru|through|till) ?(\d+)/,
+  countedNouns:
+    /^(?:parts|pieces|plates|panels|castings|items|pcs|things|jobs|bits|rails|frames|covers|housings|tubes|pipes|coats|people|kinds)$/,
+  countedArticles: /^(?:all|these|those)$/,
   notPlaces: 'outside',
   somebody: 'somebody',
   asking:

@@ -48,6 +48,9 @@ export const spanishQuestions: QuestionsTyped = {
     ...{ ora: 'ahora', orita: 'ahora', ahorita: 'ahora', pq: 'por que', xq: 'por que', komo: 'como', ai: 'hay' },
   },
   stretch: /(?:^|\D)(\d+) ?(?:a|al|-|hasta) ?(?:la |el )?(\d+)/,
+  countedNouns:
+    /^(?:piezas|placas|chapas|paneles|tubos|tapas|carcasas|bridas|soportes|marcos|barras|cosas|trabajos|capas|manos|personas|partes|unidades)$/,
+  countedArticles: /^(?:las|los|estas|estos|esas|esos)$/,
   notPlaces: '',
   who: /^(?:de |a |con )?quien/,
   somebody: 'alguien',
