@@ -87,10 +87,10 @@ export const englishLists: ListWords = {
   },
   sameFor: {
     before:
-      'same for, same with, same on, same to, same again for, same again on, same thing for, same thing on, same thing with, same goes for, same deal for, same deal with, same deal on, ditto, ditto for, ditto on, likewise, likewise for, as well as, also, do the same for, did the same for, did the same to, did the same with, the same for, so is, so are, so did, so have, and so is, and so are, repeat for, repeat that for',
+      'you missed, you left out, you left off, same for, same with, same on, same to, same again for, same again on, same thing for, same thing on, same thing with, same goes for, same deal for, same deal with, same deal on, ditto, ditto for, ditto on, likewise, likewise for, as well as, also, do the same for, did the same for, did the same to, did the same with, the same for, so is, so are, so did, so have, and so is, and so are, repeat for, repeat that for',
     samePot:
       'same pot, same batch, same mix, from the same pot, from the same batch, out of the same pot, out of the same batch, off the same pot, of the same batch, with the same mix, with the same batch, the same pot, the same batch, the same mix',
     behind:
-      'too, as well, also, likewise, same, the same, ditto, same thing, same way, same again, same deal, same as before, same story, as before, too the same, the same way, got the same, gets the same, got it too, are too, is too, are as well, is as well',
+      'too, as well, also, likewise, same, the same, ditto, same thing, same way, same again, same deal, same as before, same as the others, same as the rest, same as those, same as them, like the others, same story, as before, too the same, the same way, got the same, gets the same, got it too, are too, is too, are as well, is as well',
   },
 };

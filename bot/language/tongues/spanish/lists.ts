@@ -108,10 +108,10 @@ export const spanishLists: ListWords = {
   },
   sameFor: {
     before:
-      'lo mismo con, lo mismo para, lo mismo en, lo mismo a, lo mismo al, lo mismo que, lo mismo, lo mismo de, lo mismito con, lo mismito para, igual con, igual para, igual en, igual, igual a, igual que, igualmente, tambien, idem, idem con, idem para, idem en, tambien con, tambien para, hice lo mismo con, hice lo mismo a, le hice lo mismo a, le hice lo mismo al, les hice lo mismo a, hago lo mismo con, haz lo mismo con, y lo mismo con, repite con, repite para',
+      'te falto, te faltaron, se te paso, se te pasaron, te comiste, lo mismo con, lo mismo para, lo mismo en, lo mismo a, lo mismo al, lo mismo que, lo mismo, lo mismo de, lo mismito con, lo mismito para, igual con, igual para, igual en, igual, igual a, igual que, igualmente, tambien, idem, idem con, idem para, idem en, tambien con, tambien para, hice lo mismo con, hice lo mismo a, le hice lo mismo a, le hice lo mismo al, les hice lo mismo a, hago lo mismo con, haz lo mismo con, y lo mismo con, repite con, repite para',
     samePot:
       'misma mezcla, mismo bote, mismo batch, misma olla, mismo lote, la misma mezcla, el mismo bote, de la misma mezcla, del mismo bote, del mismo batch, del mismo lote, con la misma mezcla, con el mismo bote, con el mismo batch',
     behind:
-      'tambien, igual, igualito, igualita, igualitas, igualitos, lo mismo, idem, asimismo, igualmente, iguales, tambien igual, igual tambien, de la misma manera, de igual manera, lo mismito, tambien lo mismo, otro tanto',
+      'igual que las otras, igual que los otros, igual que las demas, igual que los demas, como las otras, como los otros, como las demas, tambien, igual, igualito, igualita, igualitas, igualitos, lo mismo, idem, asimismo, igualmente, iguales, tambien igual, igual tambien, de la misma manera, de igual manera, lo mismito, tambien lo mismo, otro tanto',
   },
 };
