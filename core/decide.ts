@@ -28,6 +28,7 @@ import { decideOk, decideSet, decideUsed } from './crew/crew-decide.ts';
 import { decideExposure } from './crew/exposure-decide.ts';
 import { decideFirstShift, decideFirstShiftDone, decideFirstShiftOff } from './crew/first-shift-decide.ts';
 import { decideGas, decideGases } from './crew/gas-decide.ts';
+import { decideRemind } from './crew/own-reminders.ts';
 import { decideHandover, decideShift, decideTakeover } from './crew/shift-decide.ts';
 import { type Deciders, type Decision, type Said, unclear } from './decision.ts';
 import { farFigures } from './far-figures.ts';
@@ -123,6 +124,7 @@ const deciders: Deciders<Verb> = {
   'alarm-over': decideAlarmOver,
   drill: decideDrill,
   bell: decideBell,
+  remind: decideRemind,
   confirm: decideStep,
 };
 

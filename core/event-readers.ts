@@ -115,6 +115,7 @@ export const readersOf = {
   Rang: ['rings', 'export'],
   RingAnswered: ['rings', 'export'],
   RingSnoozed: ['rings'],
+  ReminderWanted: ['aside'],
   ShiftBegun: ['shifts', 'spraying'],
   ShiftEnded: ['shifts', 'spraying'],
   HandedOver: ['shifts'],

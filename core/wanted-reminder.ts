@@ -42,6 +42,7 @@ export const ringErrs = {
   vessels: 'at-most',
   'fan-off': 'at-least',
   'bell-test': 'at-most',
+  own: 'at-most',
   morning: 'at-most',
   held: 'at-most',
   digest: 'at-most',

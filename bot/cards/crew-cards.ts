@@ -2,6 +2,7 @@
 
 import { leftGrams } from '../../core/can/can.ts';
 import type { CommandOf } from '../../core/commands.ts';
+import { ownWish } from '../../core/crew/own-reminders.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
 import { phaseOfPart } from '../../core/part/part.ts';
 import { morningNeeds } from '../../core/reminders/morning-reminder.ts';
@@ -9,9 +10,10 @@ import { plannedRings } from '../../core/reminders/plan.ts';
 import { byName, liveBatches, liveCans, liveParts } from '../../core/shop.ts';
 import type { PlannedReminder } from '../../core/wanted-reminder.ts';
 import { endingOfRing } from '../language/ending.ts';
+import type { RingWords } from '../language/tongues/english/rings.ts';
 import { batchLine } from './batch-cards.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
-import { type Telling, tap } from './card-context.ts';
+import { type Telling, tap, undoTap } from './card-context.ts';
 import { leftBy } from './recorded-act.ts';
 import { ringLabel } from './ring-label.ts';
 
@@ -98,6 +100,27 @@ export function handoverRing(telling: Telling): {
     lines: [...(waiting === undefined ? [] : [telling.words.parts.handoverFrom(waiting.from)]), ...aliveLines(telling)],
     taps: [tap(telling, 'takeover', 'take over')],
   };
+}
+
+/** For whoever asked, at the minute that it rings. */
+export function remindCard(telling: Telling, { text }: CommandOf<'remind'>, outcome: Recorded): Card {
+  const { reminders } = telling.words;
+  const [body] = leftBy(outcome, 'ReminderWanted');
+  const at = body === undefined ? '' : telling.figures.timeUp(body.until);
+  const [envelope] = outcome.envelopes;
+  return makeCard(reminders.wanted(at), 'good', {
+    lines: text === '' ? [] : [text],
+    actions: envelope === undefined ? [] : [undoTap(telling, envelope.seq)],
+  });
+}
+
+/** It says what it was wanted for. */
+export function ownRing(
+  telling: Telling,
+  { key }: Pick<PlannedReminder, 'key'>,
+): { readonly rings: RingWords; readonly lines: readonly string[] } {
+  const wish = ownWish(telling.shop.crew, key);
+  return { rings: { title: () => telling.words.reminders.title(wish?.text ?? ''), act: '' }, lines: [] };
 }
 
 export function snoozedCard(telling: Telling, request: Request, outcome: Recorded): Card {

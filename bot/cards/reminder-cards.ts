@@ -21,7 +21,7 @@ import { canRing } from './can-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { ringFact } from './clock-text.ts';
-import { handoverRing } from './crew-cards.ts';
+import { handoverRing, ownRing } from './crew-cards.ts';
 import { cureLines, roomLines, withCures } from './cure-facts.ts';
 import { fact } from './facts.ts';
 import { cleaningLines, cleaningTaps } from './gear-cards.ts';
@@ -178,6 +178,7 @@ function toneOf({ reminder }: RingingReminder, missing: boolean): Tone {
     case 'can-stirred':
     case 'fan-off':
     case 'bell-test':
+    case 'own':
     case 'digest':
       return 'plain';
   }
@@ -214,6 +215,7 @@ function subjectOf(telling: Telling, ringing: RingingReminder): Subject {
         const cry = shop.crew.alarms.find(({ seq }) => reminder.key === cryKey(seq));
         return cry === undefined ? bare : { ...bare, ...cryRing(telling, cry) };
       }
+      if (kind === 'own') return { ...bare, ...ownRing(telling, reminder) };
       if (kind === 'handover') return { ...bare, ...handoverRing(telling) };
       if (kind === 'held') return { ...bare, ...heldRing(telling, reminder) };
       return kind === 'morning'

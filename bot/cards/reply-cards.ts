@@ -27,7 +27,7 @@ import { type Card, makeCard } from './card.ts';
 import { type Telling, tap, undoTap } from './card-context.ts';
 import { concessionLines } from './concession-lines.ts';
 import { amendedCard, heardCard, judgedCard, settledCard, undoneCard } from './correction-cards.ts';
-import { handoverCard, shiftCard, snoozedCard, takenOverCard } from './crew-cards.ts';
+import { handoverCard, remindCard, shiftCard, snoozedCard, takenOverCard } from './crew-cards.ts';
 import { heatHazards, potOverLines } from './dead-pot.ts';
 import { type Disposing, disposedCard } from './disposed-cards.ts';
 import { partInHand } from './example-here.ts';
@@ -202,6 +202,7 @@ const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
   snooze: ({ telling, request, outcome }) => snoozedCard(telling, request, outcome),
   shift: ({ telling, request, command }) => shiftCard(telling, request, command),
   handover: ({ telling, outcome }) => handoverCard(telling, outcome),
+  remind: ({ telling, command, outcome }) => remindCard(telling, command, outcome),
   takeover: ({ telling, request }) => takenOverCard(telling, request),
   'first-shift': ({ telling, request }) => firstShiftBegunCard(telling, request.by),
   'first-shift-done': ({ telling, outcome }) => firstShiftEndedCard(telling, outcome),

@@ -4,6 +4,7 @@ import { actsInTurn } from './acts-in-turn.ts';
 import { asSaid, plainlySaid } from './as-said/as-said.ts';
 import { askedInWords, askedMostly, askedOutright, namedAlone } from './asked/asked.ts';
 import { askedFor, askedForPlainly } from './asked-for/asked-for.ts';
+import { remindSaid } from './asked-for/remind-said.ts';
 import { clauseByClause } from './clause-by-clause.ts';
 import { type InFigures, inFigures, inFirstFigures, unlisted } from './in-figures.ts';
 import { labelSaid } from './labels/label-said.ts';
@@ -61,6 +62,7 @@ const asksToMix: InFigures = (line, context, strictly, plainly) =>
 
 /** What puts the last act right, then a question about the state, what answers the last card, and an act told in the speaker's own words. */
 const further: readonly InFigures[] = [
+  remindSaid,
   actsApart,
   coatPutRight,
   lotCalledBack,

@@ -54,6 +54,10 @@ function writeAct(command: Command, crew: WrittenFor): readonly string[] {
     case 'hot':
       // Alone it may be the weather.
       return [command.batch === undefined ? 'hot-pot' : verb, ...writeFields(command, crew)];
+    case 'remind': {
+      const { minutes, text } = command;
+      return [verb, `${minutes}min`, text === '' ? '' : JSON.stringify(text)];
+    }
     case 'near-miss':
       return [verb, command.anonymous ? 'anonymous' : '', JSON.stringify(command.text)];
     case 'set':

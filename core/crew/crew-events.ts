@@ -23,6 +23,8 @@ export const CrewEvent = z.discriminatedUnion('type', [
   event('RingAnswered', { key: z.string() }),
   /** Put off by who stands with the entry: it rings again for them then. */
   event('RingSnoozed', { key: z.string(), until: EpochMs }),
+  /** A bell that whoever says it wants for themselves; no words: only that it rings. */
+  event('ReminderWanted', { until: EpochMs, text: z.string() }),
   event('ShiftBegun', {}),
   event('ShiftEnded', {}),
   event('HandedOver', {

@@ -1,4 +1,5 @@
-// What the crew's own stream rings: the day by itself, a handover until somebody takes over, and whether the bell is alive.
+// What the crew's own stream rings: the day by itself, a handover until somebody takes over, whether the bell is alive, and
+// what somebody wants to be reminded of.
 
 import type { Entry } from '../history.ts';
 import { crewStream, type PersonName } from '../ids.ts';
@@ -7,10 +8,17 @@ import { type Reminder, remind } from '../wanted-reminder.ts';
 import { type Crew, peopleWithRole } from './crew.ts';
 import { nextHour } from './local-day.ts';
 import { cryKey } from './open-alarms.ts';
+import { ownReminders } from './own-reminders.ts';
 import { waitingHandover } from './shifts.ts';
 
 export function crewReminders(crew: Crew): readonly Reminder[] {
-  return [...cryReminders(crew), ...digestReminders(crew), ...handoverReminders(crew), ...bellReminders(crew)];
+  return [
+    ...cryReminders(crew),
+    ...digestReminders(crew),
+    ...handoverReminders(crew),
+    ...bellReminders(crew),
+    ...ownReminders(crew),
+  ];
 }
 
 /** What may be a cry calls everybody by itself when nobody has called it off in time. */

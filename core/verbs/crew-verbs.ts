@@ -2,7 +2,7 @@
 
 import type { Setting } from '../settings.ts';
 import { solventUses } from '../solvent-uses.ts';
-import { amount, choice, duration, ownWay, person, ring, spoken, text, unasked, yesOrNo } from './slot.ts';
+import { amount, choice, duration, ownWay, ownWords, person, ring, spoken, text, unasked, yesOrNo } from './slot.ts';
 import { verb } from './verb.ts';
 
 export const crewVerbs = {
@@ -18,6 +18,19 @@ export const crewVerbs = {
     ),
     key: ring('ring'),
   }),
+  /** A bell of one's own, whatever for. */
+  remind: verb(
+    {
+      // What is further off than a shift is for a calendar.
+      minutes: duration(
+        'remind-time',
+        { required: true, offered: ['10m', '30m'] },
+        { units: ['min', 'h'], lowest: 1, highest: 720, above: false },
+      ),
+      text: ownWords('reminded', { orNone: true }),
+    },
+    { endsInWords: true },
+  ),
   shift: verb({ on: yesOrNo('on-or-off', { required: true }) }),
   handover: verb({ to: person('person', { required: true }) }),
   takeover: verb({}),

@@ -31,6 +31,7 @@ export function crewActs(shop: Shop): readonly Say[] {
     (draw) => ({ verb: 'first-shift-done', person: oneOf(draw, ['kari', 'omar', 'nobody']) }),
     () => ({ verb: 'first-shift-off' }),
     () => ({ verb: 'snooze', minutes: minutes(5) }),
+    (draw) => ({ verb: 'remind', minutes: minutes(5 + draw(40)), text: 'look at it' }),
     (draw) => {
       const key = rung[draw(Math.max(1, rung.length))];
       return { verb: 'snooze', minutes: minutes(10), ...(key === undefined ? {} : { key }) };

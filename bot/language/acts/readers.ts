@@ -18,6 +18,7 @@ import { commandOf, fieldsReader } from './read-fields.ts';
 import { readPart } from './read-part.ts';
 import { readDiscard, readDisposed, readHold, readReturn, readSeeTo } from './read-reasoned.ts';
 import { readRecall } from './read-recall.ts';
+import { readRemind } from './read-remind.ts';
 import { readSet } from './read-set.ts';
 import { readFilm } from './read-spots.ts';
 import { readUsed } from './read-used.ts';
@@ -47,6 +48,7 @@ const readersToTheEnd: Readonly<Partial<Record<Verb, ReaderToTheEnd>>> = {
   'recall-over': readRecall('recall-over'),
   brief: readBrief,
   'near-miss': readNearMiss,
+  remind: readRemind,
   eyes: alarmReader('eyes'),
   spill: alarmReader('spill'),
   fire: alarmReader('fire'),

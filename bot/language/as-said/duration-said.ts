@@ -37,13 +37,14 @@ export function durationSaid(line: TimeLine, at: number): TimeAt | undefined {
   };
 }
 
-interface SpanSaid {
+export interface SpanSaid {
   readonly minutes: number;
   readonly to: number;
   readonly hasUnit: boolean;
 }
 
-function spanAt(line: TimeLine, at: number): SpanSaid | undefined {
+/** `fifteen minutes`, `half an hour`; bare, `15`. */
+export function spanAt(line: TimeLine, at: number): SpanSaid | undefined {
   const { said, context } = line;
   const phrase = longestAt(said, at, [...context.hearing.minutes.keys()]);
   const minutes = phrase === undefined ? undefined : context.hearing.minutes.get(phrase);

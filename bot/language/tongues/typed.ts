@@ -21,6 +21,7 @@ import type { TermId } from './glossary.ts';
 import type { ListWords } from './list-words.ts';
 import type { Profile } from './profile.ts';
 import type { QuestionsTyped } from './questions-typed.ts';
+import type { RemindersTyped } from './reminders-typed.ts';
 import type { SaidWords } from './said-words.ts';
 import type { AskedMeaning, SaidMeaning } from './sayings-typed.ts';
 import type { Terms } from './term.ts';
@@ -73,6 +74,7 @@ export interface Typed {
   readonly helpGroups: Readonly<Record<HelpGroup, string>>;
   readonly questions: QuestionsTyped;
   readonly practice: PracticeTyped;
+  readonly reminders: RemindersTyped;
   /** Small words and words of other programs: no slip of a verb, however near. */
   readonly noSlips: string;
   /** Whoever types it wants to end what they type in. */

@@ -66,6 +66,11 @@ export function partAndPeopleCommands({ only, part, parts, figure }: Draws): rea
       },
       { requiredKeys: ['verb', 'minutes'] },
     ),
+    fc.record({
+      verb: only('remind'),
+      minutes: figure(1, 720).map(minutes),
+      text: fc.constantFrom('', 'check the gun', 'permit at 9:40 already', 'a "green" one', '2l acetone'),
+    }),
     fc.record({ verb: only('shift'), on: fc.boolean() }),
     fc.record({ verb: only('handover'), to: fc.constantFrom('kari', 'omar', 'rosa', 'mary ann', 'jean-luc') }),
     fc.record({ verb: only('takeover') }),

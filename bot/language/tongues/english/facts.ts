@@ -12,6 +12,7 @@ import { englishAssigned, englishDisposed, englishRetest } from './held.ts';
 import { englishHoldReason } from './holds.ts';
 import { englishMaterial } from './material.ts';
 import { englishRubs } from './parts.ts';
+import { englishReminders } from './reminders.ts';
 import { englishRingName } from './rings.ts';
 import { englishSessionFact } from './session-facts.ts';
 import { slotNames } from './slots.ts';
@@ -148,6 +149,8 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
       return `rang: ${englishRingName(fact.key, figures)}`;
     case 'RingSnoozed':
       return `put off until ${timeOf(figures, endingOfRing(fact.key, fact.until))}: ${englishRingName(fact.key, figures)}`;
+    case 'ReminderWanted':
+      return englishReminders.fact(figures.timeUp(fact.until), fact.text);
     case 'FirstShiftBegun':
     case 'FirstShiftCountersigned':
     case 'FirstShiftLeft':

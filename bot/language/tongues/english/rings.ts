@@ -4,6 +4,7 @@ import type { LateWhy } from '../../../../core/ports.ts';
 import type { ReminderKind } from '../../../../core/wanted-reminder.ts';
 import type { Figures } from '../../figures.ts';
 import { ringNamed } from '../../ring-key.ts';
+import { englishReminders } from './reminders.ts';
 
 export interface RingWords {
   /** A bell of a day is named by its ISO date. */
@@ -121,6 +122,7 @@ export const englishRings: Readonly<Record<ReminderKind, RingWords>> = {
     title: () => 'Somebody may need help',
     act: 'Nobody has said that it is no alarm. Go and look, then say alarm over.',
   },
+  own: { title: () => englishReminders.title(''), act: '' },
   'bell-test': { title: () => 'Bell test', act: 'If you hear this, say ok.' },
   digest: { title: (name, figures) => `The day: ${figures.date(name)}`, act: '' },
 };

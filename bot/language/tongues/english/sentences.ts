@@ -21,6 +21,7 @@ import { englishParts } from './parts.ts';
 import { blend, phases } from './phases.ts';
 import { englishPractice } from './practice.ts';
 import { englishRecords } from './records.ts';
+import { englishReminders } from './reminders.ts';
 import { englishReplies } from './replies.ts';
 import { englishLate, englishOvertaken, englishRings, englishUnproved } from './rings.ts';
 import { englishRuleSources } from './rule-sources.ts';
@@ -175,6 +176,7 @@ export const english = {
   guide: englishGuide,
   firstShift: englishFirstShift,
   practice: englishPractice,
+  reminders: englishReminders,
   undo: englishUndo,
   steps: englishSteps('en-GB'),
   papers: englishPapers,

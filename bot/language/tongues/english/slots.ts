@@ -79,6 +79,8 @@ export const slotNames: Readonly<Record<Slot, string>> = {
   'rub-result': 'what the rubs showed',
   coupon: 'witness coupon',
   'snooze-time': 'how long to put it off',
+  'remind-time': 'in how long',
+  reminded: 'what for',
   ring: 'which bell',
   'on-or-off': 'on or off',
   person: 'who',

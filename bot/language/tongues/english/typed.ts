@@ -14,6 +14,7 @@ import { englishPartsTyped } from './parts-typed.ts';
 import { englishPracticeTyped } from './practice.ts';
 import { englishQuestions } from './questions.ts';
 import { englishReasons } from './reasons.ts';
+import { englishRemindersTyped } from './reminders.ts';
 import { englishSaidOtherwise } from './said-otherwise.ts';
 import { englishSaid } from './said-words.ts';
 import { englishAsides } from './sayings/asides.ts';
@@ -87,6 +88,7 @@ export const englishTyped: Typed = {
   helpGroups: englishHelpGroups,
   questions: englishQuestions,
   practice: englishPracticeTyped,
+  reminders: englishRemindersTyped,
   noSlips: 'wait tap co2 set',
   leaves: 'exit quit bye',
   offered: {},

@@ -4,6 +4,7 @@ import { done, type VerbsTyped, verbWords } from '../typed.ts';
 import { englishAskedVerbs } from './asked-verbs.ts';
 import { englishFirstShiftVerbs } from './first-shift.ts';
 import { englishHoldVerbs } from './hold-verbs.ts';
+import { englishReminderVerbs } from './reminders.ts';
 
 /** What stands round a gas monitor's figure. */
 const monitorWords = 'monitor, meter, detector, gas, reading, reads, shows, level';
@@ -70,7 +71,7 @@ export const englishVerbs: VerbsTyped = {
   door: verbWords('door, oven door', 'door impeller-7 5m', 'open, opened, oven, door'),
   adhesion: verbWords('adhesion, cross-cut, crosscut', 'adhesion impeller-7 5B'),
   rub: verbWords('rub, rubbed, solvent rub', 'rub impeller-7 50 ok', 'rubs, double, times, mek'),
-  snooze: verbWords('snooze, snoozed', 'snooze 5m'),
+  ...englishReminderVerbs,
   shift: verbWords('shift', 'shift on'),
   handover: verbWords('handover, hand over, hand-over, handing over', 'handover kari'),
   takeover: verbWords('takeover, take over, taken over, taking over', 'take over'),
@@ -179,7 +180,6 @@ export const englishVerbs: VerbsTyped = {
     all: 'every everything',
   }),
   drill: verbWords('drill, start drill, begin drill', 'start drill fire', '', cried),
-  bell: verbWords('bell, bell test', 'bell'),
   purge: verbWords('purge, purging, purge can', 'purge can 3 5L/min', 'argon, nitrogen, left, headspace'),
   vent: verbWords('vent, ventilation, air figures', 'vent oven 800g 90C'),
   cartridge: verbWords(

@@ -13,6 +13,7 @@ import { spanishHoldReason } from './holds.ts';
 import { spanishHandling } from './material.ts';
 import { methodName, spanishMaterialName, taking, theEnding } from './names.ts';
 import { spanishRubs } from './parts.ts';
+import { spanishReminders } from './reminders.ts';
 import { spanishRingName } from './rings.ts';
 import { spanishSessionFact } from './session-facts.ts';
 import { spanishSettings } from './settings.ts';
@@ -172,6 +173,8 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
       return `aviso: ${spanishRingName(say, fact.key, figures)}`;
     case 'RingSnoozed':
       return `aplazado hasta ${theEnding(figures, endingOfRing(fact.key, fact.until))}: ${spanishRingName(say, fact.key, figures)}`;
+    case 'ReminderWanted':
+      return spanishReminders.fact(figures.timeUp(fact.until), fact.text);
     case 'FirstShiftBegun':
     case 'FirstShiftCountersigned':
     case 'FirstShiftLeft':

@@ -6,6 +6,7 @@ import type { Figures } from '../../figures.ts';
 import { ringNamed } from '../../ring-key.ts';
 import type { englishOvertaken, englishUnproved, RingWords } from '../english/rings.ts';
 import { capital, spanishPlace, takeoverLine } from './names.ts';
+import { spanishReminders } from './reminders.ts';
 import type { Spoken } from './spoken.ts';
 
 const afterItsTime = 'Ha pasado su tiempo tras el curado. Eso no dice si está liberada.';
@@ -130,6 +131,7 @@ export const spanishRings = (say: Spoken): Readonly<Record<ReminderKind, RingWor
     title: () => 'Quizá alguien necesita ayuda',
     act: 'Nadie ha dicho que no sea una alarma. Vaya a mirar; después, fin de alarma.',
   },
+  own: { title: () => spanishReminders.title(''), act: '' },
   'bell-test': { title: () => 'Prueba de avisos', act: 'Si le llega, conteste enterado.' },
   digest: { title: (name, figures) => `El día: ${figures.date(name)}`, act: '' },
 });

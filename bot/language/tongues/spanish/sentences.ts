@@ -23,6 +23,7 @@ import { spanishParts } from './parts.ts';
 import { spanishBlend, spanishPhases } from './phases.ts';
 import { spanishPractice } from './practice.ts';
 import { spanishRecords } from './records.ts';
+import { spanishReminders } from './reminders.ts';
 import { spanishReplies } from './replies.ts';
 import { spanishLate, spanishOvertaken, spanishRings, spanishUnproved } from './rings.ts';
 import { spanishSession } from './session.ts';
@@ -182,6 +183,7 @@ export function spanishIn(locale: Profile['locale']): Words {
     guide: spanishGuide(say),
     firstShift: spanishFirstShift(say),
     practice: spanishPractice,
+    reminders: spanishReminders,
     undo: spanishUndo(say),
     steps: spanishSteps(say),
     papers: spanishPapers(say),

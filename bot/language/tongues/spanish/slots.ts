@@ -79,6 +79,8 @@ export const spanishSlots = (say: Spoken): Readonly<Record<Slot, string>> => ({
   'rub-result': 'resultado: nada, ablandada o atraviesa',
   coupon: 'probeta',
   'snooze-time': 'cuánto se aplaza',
+  'remind-time': 'en cuánto tiempo',
+  reminded: 'para qué',
   ring: 'qué aviso',
   'on-or-off': 'sí o no, entra o sale',
   person: 'quién',

@@ -16,6 +16,7 @@ import { spanishPartsTyped } from './parts-typed.ts';
 import { spanishPracticeTyped } from './practice.ts';
 import { spanishQuestions } from './questions.ts';
 import { spanishReasons } from './reasons.ts';
+import { spanishRemindersTyped } from './reminders.ts';
 import { spanishSaidOtherwise } from './said-otherwise.ts';
 import { spanishSaid } from './said-words.ts';
 import { spanishAsides } from './sayings/asides.ts';
@@ -121,6 +122,7 @@ export const spanishTyped: Typed = {
   leaves: 'salir',
   questions: spanishQuestions,
   practice: spanishPracticeTyped,
+  reminders: spanishRemindersTyped,
   noSlips:
     'llamar llame llamo esperar espera espero esperando huele apesta olor se me te le les lo la lo las el nos hay ha han una',
   offered: {

@@ -7,6 +7,7 @@ import { begins, ends, monitorWords } from './begun-and-ended.ts';
 import { spanishFilmVerbs } from './film-verbs.ts';
 import { spanishFirstShiftVerbs } from './first-shift.ts';
 import { spanishHoldVerbs } from './hold-verbs.ts';
+import { spanishReminderVerbs } from './reminders.ts';
 
 export const spanishVerbs: VerbsTyped = {
   mix: verbWords(
@@ -111,7 +112,7 @@ export const spanishVerbs: VerbsTyped = {
   ),
   adhesion: verbWords('adherencia, cuadrícula, corte enrejado', 'adherencia impulsor-7 5B'),
   rub: verbWords('frotes, frote, frotar', 'frotes impulsor-7 50 nada', 'frotes, sin', { none: 'efecto cambio' }),
-  snooze: verbWords('aplazar, posponer, aplazado, pospongo, aplazo, más tarde', 'aplazar 5min'),
+  ...spanishReminderVerbs,
   shift: verbWords('turno', 'turno entra'),
   handover: verbWords(
     'relevo, entrega turno, entregar, entregar turno, dar relevo, entrego, entrego turno, entregar relevo, entrego relevo, doy relevo, doy turno, dar turno, pasar turno, paso turno, pasar relevo, paso relevo',
@@ -293,7 +294,6 @@ export const spanishVerbs: VerbsTyped = {
   'no-alarm': verbWords('sin alarma, falsa alarma', 'sin alarma'),
   'alarm-over': verbWords('fin alarma, terminó alarma, acabó alarma', 'fin de alarma', '', alarmsToEnd),
   drill: verbWords('empezar simulacro, empieza simulacro', 'empezar simulacro fuego', '', alarmsNamed),
-  bell: verbWords('campana, prueba avisos, prueba aviso, timbre', 'campana'),
   purge: verbWords('purgar, purga, barrer', 'purgar lata 3 5L/min', 'argon, nitrogen, left'),
   vent: verbWords('ventilación, cálculo aire', 'ventilación horno 800g 90C'),
   ...spanishAskedVerbs,
