@@ -73,6 +73,8 @@ export type Question =
   | { readonly ask: 'practice' }
   | { readonly ask: 'practice-off' }
   | { readonly ask: 'stock' }
+  /** The shop's own, with how their checks stand. */
+  | { readonly ask: 'instruments' }
   | ({ readonly ask: 'plan' } & PlanAsked)
   | RecordQuestion
   | { readonly ask: 'vent'; readonly asked: VapourAsked }

@@ -31,8 +31,11 @@ import { decideGas, decideGases } from './crew/gas-decide.ts';
 import { decideRemind } from './crew/own-reminders.ts';
 import { decideHandover, decideShift, decideTakeover } from './crew/shift-decide.ts';
 import { type Deciders, type Decision, type Said, unclear } from './decision.ts';
+import { isFailed } from './failed.ts';
 import { farFigures } from './far-figures.ts';
 import { EventBody, type NewEvent } from './history.ts';
+import { decideCalibrated, decideInstrument } from './instrument/instrument-decide.ts';
+import { withInstruments } from './instrument/read-with.ts';
 import { decideDisposed } from './part/disposed-decide.ts';
 import { decideFilm, decideWet } from './part/film-decide.ts';
 import { decideHold, decideSeeTo } from './part/hold-decide.ts';
@@ -126,6 +129,8 @@ const deciders: Deciders<Verb> = {
   bell: decideBell,
   remind: decideRemind,
   confirm: decideStep,
+  instrument: decideInstrument,
+  calibrated: decideCalibrated,
 };
 
 export function decide(shop: Shop, said: Said): Decision {
@@ -136,7 +141,12 @@ export function decide(shop: Shop, said: Said): Decision {
   if (decision.kind !== 'accepted') return decision;
   const figures = said.stance.is === 'asked' ? farFigures(shop, said.command, said.by) : [];
   if (figures.length > 0) return unclear({ code: 'far-reading', from: 'usual', figures });
-  return { ...decision, events: decision.events.map((event) => noting(said.command, event)) };
+  const events = withInstruments(
+    shop,
+    said,
+    decision.events.map((event) => noting(said.command, event)),
+  );
+  return isFailed(events) ? unclear(events.failed) : { ...decision, events };
 }
 
 function decideVerb<V extends Verb>(shop: Shop, verb: V, said: Said<CommandOf<V>>): Decision {

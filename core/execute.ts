@@ -126,7 +126,7 @@ export function createExecutor(deps: WriteQueueDeps): Executor {
 }
 
 async function decided(deps: WriteQueueDeps, request: Request, answering: Answering): Promise<Draft<string>> {
-  const named = await streamsNamed(deps.store, deps.crew, request);
+  const named = await streamsNamed(deps.store, deps.crew, request, deps.keeper.shop().crew.instruments);
   const besides = [
     ...(await justUsed(deps, request)),
     ...(await briefedBefore(deps, request)),

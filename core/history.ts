@@ -7,6 +7,7 @@ import { CanEvent } from './can/can-events.ts';
 import { AlarmEvent } from './crew/alarm-events.ts';
 import { CrewEvent } from './crew/crew-events.ts';
 import type { CrewId, PersonName, StreamId } from './ids.ts';
+import { InstrumentEvent } from './instrument/instrument-events.ts';
 import type { Lift } from './lift-names.ts';
 import { PartEvent } from './part/part-events.ts';
 import { PlaceEvent } from './place/place-events.ts';
@@ -25,6 +26,7 @@ export const Fact = z.discriminatedUnion('type', [
   CrewEvent,
   SessionEvent,
   AlarmEvent,
+  InstrumentEvent,
   StepAnswered,
 ]);
 /** Anything that can have happened. */

@@ -1,7 +1,7 @@
 // Names of streams and the short names people type. Batches, cans and spray sessions share one series of numbers a crew, so that a
 // bare number on a phone means one thing only.
 
-export type Noun = 'batch' | 'part' | 'can' | 'place' | 'session' | 'crew';
+export type Noun = 'batch' | 'part' | 'can' | 'place' | 'session' | 'crew' | 'instrument';
 export type StreamId = `${Noun}/${string}`;
 
 export type BatchNumber = number;
@@ -25,6 +25,8 @@ export const canStream = (can: CanNumber): StreamId => `can/${can}`;
 export const partStream = (part: PartName): StreamId => `part/${part}`;
 export const placeStream = (place: PlaceName): StreamId => `place/${place}`;
 export const sessionStream = (session: SessionNumber): StreamId => `session/${session}`;
+/** What was read with it is filed under it. */
+export const instrumentStream = (instrument: string): StreamId => `instrument/${instrument}`;
 export const crewStream: StreamId = 'crew/crew';
 
 export function nounOf(stream: StreamId): Noun {

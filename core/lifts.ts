@@ -16,6 +16,8 @@ export function namesOf(objection: Objection): readonly LiftName[] {
       return objection.lacking.map(({ of }) => of);
     case 'film-half':
       return ['film'];
+    case 'instrument-failed':
+      return [objection.kind === 'gauge' ? 'film' : 'cure'];
     case 'disposed':
       return [objection.is === 'scrapped' ? 'scrap' : 'return'];
     default:

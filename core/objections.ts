@@ -11,6 +11,8 @@ import type { AlarmObjection } from './crew/open-alarms.ts';
 import type { FarFigure } from './far-figures.ts';
 import type { SeenOfPot } from './heat-care.ts';
 import type { BatchNumber, PartName, PersonName, PlaceName, SheetId } from './ids.ts';
+import type { InstrumentKind } from './instrument-kinds.ts';
+import type { InstrumentObjection } from './instruments.ts';
 import type { Method } from './methods.ts';
 import type { HoldingCode } from './part/holding-codes.ts';
 import type { FailedReading } from './part/part-events.ts';
@@ -41,6 +43,7 @@ export type Objection =
   | ReleaseObjection
   | ReadingObjection
   | StepObjection
+  | InstrumentObjection
   | {
       readonly code: 'air-needed';
       readonly missing: 'temperature' | 'both';
@@ -131,6 +134,15 @@ export type Unclear =
     }
   /** No air is such: the wet bulb above the dry, too far below it, or frozen. */
   | { readonly code: 'wet-bulb-cannot-be'; readonly celsius: Celsius; readonly wetBulbCelsius: Celsius }
+  /** None is kept under that name, or of another kind than `of`, which such a reading is made with. */
+  | {
+      readonly code: 'no-such-instrument';
+      readonly instrument: string;
+      readonly kept: readonly string[];
+      readonly of: readonly InstrumentKind[];
+    }
+  /** Of a new one nobody said what it is. */
+  | { readonly code: 'which-kind'; readonly instrument: string }
   | { readonly code: 'nothing-to-amend' }
   | { readonly code: 'nothing-changed' }
   /** Somebody else told it: a correction is theirs, or a lead's. */

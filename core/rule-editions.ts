@@ -17,13 +17,14 @@
  * for what the job of the part asks for. 9: a hold has an owner who hears of it
  * every morning, and what becomes of its part is a decision. 10: a release waits
  * for the rest of a dry film that is told spot by spot, and of a lot that is
- * called back nothing more is opened, poured or put on. A later rule raises the last number and names it in its `since`.
+ * called back nothing more is opened, poured or put on. 11: what was read with an
+ * instrument whose check is overdue is marked, and what rests on one that failed is held. A later rule raises the last number and names it in its `since`.
  */
-export const editions = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10] as const;
+export const editions = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11] as const;
 export type Edition = (typeof editions)[number];
 
 /** By which an act is judged now. */
-export const editionOfToday: Edition = 10;
+export const editionOfToday: Edition = 11;
 
 /** Whether a rule holds for an act judged by `edition`. */
 export function holdsIn(rule: { readonly since?: Edition }, edition: Edition): boolean {

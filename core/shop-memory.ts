@@ -277,5 +277,8 @@ function foldNoun(
     }
     case 'crew':
       return { is: 'crew', crew: foldCrew(file, entries) };
+    // The crew folds them; under their own stream they only find what was read with them.
+    case 'instrument':
+      return { is: 'none' };
   }
 }

@@ -12,20 +12,29 @@ import {
   type StreamId,
   sessionStream,
 } from './ids.ts';
+import { foundUnder } from './instrument/found-under.ts';
+import { type Instrument, instrumentName } from './instruments.ts';
 import { touchedUnder } from './looked-at-anew.ts';
 import type { Store } from './ports.ts';
 import { streamOfRing } from './ring-log.ts';
 import type { EpochMs } from './units.ts';
 
-type Reads = Pick<Store, 'streamsLastTouched' | 'readUnder' | 'archive'>;
+type Reads = Pick<Store, 'streamsLastTouched' | 'readUnder' | 'streamsBetween' | 'archive'>;
 
 interface Named {
   readonly command: Command;
+  readonly at: EpochMs;
   readonly by: PersonName;
   readonly now: EpochMs;
 }
 
-export async function streamsNamed(store: Reads, crew: CrewId, request: Named): Promise<readonly StreamId[]> {
+/** `instruments`: those that are kept. */
+export async function streamsNamed(
+  store: Reads,
+  crew: CrewId,
+  request: Named,
+  instruments: readonly Pick<Instrument, 'name'>[],
+): Promise<readonly StreamId[]> {
   const { command } = request;
   if (command.verb === 'undo') return store.streamsLastTouched(crew, request.by);
   const streams: StreamId[] = [crewStream];
@@ -48,7 +57,22 @@ export async function streamsNamed(store: Reads, crew: CrewId, request: Named): 
   if ('more' in of) streams.push(...(of.more ?? []).map(({ part }) => partStream(part)));
   if ('parts' in of) streams.push(...of.parts.map(partStream));
   if (command.verb === 'recall') return [...streams, ...(await streamsOfLot(store, crew, command.lot))];
+  if (of.verb === 'calibrated') return [...streams, ...(await streamsChecked(store, crew, request, instruments))];
   return command.verb === 'amend' ? [...streams, ...streamsPutRight(store, crew, command)] : streams;
+}
+
+/** A check that failed speaks against all that was read since the last good one; put right, it may be of any that is kept. */
+async function streamsChecked(
+  store: Reads,
+  crew: CrewId,
+  { command, at, now }: Named,
+  instruments: readonly Pick<Instrument, 'name'>[],
+): Promise<readonly StreamId[]> {
+  if (command.verb === 'calibrated' && command.result === 'ok') return [];
+  const names = command.verb === 'calibrated' ? [instrumentName(command.name)] : instruments.map(({ name }) => name);
+  const of = command.verb === 'amend' ? { at: command.change.at ?? now, until: now } : { at, until: now };
+  const found = await Promise.all(names.map((name) => foundUnder(store, crew, name, of)));
+  return found.flat();
 }
 
 /** Where a coat really belongs; of a delivery the cans that were opened of it, used up or not. */

@@ -5,6 +5,8 @@ import { personIn } from '../../core/crew/crew.ts';
 import type { Recorded } from '../../core/execute.ts';
 import { type Entry, isLate } from '../../core/history.ts';
 import { nameIn } from '../../core/ids.ts';
+import { isReading } from '../../core/instrument/taken-for.ts';
+import type { Objection } from '../../core/objections.ts';
 import type { Part } from '../../core/part/part.ts';
 import { deviationsIn } from '../../core/records/deviations.ts';
 import { rewrites } from '../../core/records/holds-that-follow.ts';
@@ -25,6 +27,8 @@ export function despiteLines(telling: Telling, outcome: Recorded): readonly stri
   const { lifted, roles } = telling.words.parts;
   const told = deviationsIn(outcome.shop, ({ seq }) => seqs.has(seq))
     .filter(({ entry, objection }) => !(objection.code === 'ratio-out' && isWeighing(entry)))
+    // What a reading was made with stands under it.
+    .filter(({ entry, objection }) => !(isOfInstrument(objection) && isReading(entry.fact)))
     .map(({ entry: { by }, objection, permitted }) => {
       const reason = telling.words.objection(objection, telling.figures);
       return permitted === undefined
@@ -34,9 +38,13 @@ export function despiteLines(telling: Telling, outcome: Recorded): readonly stri
   return [...new Set(told)];
 }
 
+const isOfInstrument = ({ code }: Objection): boolean => code === 'instrument-failed' || code === 'instrument-overdue';
+
 /** What this correction or late reading has made wrong of what was done before. */
 export function rewrittenLines(telling: Telling, { envelopes, before, shop }: Recorded): readonly string[] {
-  return rewrites(envelopes) ? newlyWrong(telling, before, shop) : [];
+  // A failed check marks all that was read since the last good one: its card names what that comes to.
+  if (!rewrites(envelopes) || envelopes.some(({ body }) => body.type === 'InstrumentChecked')) return [];
+  return newlyWrong(telling, before, shop);
 }
 
 /** A hold, by word or by what a figure says. The weighing's own card tells of its ratio, which is the lead's as well. */

@@ -221,6 +221,8 @@ function subjectOf(telling: Telling, ringing: RingingReminder): Subject {
       return kind === 'morning'
         ? { ...bare, lines: withCures(telling, morningLines(telling)), taps: [tap(telling, 'stock', 'stock')] }
         : bare;
+    case 'instrument':
+      return bare;
   }
 }
 

@@ -35,6 +35,7 @@ import { filmCard, standsAgainst, testedCard } from './film-cards.ts';
 import { firstShiftBegunCard, firstShiftEndedCard } from './first-shift-card.ts';
 import { gasesCard } from './gases-card.ts';
 import { heldCard } from './held-cards.ts';
+import { checkedInstrumentCard, keptInstrumentCard, otherInstrumentTaps, readWithLines } from './instrument-cards.ts';
 import { addReply, caughtReply, coverReply, emptiedReply, weighReply } from './material-reply.ts';
 import { monitorCard } from './monitor-card.ts';
 import { notedFacts } from './noted-facts.ts';
@@ -74,6 +75,7 @@ export function recordedCard(telling: Telling, request: Request, outcome: Record
       ]),
     ],
     tone: despite.length > 0 ? 'warn' : card.tone,
+    actions: [...card.actions, ...otherInstrumentTaps(telling, outcome)],
     facts: [...card.facts, ...notedFacts(telling, outcome, card.facts)],
     hazards: [...card.hazards, ...ownHazards(telling, request)],
     lines: [
@@ -81,6 +83,7 @@ export function recordedCard(telling: Telling, request: Request, outcome: Record
       ...reopenedLines(telling, outcome),
       ...despite,
       ...card.lines,
+      ...readWithLines(telling, outcome),
       ...newParts(telling, request, outcome),
       ...late,
     ],
@@ -136,6 +139,8 @@ const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
   received: ({ telling, command, outcome }) => receivedCard(telling, command, outcome),
   recall: ({ telling, command, outcome }) => recalledCard(telling, command, outcome),
   'recall-over': ({ telling, command }) => recallOverCard(telling, command),
+  instrument: ({ telling, command, outcome }) => keptInstrumentCard(telling, command, outcome),
+  calibrated: ({ telling, command, outcome }) => checkedInstrumentCard(telling, command, outcome),
   lid: onCan(lidOffCard),
   shut: onCan(shutCard),
   blanket: onCan(blanketedCard),

@@ -25,6 +25,7 @@ import { provedLines } from './cure-facts.ts';
 import { deviationLines } from './deviation-lines.ts';
 import { factsOf } from './facts.ts';
 import { filmFacts } from './film-cards.ts';
+import { readWithTold } from './instrument-cards.ts';
 import { lidFacts } from './lid-lines.ts';
 import { nextTaps } from './next-taps.ts';
 import { papersLines } from './papers-lines.ts';
@@ -239,7 +240,13 @@ function stepLines(telling: Telling, entry: Entry, told?: string): readonly stri
   const isMoved = entry.corrections.some(({ wasAt }) => wasAt !== entry.happenedAt);
   const late = isLate(entry) && !isMoved ? minutesBetween(entry.happenedAt, entry.recordedAt) : undefined;
   return [
-    records.step(entry.happenedAt, entry.by, told ?? telling.words.fact(entry.fact, figures), late, figures),
+    records.step(
+      entry.happenedAt,
+      entry.by,
+      told ?? `${telling.words.fact(entry.fact, figures)}${readWithTold(telling, entry)}`,
+      late,
+      figures,
+    ),
     ...entry.corrections.map((correction) => {
       const { was, is } = changedBy(telling, entry, correction);
       return `  ${records.correction(asTold(telling, correction), was, is, figures)}`;

@@ -26,6 +26,7 @@ function followsFrom({ unreadFollows }: Words['replies'], event: UnreadEvent): s
     case 'can':
     case 'part':
     case 'session':
+    case 'instrument':
       return unreadFollows.rest(event.stream);
   }
 }

@@ -12,7 +12,7 @@ export interface DoneTo {
 export function doneTo({ stream, fact }: Pick<Entry, 'stream' | 'fact'>): DoneTo | undefined {
   if (saysItself.has(fact.type) || stream === placeStream(defaultPlace)) return undefined;
   const noun = nounOf(stream);
-  return noun === 'crew' ? undefined : { noun, name: nameIn(stream) };
+  return noun === 'crew' || noun === 'instrument' ? undefined : { noun, name: nameIn(stream) };
 }
 
 const saysItself: ReadonlySet<Entry['fact']['type']> = new Set([

@@ -36,6 +36,8 @@ export interface LineContext {
   /** Looked up in the record where a question names what is not here. */
   readonly gone?: PartsGone;
   readonly places: readonly PlaceName[];
+  /** Kept by the shop, by name: what a reading was made with. */
+  readonly instruments?: readonly string[];
   /** The crew: `kari is down` calls people, `the printer is down` does not. */
   readonly people?: readonly PersonName[];
   /** What was said besides is that all is as it should be: the line puts nothing right. */

@@ -117,7 +117,7 @@ async function exported(
   const { records } = telling.words;
   const streams = store.archive.filedBetween(crew, span.from, span.to);
   const envelopes = await Promise.all(streams.map((stream) => store.eventsUnder(crew, stream)));
-  const rows = exportRows(envelopes, span, telling.shop.crew.zone);
+  const rows = exportRows(envelopes, span, telling.shop.crew);
   const days = span.first === span.last ? span.first : `${span.first}_${span.last}`;
   const text = await exportText(rows, form, telling);
   // A file of nothing is nothing to hand out.

@@ -15,6 +15,7 @@ import type { Telling } from '../cards/card-context.ts';
 import { concessionLines } from '../cards/concession-lines.ts';
 import { provedLines } from '../cards/cure-facts.ts';
 import { deviationLines } from '../cards/deviation-lines.ts';
+import { readWithTold } from '../cards/instrument-cards.ts';
 import { papersLines } from '../cards/papers-lines.ts';
 import { setLines } from '../cards/spot-cards.ts';
 import { surfaceOnPaper } from '../cards/surface-asked.ts';
@@ -147,7 +148,7 @@ function stepOf(telling: Telling, entry: Entry): PaperStep {
   return {
     time: telling.figures.dated(entry.happenedAt),
     who: entry.by,
-    what: telling.words.fact(entry.fact, telling.figures),
+    what: `${telling.words.fact(entry.fact, telling.figures)}${readWithTold(telling, entry)}`,
     was: entry.corrections.map((correction) => ({
       struck: `${telling.figures.dated(correction.wasAt)} ${telling.words.fact(correction.wasFact, telling.figures)}`,
       by: paper.corrected(correction, telling.figures),

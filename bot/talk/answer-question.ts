@@ -12,6 +12,7 @@ import { withLinesShown } from '../cards/card-context.ts';
 import { glossaryCard } from '../cards/glossary-card.ts';
 import { guideCard } from '../cards/guide-card.ts';
 import { helpCard } from '../cards/help-card.ts';
+import { instrumentsCard } from '../cards/instrument-cards.ts';
 import { maskAnswer } from '../cards/mask-card.ts';
 import { nowCard } from '../cards/now-card.ts';
 import { planCard } from '../cards/plan-card.ts';
@@ -71,6 +72,8 @@ export async function answerQuestion(
     }
     case 'stock':
       return reply(stockCard(telling));
+    case 'instruments':
+      return reply(instrumentsCard(telling));
     case 'plan':
       return reply(planCard(await loaded(streamsNamed(question)), question, line));
     case 'vent':

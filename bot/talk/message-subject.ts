@@ -28,6 +28,7 @@ export function subjectOf(shop: Shop, stream: StreamId): StreamId | undefined {
     case 'place':
       return stream;
     case 'crew':
+    case 'instrument':
       return undefined;
   }
 }

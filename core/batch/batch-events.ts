@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { Component, FromCan } from '../can/can-events.ts';
 import { event } from '../event.ts';
 import { filteredIntos, filterMaterials } from '../filters.ts';
+import { ReadWith } from '../instrument-kinds.ts';
 import { FrozenSheet } from '../products/frozen-sheet.ts';
 import { editions } from '../rule-editions.ts';
 import { Celsius, Grams, Litres, Micrometres, Percent, RevolutionsPerMinute } from '../unit-schemas.ts';
@@ -22,11 +23,26 @@ export const BatchEvent = z.discriminatedUnion('type', [
     air: z.object({ celsius: Celsius, relativeHumidityPercent: Percent }).optional(),
   }),
   /** B met A: pot life runs, and the stirrer (or the induction) with it. */
-  event('PartsWeighed', { partAGrams: Grams, partBGrams: Grams, fromCans: z.array(FromCan).optional() }),
+  event('PartsWeighed', {
+    partAGrams: Grams,
+    partBGrams: Grams,
+    fromCans: z.array(FromCan).optional(),
+    instrument: ReadWith,
+  }),
   /** One part alone. B meets A once both are in. */
-  event('PartWeighed', { component: Component, grams: Grams, fromCans: z.array(FromCan).optional() }),
+  event('PartWeighed', {
+    component: Component,
+    grams: Grams,
+    fromCans: z.array(FromCan).optional(),
+    instrument: ReadWith,
+  }),
   /** More of one part, to bring the ratio back: stirring starts again for the whole, pot life never does. */
-  event('PartAdded', { component: Component, grams: Grams, fromCans: z.array(FromCan).optional() }),
+  event('PartAdded', {
+    component: Component,
+    grams: Grams,
+    fromCans: z.array(FromCan).optional(),
+    instrument: ReadWith,
+  }),
   /** From which cans a part came that had been weighed; `weighing`: by its number in the record. It happened with it. */
   event('CanNamed', { weighing: z.number().int().positive(), component: Component, fromCans: z.array(FromCan) }),
   event('StirrerStarted', { revolutionsPerMinute: RevolutionsPerMinute.optional() }),

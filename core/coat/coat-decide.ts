@@ -11,6 +11,7 @@ import { type Decision, type Said, unclear } from '../decision.ts';
 import { isFailed } from '../failed.ts';
 import type { NewEvent } from '../history.ts';
 import { batchStream, partStream, sessionStream } from '../ids.ts';
+import { coatRestsOn } from '../instrument/rests-on-readings.ts';
 import { known } from '../known.ts';
 import { methodRows } from '../methods.ts';
 import { holdAfter } from '../part/holding.ts';
@@ -48,6 +49,7 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
     const part = partAsOf(shop, name, said.at);
     return {
       ...coatClimate(shop, batch.place, part, said.at),
+      ...coatRestsOn(shop, found, part, said.at),
       asked: surfaceAsked(shop, part, sheet, said.at),
       keepsPrep: keepsPrep(shop.crew),
       part,

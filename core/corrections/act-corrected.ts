@@ -51,6 +51,7 @@ export function amendTargetOf({ stream, fact }: Pick<Entry, 'stream' | 'fact'>):
     case 'place':
       return { verb, ...(stream === placeStream(defaultPlace) ? {} : { place: nameIn(stream) }) };
     case 'crew':
+    case 'instrument':
       return { verb };
     case 'session':
       return { verb, session: numberIn(stream) };

@@ -7,6 +7,7 @@ import { accepted, type Decision, type Said, unclear } from '../decision.ts';
 import { type Failed, failed, isFailed } from '../failed.ts';
 import type { Entry, NewEvent } from '../history.ts';
 import { nameIn, nounOf, numberIn } from '../ids.ts';
+import { readBeside, takenInstead, underInstrument, unknownInstrument } from '../instrument/put-right.ts';
 import { known } from '../known.ts';
 import type { Unclear } from '../objections.ts';
 import { foldPart } from '../part/part.ts';
@@ -34,9 +35,11 @@ export function decideAmend(shop: Shop, said: Said<CommandOf<'amend'>>): Decisio
   const fact = correctedFact(
     of.verb,
     entry.fact,
-    { ...amongOthers(entry.fact, of, change), ...known({ appliedBy }) },
+    { ...amongOthers(entry.fact, of, change), ...known({ appliedBy, instrument: change.instrument?.toLowerCase() }) },
     sheet,
   );
+  const unknown = unknownInstrument(shop, fact, entry.fact);
+  if (unknown !== undefined) return unclear(unknown.failed);
   const happenedAt = (meant.isOfThatMinute ? undefined : change.at) ?? entry.happenedAt;
   if (happenedAt === entry.happenedAt && JSON.stringify(fact) === JSON.stringify(entry.fact)) {
     return unclear({ code: 'nothing-changed' });
@@ -74,7 +77,7 @@ function putRight(shop: Shop, said: Said<CommandOf<'amend'>>, corrected: Correct
   const { entry } = corrected;
   const { why } = said.command;
   const amending = (of: Entry, to: Extract<NewEvent['body'], { type: 'Amended' }>['to']): NewEvent => ({
-    streams: [of.stream, ...of.alsoUnder],
+    streams: [of.stream, ...new Set([...of.alsoUnder, ...underInstrument(to)])],
     happenedAt: said.now,
     body: { type: 'Amended', amends: of.seq, to, why },
   });
@@ -86,10 +89,11 @@ function putRight(shop: Shop, said: Said<CommandOf<'amend'>>, corrected: Correct
     return isFailed(there) ? unclear(there.failed) : accepted(amending(entry, { kind: 'undone' }), there);
   }
   return accepted(
-    ...[corrected, ...following(shop, entry, corrected)].map(({ entry, fact, happenedAt }) =>
-      amending(entry, { kind: 'corrected', fact, happenedAt }),
+    ...[corrected, ...following(shop, entry, corrected), ...readBeside(shop, entry, corrected.fact)].map(
+      ({ entry, fact, happenedAt }) => amending(entry, { kind: 'corrected', fact, happenedAt }),
     ),
     ...besidesOfSpot(shop, entry, said.command.of).map((other) => amending(other, { kind: 'undone' })),
+    ...takenInstead(shop, entry, corrected.fact),
   );
 }
 

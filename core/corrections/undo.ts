@@ -88,7 +88,7 @@ function latestOf(by: PersonName, acts: readonly Entry[]): Latest | undefined {
 
 /** A hold that the rules put on a part when an earlier act came to look otherwise: it goes and stays with what brought it. */
 function isFollowing(fact: Fact): boolean {
-  return fact.type === 'PartHeld' && (fact.because ?? []).length > 0;
+  return fact.type === 'InstrumentTaken' || (fact.type === 'PartHeld' && (fact.because ?? []).length > 0);
 }
 
 /** A hold for a reading that failed stays though the reading goes: a lead lifts it, and says why. */

@@ -3,6 +3,7 @@
 import { type FactFor, isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import type { PersonName } from '../ids.ts';
+import { type Instrument, instrumentsIn } from '../instruments.ts';
 import { type Recall, recallsIn } from '../lot-recalls.ts';
 import { personNamed } from '../person-named.ts';
 import { foldRings, type RingLog } from '../ring-log.ts';
@@ -57,6 +58,7 @@ export interface Crew extends CrewFile {
   readonly sealed: readonly Sealed[];
   /** Lots that were called back. */
   readonly recalls: readonly Recall[];
+  readonly instruments: readonly Instrument[];
   /** Since when it notes of its parts what they bear. */
   readonly heatNotedAt: EpochMs | undefined;
   readonly alarms: readonly OpenAlarm[];
@@ -96,6 +98,7 @@ export function foldCrew(file: CrewFile, entries: readonly Entry[]): Crew {
     stepAnswers: stepAnswersIn(entries),
     sealed: sealedIn(entries),
     recalls: recallsIn(entries),
+    instruments: instrumentsIn(entries),
     heatNotedAt: heatNotedIn(entries),
     alarms: foldAlarms(alarmEntries),
     alarmEntries,

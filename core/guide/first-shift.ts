@@ -54,6 +54,7 @@ function isInHand(shop: Shop, stream: StreamId, name: PersonName): boolean {
     case 'session':
     case 'place':
     case 'crew':
+    case 'instrument':
       return true;
   }
 }

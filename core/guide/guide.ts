@@ -91,6 +91,7 @@ function ofStream(moment: Moment, name: PersonName, stream: StreamId): readonly 
     }
     case 'place':
     case 'crew':
+    case 'instrument':
       return [];
   }
 }

@@ -5,6 +5,7 @@ import { localDay } from '../crew/local-day.ts';
 import { mayNotSettle, roleMissing } from '../crew/who-may.ts';
 import { accepted, type Decision, type Said, unclear } from '../decision.ts';
 import type { FactOf, NewEvent } from '../history.ts';
+import { releaseRestsOn } from '../instrument/rests-on-readings.ts';
 import { known } from '../known.ts';
 import { batchOf, type Shop } from '../shop.ts';
 import { unlifted } from './failed-readings.ts';
@@ -25,6 +26,7 @@ export function decideDisposed(shop: Shop, said: Said<Disposing>): Decision {
     by: said.by,
     asked: askedForRelease(shop, part, given.at),
     half: halfTold(part, batchOf(shop, part)?.sheet),
+    ...releaseRestsOn(shop, part, given.at),
     disposed,
   }));
   if (decision.kind !== 'accepted' || command.verb !== 'concession') return decision;

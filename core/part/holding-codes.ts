@@ -29,6 +29,7 @@ export const holdingCodes = [
   'rubbed-through',
   'overheated',
   'lot-recalled',
+  'instrument-failed',
   'not-released',
   'disposed',
 ] as const;

@@ -7,6 +7,7 @@ import { roleShort } from '../crew/who-may.ts';
 import { accepted, type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { crewStream, type PartName, partStream } from '../ids.ts';
+import { cureRestsOn, releaseRestsOn } from '../instrument/rests-on-readings.ts';
 import { known } from '../known.ts';
 import { editionOfToday } from '../rule-editions.ts';
 import { judge, type Rule } from '../rules.ts';
@@ -65,11 +66,11 @@ export function neededFor(
   part: Part,
   way: CureWay,
   at: EpochMs,
-): Pick<CureCase, 'way' | 'lacking' | 'heat'> {
+): Pick<CureCase, 'way' | 'lacking' | 'heat' | 'readWithFailed'> {
   const batch = batchOf(shop, part);
   const lacking = batch && lackingStep(shop.crew.stepAnswers, batch, `cure-${way.kind}`, at);
   const heat = way.kind === 'oven' ? heatNotKnown(shop, part, at, way.setCelsius) : undefined;
-  return { way, lacking, heat };
+  return { way, lacking, heat, ...cureRestsOn(shop, part, way.kind, at) };
 }
 
 /** A decision counts from when it is given, whatever time is said with it. */
@@ -80,6 +81,7 @@ export function decideRelease(shop: Shop, said: Said<CommandOf<'release'>>): Dec
     by: said.by,
     asked: askedForRelease(shop, part, given.at),
     half: halfTold(part, batchOf(shop, part)?.sheet),
+    ...releaseRestsOn(shop, part, given.at),
   }));
 }
 

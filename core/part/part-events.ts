@@ -5,6 +5,7 @@ import { solventIds } from '../calc/solvents.ts';
 import { dispositions, returnsTo } from '../disposition.ts';
 import { event } from '../event.ts';
 import { adhesionRatings, contaminants, grits, prepWays, rubResults, surfaceGrades } from '../grades.ts';
+import { ReadWith } from '../instrument-kinds.ts';
 import { methods } from '../methods.ts';
 import {
   Celsius,
@@ -87,6 +88,7 @@ export const PartEvent = z.discriminatedUnion('type', [
     celsius: Celsius,
     /** Which part of a load it was read on, where it counts for the others too. */
     on: z.string().optional(),
+    instrument: ReadWith,
   }),
   /** The oven's door, with the load inside. */
   event('DoorOpened', { openMinutes: Minutes.optional() }),
@@ -106,6 +108,7 @@ export const PartEvent = z.discriminatedUnion('type', [
     dropped: z.array(Micrometres).min(1).optional(),
     /** What the gauge shows on the bare metal. */
     baseMicrometres: Micrometres.optional(),
+    instrument: ReadWith,
   }),
   /** On the part, or on a witness coupon that went with it. */
   event('AdhesionTested', { rating: z.enum(adhesionRatings), coupon: z.literal(true).optional(), retest }),

@@ -1,5 +1,6 @@
 // What a part allows when. Each case holds the part as it was before the act.
 
+import { type RestsOnReadings, readSoundly } from '../instrument/read-soundly.ts';
 import { type Method, methodRows } from '../methods.ts';
 import type { AirLog } from '../place/place.ts';
 import type { Sheet } from '../products/sheet.ts';
@@ -14,7 +15,7 @@ import { cureClock, cureDue, flashTimes, openUntil, recoatTimes, roomCureEnd } f
 import type { HeatNotKnown } from './part-heat.ts';
 import { type SurfaceCase, surfaceRules } from './surface-rules.ts';
 
-export interface CoatCase extends AirRead, SurfaceCase {
+export interface CoatCase extends AirRead, SurfaceCase, RestsOnReadings {
   readonly method: Method;
   /** Said to be another pass of the coat before it. */
   readonly pass: 'same-coat' | undefined;
@@ -109,6 +110,7 @@ export const coatOnPartRules: readonly Rule<CoatCase>[] = [
     liftedBy: 'supervisor',
     check: (read, edition) => airObjection(read.sheet, read, edition),
   },
+  readSoundly,
 ];
 
 export interface PartCase {
@@ -119,7 +121,7 @@ export interface PartCase {
   readonly at: EpochMs;
 }
 
-export interface CureCase extends PartCase {
+export interface CureCase extends PartCase, RestsOnReadings {
   readonly way: CureWay;
   readonly lacking: StepLacking | undefined;
   /** Of an oven. */
@@ -209,6 +211,7 @@ export const cureRules: readonly Rule<CureCase>[] = [
         : undefined;
     },
   },
+  readSoundly,
 ];
 
 export const cureGiven: Rule<PartCase> = {

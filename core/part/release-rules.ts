@@ -3,6 +3,7 @@
 import { type Disposition, mustTell } from '../disposition.ts';
 import type { FactOf } from '../history.ts';
 import type { PersonName } from '../ids.ts';
+import { type RestsOnReadings, readSoundly } from '../instrument/read-soundly.ts';
 import type { Rule } from '../rules.ts';
 import type { Failed } from './failed-readings.ts';
 import { coated, cureGiven, type PartCase, stillOurs } from './part-rules.ts';
@@ -18,7 +19,7 @@ export const leftRules: readonly Rule<PartCase>[] = [
   },
 ];
 
-export interface ReleaseCase extends PartCase {
+export interface ReleaseCase extends PartCase, RestsOnReadings {
   /** Readings that failed and that no hold in the record names: taken before readings held anything. */
   readonly unlifted: readonly Failed[];
   readonly by: PersonName;
@@ -29,6 +30,7 @@ export interface ReleaseCase extends PartCase {
 
 /** Half a set of spots proves nothing. Whoever may release may do so with a reason that is printed; nobody stands in for second eyes. */
 const askedByJob: readonly Rule<ReleaseCase>[] = [
+  readSoundly,
   {
     code: 'not-given',
     source: 'asked by the job',

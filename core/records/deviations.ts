@@ -25,6 +25,7 @@ import { scalesAt } from '../crew/scales.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry, FactOf } from '../history.ts';
 import { nameIn, nounOf, numberIn } from '../ids.ts';
+import { coatRestsOn, readingCase, readingRules, releaseRestsOn } from '../instrument/rests-on-readings.ts';
 import { known } from '../known.ts';
 import { permittedFor } from '../lifts.ts';
 import type { Objection } from '../objections.ts';
@@ -88,6 +89,11 @@ export function editionsOf(shop: Shop, entries: readonly Entry[]): readonly Edit
 }
 
 function objectionsAgainst(shop: Shop, entry: Entry): readonly Objection[] {
+  const ofReading = objectionsTo(readingRules, readingCase(shop, entry), entry.edition);
+  return [...ofReading, ...againstNoun(shop, entry)];
+}
+
+function againstNoun(shop: Shop, entry: Entry): readonly Objection[] {
   switch (nounOf(entry.stream)) {
     case 'batch': {
       const batch = shop.batches.get(numberIn(entry.stream));
@@ -114,8 +120,9 @@ function objectionsAgainst(shop: Shop, entry: Entry): readonly Objection[] {
       return entry.fact.type === 'GearFlushed'
         ? objectionsTo([bottleIsKept], { lacking: lackingBottle(shop, entry) }, entry.edition)
         : [];
-    // Readings are held against nothing: what rests on them is.
+    // Readings are held against nothing but what they were made with: what rests on them is.
     case 'place':
+    case 'instrument':
       return [];
   }
 }
@@ -181,33 +188,7 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
   if (!isFor('part-rules', fact)) return [];
   const found = foldPart(part.name, before(part.entries, entry));
   const against = <Case>(rules: readonly Rule<Case>[], of: Case) => objectionsTo(rules, of, entry.edition);
-  if (fact.type === 'CoatApplied') {
-    const batch = shop.batches.get(fact.batch);
-    if (batch === undefined) return [];
-    const { method, pass } = fact;
-    const read = coatClimate(shop, batch.place, found, at);
-    const air = airLog(shop, batch.place);
-    const pot = batchBefore(batch, entry);
-    const asked = surfaceAsked(shop, found, batch.sheet, at);
-    return [
-      ...against(coatFromBatchRules, { batch: pot, air, at, method, recalled: recalledIn(shop, pot, at) }),
-      ...against(coatAtWorstRules, { batch: pot, air, at }),
-      ...againstCoatUnderBrief(shop, entry),
-      ...against(coatOnPartRules, {
-        ...read,
-        ...{
-          part: found,
-          sheet: batch.sheet,
-          air,
-          at,
-          method,
-          pass,
-          asked,
-          keepsPrep: keepsPrep(shop.crew, entry.seq),
-        },
-      }),
-    ];
-  }
+  if (fact.type === 'CoatApplied') return againstCoat(shop, found, entry, fact);
   const batch = batchOf(shop, found);
   const situation: PartCase = { part: found, sheet: batch?.sheet, air: airLog(shop, batch?.place), at };
   switch (fact.type) {
@@ -234,6 +215,7 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
         by: entry.by,
         asked: askedForRelease(shop, found, at),
         half: halfTold(found, batch?.sheet),
+        ...releaseRestsOn(shop, found, at),
       });
     case 'FilmRead':
     case 'AdhesionTested':
@@ -244,6 +226,38 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
       return failed !== undefined && isMarked(part, failed.reading) ? [failed.objection] : [];
     }
   }
+}
+
+function againstCoat(shop: Shop, found: Part, entry: Entry, fact: FactOf<'CoatApplied'>): readonly Objection[] {
+  const { happenedAt: at } = entry;
+  const against = <Case>(rules: readonly Rule<Case>[], of: Case) => objectionsTo(rules, of, entry.edition);
+  const batch = shop.batches.get(fact.batch);
+  if (batch === undefined) return [];
+  const { method, pass } = fact;
+  const read = coatClimate(shop, batch.place, found, at);
+  const air = airLog(shop, batch.place);
+  const pot = batchBefore(batch, entry);
+  const asked = surfaceAsked(shop, found, batch.sheet, at);
+  const restsOn = coatRestsOn(shop, pot, found, at);
+  return [
+    ...against(coatFromBatchRules, { batch: pot, air, at, method, recalled: recalledIn(shop, pot, at) }),
+    ...against(coatAtWorstRules, { batch: pot, air, at }),
+    ...againstCoatUnderBrief(shop, entry),
+    ...against(coatOnPartRules, {
+      ...read,
+      ...restsOn,
+      ...{
+        part: found,
+        sheet: batch.sheet,
+        air,
+        at,
+        method,
+        pass,
+        asked,
+        keepsPrep: keepsPrep(shop.crew, entry.seq),
+      },
+    }),
+  ];
 }
 
 /** A concession is followed by its release, where all of it is asked. */
@@ -258,7 +272,7 @@ function againstDisposed(
   const half = halfTold(situation.part, situation.sheet);
   return objectionsTo(
     dispositionRules[disposed.as],
-    { ...situation, unlifted: [], by, disposed, asked, half },
+    { ...situation, ...releaseRestsOn(shop, situation.part, situation.at), unlifted: [], by, disposed, asked, half },
     edition,
   );
 }

@@ -3,9 +3,13 @@
 
 import { DateTime } from 'luxon';
 import { asItStands } from '../as-it-stands.ts';
+import type { Crew } from '../crew/crew.ts';
+import { localDay } from '../crew/local-day.ts';
 import { isFor } from '../event-readers.ts';
 import { type Entry, type Envelope, type Fact, type FactOf, isLate } from '../history.ts';
 import { nameIn, nounOf } from '../ids.ts';
+import { readWith } from '../instrument/taken-for.ts';
+import { dueBy, type Instrument, instrumentNamed, lastCheckBy } from '../instruments.ts';
 import type { EpochMs } from '../units.ts';
 import { isWithin, type Span } from './span.ts';
 
@@ -55,11 +59,20 @@ export const exportColumns = [
   'corrected_at',
   'corrected_why',
   'hash',
+  'instrument',
+  /** When it was last checked before the reading, and until which day that held. */
+  'instrument_checked',
+  'instrument_check',
+  'instrument_due',
 ] as const;
 export type ExportColumn = (typeof exportColumns)[number];
 
 /** `streams`: the envelopes of each stream that has something in the span. */
-export function exportRows(streams: readonly (readonly Envelope[])[], span: Span, zone: string): readonly ExportRow[] {
+export function exportRows(
+  streams: readonly (readonly Envelope[])[],
+  span: Span,
+  { zone, instruments }: Pick<Crew, 'zone' | 'instruments'>,
+): readonly ExportRow[] {
   const hashes = new Map(streams.flat().map((envelope) => [envelope.seq, envelope.hash]));
   const standing = new Map(streams.flatMap(asItStands).map((entry) => [entry.seq, entry]));
   const undone = streams.flat().flatMap((envelope): readonly [Entry, Envelope][] => {
@@ -79,7 +92,10 @@ export function exportRows(streams: readonly (readonly Envelope[])[], span: Span
   return rows
     .filter(({ entry }) => isWithin(span, entry.happenedAt))
     .sort((a, b) => a.entry.seq - b.entry.seq)
-    .map(({ entry, takenBackBy }) => rowOf(entry, takenBackBy, hashes.get(entry.seq) ?? '', iso));
+    .map(({ entry, takenBackBy }) => ({
+      ...rowOf(entry, takenBackBy, hashes.get(entry.seq) ?? '', iso),
+      ...instrumentOf(entry, instruments, (at) => localDay(zone, at)),
+    }));
 }
 
 function rowOf(entry: Entry, takenBackBy: Envelope | undefined, hash: string, iso: (at: EpochMs) => string): ExportRow {
@@ -107,6 +123,34 @@ function rowOf(entry: Entry, takenBackBy: Envelope | undefined, hash: string, is
     corrected_why: correction?.why,
     hash,
     ...figuresOf(fact),
+  };
+}
+
+function instrumentFigures(fact: FactOf<'InstrumentKept' | 'InstrumentChecked'>): Partial<Record<ExportColumn, Cell>> {
+  const { instrument } = fact;
+  switch (fact.type) {
+    case 'InstrumentKept':
+      return { instrument, instrument_due: fact.due, reason: fact.retired === true ? `${fact.of}, retired` : fact.of };
+    case 'InstrumentChecked':
+      return { instrument, instrument_check: fact.result, instrument_due: fact.next };
+  }
+}
+
+/** What it was read with, and the check that stood then. */
+function instrumentOf(
+  { fact, happenedAt: at }: Entry,
+  instruments: readonly Instrument[],
+  dayOf: (at: EpochMs) => string,
+): Partial<Record<ExportColumn, Cell>> {
+  const name = readWith(fact);
+  if (name === undefined) return {};
+  const instrument = instrumentNamed(instruments, name);
+  const check = instrument && lastCheckBy(instrument, at);
+  return {
+    instrument: name,
+    instrument_checked: check && dayOf(check.at),
+    instrument_check: check?.result,
+    instrument_due: instrument && dueBy(instrument, at),
   };
 }
 
@@ -177,6 +221,9 @@ function figuresOf(fact: Fact): Partial<Record<ExportColumn, Cell>> {
       const figure = amount.kind === 'mass' ? { mass_g: amount.grams } : { volume_l: amount.litres };
       return { ...figure, material, reason: use };
     }
+    case 'InstrumentKept':
+    case 'InstrumentChecked':
+      return instrumentFigures(fact);
     case 'PhotoFiled':
       return { reason: fact.reference };
     case 'Rang':

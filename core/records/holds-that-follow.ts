@@ -26,6 +26,9 @@ function makesOtherwise(fact: FactFor<'rewrites'>): boolean {
     // Some film rules count their readings by the part's area, and what it bears may be less than it was heated to.
     case 'PartReceived':
       return fact.areaSquareMetres !== undefined || fact.highestCelsius !== undefined;
+    // What was read since its last good check.
+    case 'InstrumentChecked':
+      return fact.result === 'failed';
   }
 }
 

@@ -47,7 +47,7 @@ const SaidWithRow = z.object({
 const EditionRow = z.literal(editions);
 const SealRow = z.enum(sealNames);
 const Streams = z.array(
-  z.templateLiteral([z.enum(['batch', 'part', 'can', 'place', 'session', 'crew']), '/', z.string()]),
+  z.templateLiteral([z.enum(['batch', 'part', 'can', 'place', 'session', 'crew', 'instrument']), '/', z.string()]),
 );
 
 /** As far as they read. */

@@ -3,6 +3,7 @@
 import { filteredIntos, filterMaterials } from '../filters.ts';
 import { vesselMaterials } from '../vessels.ts';
 import { component } from './component.ts';
+import { readWith } from './instrument-verbs.ts';
 import { handlings } from './said.ts';
 import { air, amount, choice, count, counts, film, mass, sheet, turning, volume } from './slot.ts';
 import { verb } from './verb.ts';
@@ -37,6 +38,7 @@ export const batchVerbs = {
       partBGrams: mass('part-b', { amend: true, alone: 'B' }),
       cans,
       handling,
+      instrument: readWith,
     },
     { leaves: { type: 'PartsWeighed' }, alsoLeaves: ['PartWeighed'], oneOf: ['partAGrams', 'partBGrams'] },
   ),
@@ -50,6 +52,7 @@ export const batchVerbs = {
       grams: mass('added', { required: true, amend: true }),
       cans,
       handling,
+      instrument: readWith,
     },
     { leaves: { type: 'PartAdded' } },
   ),

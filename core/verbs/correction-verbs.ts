@@ -4,6 +4,7 @@ import type { BatchNumber, CanNumber, PartName, PlaceName, SessionNumber, SheetI
 import type { Celsius, EpochMs, Micrometres, Percent } from '../units.ts';
 import { batchVerbs } from './batch-verbs.ts';
 import { canVerbs } from './can-verbs.ts';
+import { instrumentVerbs } from './instrument-verbs.ts';
 import { partVerbs } from './part-verbs.ts';
 import { placeVerbs } from './place-verbs.ts';
 import { sessionVerbs } from './session-verbs.ts';
@@ -11,7 +12,7 @@ import { count, ownWay, ownWords, part, place, spoken, unasked } from './slot.ts
 import { type Amended, type LeavingIn, verb } from './verb.ts';
 
 /** Acts of which some leave what can be put right. */
-export const acts = { ...batchVerbs, ...canVerbs, ...partVerbs, ...placeVerbs, ...sessionVerbs };
+export const acts = { ...batchVerbs, ...canVerbs, ...partVerbs, ...placeVerbs, ...sessionVerbs, ...instrumentVerbs };
 export type AmendableVerb = LeavingIn<typeof acts>;
 
 /** Which act is corrected: the last of this verb on this batch, can, session, part or place. */

@@ -4,6 +4,7 @@ import { solventIds } from '../calc/solvents.ts';
 import { returnsTo } from '../disposition.ts';
 import { adhesionRatings, contaminants, grits, prepWays, rubResults, surfaceGrades } from '../grades.ts';
 import { methods, offeredMethods } from '../methods.ts';
+import { readWith } from './instrument-verbs.ts';
 import type { CureWay, NamedPart, PartDetails, SpotSaid } from './said.ts';
 import {
   area,
@@ -143,6 +144,7 @@ export const partVerbs = {
       asNew: newPart,
       part: part('part'),
       celsius: temperature('part-temperature', { required: true, amend: true }, steel),
+      instrument: readWith,
     },
     { leaves: { type: 'PartTemperatureRead' } },
   ),
@@ -168,6 +170,7 @@ export const partVerbs = {
       anew: mark('new-set', 'new-set'),
       /** What the gauge shows on the bare metal: taken off each reading. */
       baseMicrometres: micrometres('base-metal', { behind: 'base' }),
+      instrument: readWith,
       retest,
     },
     {

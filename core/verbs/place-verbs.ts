@@ -1,5 +1,6 @@
 // What a place reads: its air, its steel, its night.
 
+import { readWith } from './instrument-verbs.ts';
 import { air, newPart, part, place, ppm, share, temperature } from './slot.ts';
 import { verb } from './verb.ts';
 
@@ -33,6 +34,7 @@ export const placeVerbs = {
       air: air({ required: true }),
       wetBulbCelsius: temperature('wet-bulb', { noted: true, behind: 'wet' }),
       place: place('place'),
+      instrument: readWith,
     },
     {
       leaves: { type: 'AirRead' },
@@ -49,12 +51,18 @@ export const placeVerbs = {
       part: part('part'),
       celsius: temperature('surface-temperature', { required: true, amend: true }, { highest: 120 }),
       place: place('place'),
+      instrument: readWith,
     },
     { leaves: { type: 'SurfaceRead' }, on: 'place' },
   ),
   /** The lowest temperature of the time nobody read, up to now. */
   night: verb(
-    { asNew: newPart, lowestCelsius: temperature('lowest-temperature', { required: true }), place: place('place') },
+    {
+      asNew: newPart,
+      lowestCelsius: temperature('lowest-temperature', { required: true }),
+      place: place('place'),
+      instrument: readWith,
+    },
     {
       leaves: { type: 'LowestRead' },
       amends: { celsius: { slot: 'lowest-temperature', fact: 'lowestCelsius' } },

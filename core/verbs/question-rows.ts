@@ -53,6 +53,7 @@ const stateRows = {
 
 export const questionRows = {
   stock: verb({}),
+  instruments: verb({}),
   plan: verb({
     areas: area('area', { required: true }),
     method: choice('method', methods, { required: true }),

@@ -54,6 +54,8 @@ const unclearCodes = {
   'nothing-changed': 0,
   'not-own-entry': 0,
   'not-recalled': 0,
+  'no-such-instrument': 0,
+  'which-kind': 0,
   'product-stands': 0,
   'decision-stands': 0,
   'nothing-rang': 0,

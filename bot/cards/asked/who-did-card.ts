@@ -73,6 +73,8 @@ function streamTold({ words }: Telling, stream: StreamId): string {
       return words.asked.session(Number(name));
     case 'crew':
       return '';
+    case 'instrument':
+      return name;
   }
 }
 

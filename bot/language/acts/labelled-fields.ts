@@ -82,9 +82,19 @@ export function labelledAt(verb: Verb, act: ActLine, index: number, only?: 'amen
   // `in 5l`: anything else behind such a word is said of something else.
   const next = tokens[index + 1];
   const isFigure = next?.kind === 'quantity' && field.slots.some(({ kinds }) => kinds.includes(next.quantity.is));
-  if (fillers.has(word) && !isFigure) return undefined;
+  if (fillers.has(word) && !isFigure && !namesInstrument(field, next, context.instruments)) return undefined;
   const taken = valueFrom(field, act, token, index + 1);
   return isFailed(taken) ? taken : { ...taken, name };
+}
+
+/** `with gauge-2`: one that the shop keeps. */
+function namesInstrument(
+  { told }: FieldRow<SlotName>,
+  token: Token | undefined,
+  instruments: readonly string[] = [],
+): boolean {
+  const name = token?.kind === 'quoted' ? token.words : token?.text;
+  return told === 'text' && name !== undefined && instruments.includes(name.toLowerCase());
 }
 
 function valueFrom(

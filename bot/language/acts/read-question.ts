@@ -29,6 +29,7 @@ const readers: { readonly [Ask in Question['ask']]: (act: ActLine) => Question |
   practice: alone({ ask: 'practice' }),
   'practice-off': alone({ ask: 'practice-off' }),
   stock: alone({ ask: 'stock' }),
+  instruments: alone({ ask: 'instruments' }),
   plan: readPlan,
   vent: readVent,
   purge: readPurge,

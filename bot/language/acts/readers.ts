@@ -15,6 +15,7 @@ import { readAmend } from './read-amend.ts';
 import { readBrief } from './read-brief.ts';
 import { readConcession } from './read-concession.ts';
 import { commandOf, fieldsReader } from './read-fields.ts';
+import { readCalibrated, readInstrument } from './read-instrument.ts';
 import { readPart } from './read-part.ts';
 import { readDiscard, readDisposed, readHold, readReturn, readSeeTo } from './read-reasoned.ts';
 import { readRecall } from './read-recall.ts';
@@ -88,10 +89,10 @@ function withoutManner(verb: Verb, reader: Reader): ReaderToTheEnd {
 }
 
 /** With what stood behind a word of its own. */
-function withLabelled(verb: Verb, reader: OwnReader): Reader {
+function withLabelled(reader: OwnReader): Reader {
   return (act, labelled) => {
     const read = reader(act);
-    return isFailed(read) || Object.keys(labelled).length === 0 ? read : commandOf(verb, { ...read, ...labelled });
+    return isFailed(read) || Object.keys(labelled).length === 0 ? read : commandOf(read.verb, { ...read, ...labelled });
   };
 }
 
@@ -116,7 +117,9 @@ const readers = ofEachVerb((verb): ReaderToTheEnd => {
   const own = ownReaders[verb];
   if (isRead(verb)) return withRetest(verb, withoutManner(verb, verb === 'film' ? readFilm : fieldsReader(verb)));
   if (verb === 'received') return withoutManner(verb, readReceived);
-  return readersToTheEnd[verb] ?? withoutManner(verb, own === undefined ? fieldsReader(verb) : withLabelled(verb, own));
+  if (verb === 'instrument') return withoutManner(verb, readInstrument);
+  if (verb === 'calibrated') return withoutManner(verb, readCalibrated);
+  return readersToTheEnd[verb] ?? withoutManner(verb, own === undefined ? fieldsReader(verb) : withLabelled(own));
 });
 
 export function readAct(verb: Verb, act: ActLine): ActRead | Fault {

@@ -2,6 +2,7 @@
 
 export const englishButtons = {
   happened: 'It already happened',
+  instruments: 'Instruments',
   numbers: 'Emergency numbers…',
   'minus-5': '5 min earlier',
   'minus-10': '10 min earlier',

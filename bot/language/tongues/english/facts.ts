@@ -1,6 +1,7 @@
 // What happened, in English, in half a line: for corrections, deviations, the day and the trace.
 
 import type { Fact, FactOf } from '../../../../core/history.ts';
+import { readWith } from '../../../../core/instrument/taken-for.ts';
 import { patchTold } from '../../../../core/patch-test.ts';
 import { isPlain, type PlainFact, plainVerb } from '../../../../core/verbs/plain.ts';
 import { endingOfRing, timeOf } from '../../ending.ts';
@@ -10,6 +11,7 @@ import { englishFirstShiftFact } from './first-shift.ts';
 import { englishGas } from './gas.ts';
 import { englishAssigned, englishDisposed, englishRetest } from './held.ts';
 import { englishHoldReason } from './holds.ts';
+import { englishInstrumentFact, englishReadWith } from './instruments.ts';
 import { englishMaterial } from './material.ts';
 import { englishRubs } from './parts.ts';
 import { englishReminders } from './reminders.ts';
@@ -23,7 +25,7 @@ import { englishVerbs } from './verbs.ts';
 import { englishComponents } from './weighing.ts';
 
 export const englishFact = (fact: Fact, figures: Figures): string =>
-  withNoted(isPlain(fact) ? englishVerbs[plainVerb(fact)].done : happened(fact, figures), fact, figures, slotNames);
+  `${withNoted(isPlain(fact) ? englishVerbs[plainVerb(fact)].done : happened(fact, figures), fact, figures, slotNames)}${englishReadWith(readWith(fact))}`;
 
 function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
   switch (fact.type) {
@@ -118,6 +120,10 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
       const amount = fact.amount.kind === 'mass' ? figures.mass(fact.amount.grams) : figures.volume(fact.amount.litres);
       return `used ${amount} of ${fact.material} (${fact.use})`;
     }
+    case 'InstrumentKept':
+    case 'InstrumentChecked':
+    case 'InstrumentTaken':
+      return englishInstrumentFact(fact, figures);
     case 'HashGiven':
       return `hash of event ${fact.seq} given out on a ${fact.on}`;
     case 'SessionBriefed':

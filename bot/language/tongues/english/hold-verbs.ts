@@ -10,6 +10,18 @@ export const englishHoldVerbs = {
     'recall-over, recall over, recall ended, recall lifted',
     'recall-over lot 7731 the maker has lifted it',
   ),
+  instrument: verbWords('instrument, keep instrument, new instrument', 'instrument gauge-2 gauge due 2027-03-01', '', {
+    gauge: 'gage',
+    'holiday-tester': 'holiday spark',
+    due: 'expires',
+  }),
+  calibrated: verbWords(
+    'calibrated, calibration, instrument-check, instrument check, recalibrated',
+    'calibrated gauge-2 ok next 2027-03-01',
+    'its, check',
+    { ok: 'passed good fine', failed: 'fail fails' },
+  ),
+  instruments: verbWords('instruments, list instruments', 'instruments'),
   rework: verbWords('rework, reworked, redo', 'rework impeller-7 runs at the flange'),
   concession: verbWords(
     'concession, use as is, use-as-is',

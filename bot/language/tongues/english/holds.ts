@@ -35,6 +35,7 @@ const reasons: Readonly<Record<HoldingCode, string>> = {
   'adhesion-failed': 'adhesion below the usual cut',
   'rubbed-through': 'a solvent rub went through',
   'lot-recalled': 'coated with a lot that was recalled',
+  'instrument-failed': 'rests on an instrument that failed its check',
   'not-released': 'left the shop, not released',
   disposed: 'worked on after it was scrapped or given back',
 };

@@ -10,6 +10,7 @@ import { englishCureObjection } from './cure.ts';
 import { englishMonitor } from './gas.ts';
 import { englishHoldObjection } from './held.ts';
 import { englishHoldReason } from './holds.ts';
+import { englishInstrumentObjection } from './instruments.ts';
 import { englishMaterialObjection } from './material.ts';
 import { englishNoFigure } from './names.ts';
 import { englishFilmObjection } from './parts.ts';
@@ -144,6 +145,9 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'rubbed-through':
     case 'overheated':
       return englishReadingObjection(objection, figures);
+    case 'instrument-failed':
+    case 'instrument-overdue':
+      return englishInstrumentObjection(objection, figures);
     case 'no-gas':
     case 'can-expired':
     case 'lot-recalled':

@@ -18,6 +18,7 @@ import { englishAlarmPlaced } from './alarms.ts';
 import { englishExposure } from './exposure.ts';
 import { englishFirstShiftUnclear } from './first-shift.ts';
 import { englishHeld } from './held.ts';
+import { englishInstruments } from './instruments.ts';
 import { englishNewParts } from './new-parts.ts';
 import { englishPartsIn, partsNamed } from './parts-in.ts';
 import { englishStillAsked } from './release.ts';
@@ -62,6 +63,7 @@ const dryLies: Readonly<Record<DryToCome['lies'], string>> = {
 
 export const englishParts = {
   held: englishHeld,
+  instruments: englishInstruments,
   spots: englishSpots,
   ...englishSurface,
   stages,

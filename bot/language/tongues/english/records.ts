@@ -218,6 +218,10 @@ export const englishRecords = {
       corrected_at: 'corrected_at',
       corrected_why: 'corrected_why',
       hash: 'hash',
+      instrument: 'instrument',
+      instrument_checked: 'instrument_checked',
+      instrument_check: 'instrument_check',
+      instrument_due: 'instrument_due',
     } satisfies Readonly<Record<ExportColumn, string>>,
     states: { stands: 'stands', late: 'late', corrected: 'corrected', undone: 'undone' } as Readonly<
       Record<string, string>

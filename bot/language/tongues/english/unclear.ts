@@ -3,6 +3,7 @@
 import type { Unclear } from '../../../../core/objections.ts';
 import { exampleIn } from '../../example-units.ts';
 import type { Figures } from '../../figures.ts';
+import { englishInstrumentUnclear } from './instruments.ts';
 import { englishMaterialUnclear } from './material.ts';
 import { englishObjection } from './objections.ts';
 import { englishCrewUnclear } from './parts.ts';
@@ -37,6 +38,9 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
     case 'more-than-a-day':
     case 'which-load':
       return englishCrewUnclear(unclear, figures);
+    case 'no-such-instrument':
+    case 'which-kind':
+      return englishInstrumentUnclear(unclear, figures);
     case 'film-asked':
       return englishSpots.asksReadings;
     case 'spot-told':

@@ -24,6 +24,7 @@ export const spanishButtons = (say: Spoken): Readonly<Record<ButtonId, string>> 
   catch: 'Recogido…',
   cover: 'Tapada',
   stock: 'Existencias',
+  instruments: 'Instrumentos',
   mix: 'Mezclar',
   'as-said': 'Como se dijo',
   'another-can': 'Otra lata…',

@@ -1,6 +1,7 @@
 // What happened, in Spanish, in half a line: for corrections, deviations, the day and the trace.
 
 import type { Fact, FactOf } from '../../../../core/history.ts';
+import { readWith } from '../../../../core/instrument/taken-for.ts';
 import { patchTold } from '../../../../core/patch-test.ts';
 import { isPlain, type PlainFact, plainVerb } from '../../../../core/verbs/plain.ts';
 import { endingOfRing } from '../../ending.ts';
@@ -10,6 +11,7 @@ import { spanishFirstShiftFact } from './first-shift.ts';
 import { spanishGas } from './gas.ts';
 import { spanishAssigned, spanishDisposed, spanishRetest } from './held.ts';
 import { spanishHoldReason } from './holds.ts';
+import { spanishInstrumentFact, spanishReadWith } from './instruments.ts';
 import { spanishHandling } from './material.ts';
 import { methodName, spanishMaterialName, taking, theEnding } from './names.ts';
 import { spanishRubs } from './parts.ts';
@@ -36,12 +38,12 @@ const uses = {
 };
 
 export const spanishFact = (say: Spoken, fact: Fact, figures: Figures): string =>
-  withNoted(
+  `${withNoted(
     isPlain(fact) ? spanishVerbs[plainVerb(fact)].done : happened(say, fact, figures),
     fact,
     figures,
     spanishSlots(say),
-  );
+  )}${spanishReadWith(readWith(fact))}`;
 
 function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures): string {
   switch (fact.type) {
@@ -142,6 +144,10 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
       const amount = fact.amount.kind === 'mass' ? figures.mass(fact.amount.grams) : figures.volume(fact.amount.litres);
       return `gastados ${amount} de ${spanishMaterialName(fact.material)} (${uses[fact.use]})`;
     }
+    case 'InstrumentKept':
+    case 'InstrumentChecked':
+    case 'InstrumentTaken':
+      return spanishInstrumentFact(fact, figures);
     case 'HashGiven':
       return `huella de la anotación ${fact.seq} dada en ${{ digest: 'el resumen', traveller: say.a('traveller'), backup: 'una copia' }[fact.on]}`;
     case 'SessionBriefed':

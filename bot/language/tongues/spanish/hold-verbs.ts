@@ -17,6 +17,22 @@ export const spanishHoldVerbs = {
     'concesión impulsor-7 persona "Sra. Vega" documento QA-118 fechado 2026-03-02',
     'de, por',
   ),
+  instrument: verbWords(
+    'instrumento, nuevo instrumento, anotar instrumento',
+    'instrumento medidor-2 medidor plazo 2027-03-01',
+    '',
+    {
+      ...{ gauge: 'medidor galga', scale: 'bascula balanza', hygrometer: 'higrometro' },
+      ...{ thermometer: 'termometro', 'holiday-tester': 'detector', retired: 'retirado' },
+    },
+  ),
+  calibrated: verbWords(
+    'calibrado, calibrada, verificado, verificada, verificación de, calibración de, calibramos',
+    'verificado medidor-2 superada próxima 2027-03-01',
+    '',
+    { ok: 'bien superada superado apto apta', failed: 'falla fallo mal rechazado rechazada' },
+  ),
+  instruments: verbWords('instrumentos, lista de instrumentos', 'instrumentos'),
   recall: verbWords(
     'retirar-lote, retirar lote, retirado lote, lote retirado, retiran lote',
     'retirar-lote lote 7731 lo retira el fabricante',

@@ -35,6 +35,7 @@ const reasonsOf = (say: Spoken): Readonly<Record<HoldingCode, string>> => ({
   'film-outside': 'espesor de película seca fuera de su regla',
   'adhesion-failed': 'adherencia por debajo de lo habitual',
   'lot-recalled': 'capa con un lote retirado',
+  'instrument-failed': 'se apoya en un instrumento que no pasó su verificación',
   'not-released': 'salió del taller sin liberar',
   disposed: 'trabajada después de darla por chatarra o devolverla',
   'rubbed-through': `la película cedió al frotar con ${say.one('solvent')}`,

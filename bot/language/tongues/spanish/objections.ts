@@ -12,6 +12,7 @@ import { spanishFilmObjection } from './film.ts';
 import { spanishMonitor } from './gas.ts';
 import { spanishHoldObjection } from './held.ts';
 import { spanishHoldReason } from './holds.ts';
+import { spanishInstrumentObjection } from './instruments.ts';
 import { spanishMaterialObjection } from './material.ts';
 import { atTime, capital, methodName, spanishPlace, theTime, told } from './names.ts';
 import { spanishReadingObjection } from './readings.ts';
@@ -177,6 +178,9 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
     case 'rubbed-through':
     case 'overheated':
       return spanishReadingObjection(say, objection, figures);
+    case 'instrument-failed':
+    case 'instrument-overdue':
+      return spanishInstrumentObjection(objection, figures);
     case 'no-gas':
     case 'can-expired':
     case 'lot-recalled':

@@ -11,6 +11,7 @@ import { spanishExposure } from './exposure.ts';
 import { spanishDryToCome, spanishFilm } from './film.ts';
 import { spanishFirstShiftUnclear } from './first-shift.ts';
 import { spanishHeld } from './held.ts';
+import { spanishInstruments } from './instruments.ts';
 import {
   atEnding,
   atTime,
@@ -49,6 +50,7 @@ const details = { metal: 'metal', wall: 'pared', area: 'área', bears: 'calor qu
 export const spanishParts = (say: Spoken): typeof englishParts => ({
   ...spanishSurface,
   held: spanishHeld(say),
+  instruments: spanishInstruments,
   spots: spanishSpots(say),
   limits: (limits, figures) => spanishSurfaceLimits(say, limits, figures),
   asked: (asked, figures) => spanishSurfaceAsked(say, asked, figures),

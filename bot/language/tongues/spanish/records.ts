@@ -187,6 +187,10 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
       corrected_at: 'corregido',
       corrected_why: 'corregido_porque',
       hash: 'huella',
+      instrument: 'instrumento',
+      instrument_checked: 'instrumento_verificado',
+      instrument_check: 'instrumento_verificacion',
+      instrument_due: 'instrumento_plazo',
     },
     states: {
       ...{ stands: 'vigente', late: 'tardía', corrected: 'corregida', undone: 'anulada' },

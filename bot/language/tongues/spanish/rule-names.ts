@@ -54,6 +54,8 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'not-prepared': 'preparación sin anotar',
   'surface-outside': 'superficie fuera de lo exigido',
   'no-gas': 'sin gas a mano',
+  'instrument-failed': 'instrumento que no pasó su verificación',
+  'instrument-overdue': 'verificación del instrumento vencida',
   'lot-recalled': 'lote retirado',
   'can-expired': 'lote caducado',
   'can-open-too-long': 'lata abierta demasiados días',

@@ -4,6 +4,7 @@ import type { Unclear } from '../../../../core/objections.ts';
 import type { SheetFault } from '../../../../core/products/sheet-fault.ts';
 import type { EpochMs } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
+import { spanishInstrumentUnclear } from './instruments.ts';
 import { spanishMaterialUnclear } from './material.ts';
 import { capital, mixExample, spanishPlace, theTime, told } from './names.ts';
 import { spanishObjection } from './objections.ts';
@@ -44,6 +45,9 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
     case 'no-first-shift':
     case 'which-load':
       return spanishCrewUnclear(say, unclear, figures);
+    case 'no-such-instrument':
+    case 'which-kind':
+      return spanishInstrumentUnclear(unclear, figures);
     case 'film-asked':
       return spanishSpots(say).asksReadings;
     case 'spot-told':
