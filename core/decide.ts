@@ -35,7 +35,6 @@ import { isFailed } from './failed.ts';
 import { farFigures } from './far-figures.ts';
 import { EventBody, type NewEvent } from './history.ts';
 import { decideCalibrated, decideInstrument } from './instrument/instrument-decide.ts';
-import { withInstruments } from './instrument/read-with.ts';
 import { decideDisposed } from './part/disposed-decide.ts';
 import { decideFilm, decideWet } from './part/film-decide.ts';
 import { decideHold, decideSeeTo } from './part/hold-decide.ts';
@@ -47,6 +46,7 @@ import { decideSnooze } from './reminders/snooze.ts';
 import { decideBrief, decideClose, decideSprayOn, sessionActs } from './session/session-decide.ts';
 import type { Shop } from './shop.ts';
 import { notedFrom } from './verbs/noted.ts';
+import { withInstruments } from './with-instruments.ts';
 
 const deciders: Deciders<Verb> = {
   ...potActs,

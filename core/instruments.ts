@@ -102,6 +102,3 @@ export function overdueAt(
   if (until === undefined || localDay(zone, at) <= until) return undefined;
   return { code: 'instrument-overdue', instrument: instrument.name, until };
 }
-
-/** Which of a kind was used there last. */
-export const lastPlaceOf = ({ taken }: Instrument): PlaceName | undefined => taken.at(-1)?.place;

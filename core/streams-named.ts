@@ -1,6 +1,7 @@
 // Which streams a command names, besides those that are live: they are loaded before it is decided.
 
 import type { Command, CommandOf } from './commands.ts';
+import { foundUnder } from './found-under-instrument.ts';
 import {
   batchStream,
   type CrewId,
@@ -12,7 +13,6 @@ import {
   type StreamId,
   sessionStream,
 } from './ids.ts';
-import { foundUnder } from './instrument/found-under.ts';
 import { type Instrument, instrumentName } from './instruments.ts';
 import { touchedUnder } from './looked-at-anew.ts';
 import type { Store } from './ports.ts';

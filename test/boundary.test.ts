@@ -12,7 +12,7 @@ interface Rule {
   readonly except?: RegExp;
 }
 
-const nouns = 'batch|part|can|place|session|crew|coat';
+const nouns = 'batch|part|can|place|session|crew|coat|instrument';
 const rules: readonly Rule[] = [
   { who: /^core\//, never: /^bot\//, typesToo: true },
   { who: /^core\/calc\//, never: /./, except: /^core\/((units|failed)\.ts$|calc\/)/, typesToo: true },

@@ -7,7 +7,6 @@ import { localDay } from '../../core/crew/local-day.ts';
 import type { Recorded } from '../../core/execute.ts';
 import type { Entry, EventBody, Fact } from '../../core/history.ts';
 import { nameIn, nounOf } from '../../core/ids.ts';
-import { isReading, kindsOf, readWith } from '../../core/instrument/taken-for.ts';
 import {
   dueBy,
   failedCheckOf,
@@ -16,6 +15,7 @@ import {
   lastCheckBy,
   overdueAt,
 } from '../../core/instruments.ts';
+import { isReading, kindsOf, readWith } from '../../core/made-with.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { lineOf, type Telling, tap, undoTap } from './card-context.ts';
 

@@ -5,7 +5,7 @@ import { personIn } from '../../core/crew/crew.ts';
 import type { Recorded } from '../../core/execute.ts';
 import { type Entry, isLate } from '../../core/history.ts';
 import { nameIn } from '../../core/ids.ts';
-import { isReading } from '../../core/instrument/taken-for.ts';
+import { isReading } from '../../core/made-with.ts';
 import type { Objection } from '../../core/objections.ts';
 import type { Part } from '../../core/part/part.ts';
 import { deviationsIn } from '../../core/records/deviations.ts';

@@ -7,6 +7,7 @@ import { askedFor, askedForPlainly } from './asked-for/asked-for.ts';
 import { remindSaid } from './asked-for/remind-said.ts';
 import { clauseByClause } from './clause-by-clause.ts';
 import { type InFigures, inFigures, inFirstFigures, unlisted } from './in-figures.ts';
+import { checkSaid } from './instrument-said.ts';
 import { labelSaid } from './labels/label-said.ts';
 import { lotCalledBack, lotOfCan } from './labels/lot-told.ts';
 import { linesApart } from './lines-apart.ts';
@@ -66,6 +67,7 @@ const further: readonly InFigures[] = [
   actsApart,
   coatPutRight,
   lotCalledBack,
+  checkSaid,
   lotOfCan,
   labelSaid,
   inFigures(partTold, unlisted),

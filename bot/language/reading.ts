@@ -5,6 +5,7 @@ import type { Command, Question, Stance } from '../../core/commands.ts';
 import type { UnitSystem } from '../../core/crew/unit-system.ts';
 import type { Failed } from '../../core/failed.ts';
 import type { BatchNumber, PartName, PersonName, PlaceName, SheetId } from '../../core/ids.ts';
+import type { InstrumentKind } from '../../core/instrument-kinds.ts';
 import type { Alarm } from '../../core/session/session-commands.ts';
 import type { SettingName } from '../../core/settings.ts';
 import type { EpochMs } from '../../core/units.ts';
@@ -36,8 +37,8 @@ export interface LineContext {
   /** Looked up in the record where a question names what is not here. */
   readonly gone?: PartsGone;
   readonly places: readonly PlaceName[];
-  /** Kept by the shop, by name: what a reading was made with. */
-  readonly instruments?: readonly string[];
+  /** Kept by the shop: what a reading was made with. */
+  readonly instruments?: readonly { readonly name: string; readonly kind: InstrumentKind }[];
   /** The crew: `kari is down` calls people, `the printer is down` does not. */
   readonly people?: readonly PersonName[];
   /** What was said besides is that all is as it should be: the line puts nothing right. */

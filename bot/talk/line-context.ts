@@ -47,7 +47,7 @@ export function lineContext(
     parts,
     ...known({ gone: partsEver && partsGone(partsEver, parts) }),
     places: [...new Set([...shop.places.keys(), ...openSessions(shop).map(({ place }) => place)])],
-    instruments: shop.crew.instruments.map(({ name }) => name),
+    instruments: shop.crew.instruments.filter(({ isRetired }) => !isRetired),
     people: shop.crew.people.map(({ name }) => name),
     mayCallOff: countdowns(shop.crew.alarms, now).length > 0,
     held:

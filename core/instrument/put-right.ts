@@ -7,10 +7,10 @@ import { isFailed } from '../failed.ts';
 import type { Entry, EventBody, Fact, NewEvent } from '../history.ts';
 import { instrumentStream, type StreamId } from '../ids.ts';
 import { instrumentNamed } from '../instruments.ts';
+import { isReading, kindsOf, readWith } from '../made-with.ts';
 import type { Unclear } from '../objections.ts';
 import { entriesIn, type Shop } from '../shop.ts';
-import { instrumentMeant, placeOf, takenUp } from './read-with.ts';
-import { isReading, kindsOf, readWith } from './taken-for.ts';
+import { instrumentMeant, placeOf, takenUp } from '../with-instruments.ts';
 
 /** None is kept under that name, or of a kind that such a reading is not made with. */
 export function unknownInstrument(shop: Shop, fact: Fact, was: Fact): Failed<Unclear> | undefined {

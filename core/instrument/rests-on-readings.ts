@@ -11,13 +11,13 @@ import {
   instrumentNamed,
   overdueAt,
 } from '../instruments.ts';
+import { readWith } from '../made-with.ts';
 import type { Part } from '../part/part.ts';
 import type { Rule } from '../rules.ts';
 import { standing } from '../settled.ts';
 import { batchOf, type Shop } from '../shop.ts';
 import { type EpochMs, minutesAfter } from '../units.ts';
 import type { RestsOnReadings } from './read-soundly.ts';
-import { readWith } from './taken-for.ts';
 
 type Knows = Pick<Shop, 'crew'>;
 

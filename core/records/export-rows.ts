@@ -8,8 +8,8 @@ import { localDay } from '../crew/local-day.ts';
 import { isFor } from '../event-readers.ts';
 import { type Entry, type Envelope, type Fact, type FactOf, isLate } from '../history.ts';
 import { nameIn, nounOf } from '../ids.ts';
-import { readWith } from '../instrument/taken-for.ts';
 import { dueBy, type Instrument, instrumentNamed, lastCheckBy } from '../instruments.ts';
+import { readWith } from '../made-with.ts';
 import type { EpochMs } from '../units.ts';
 import { isWithin, type Span } from './span.ts';
 

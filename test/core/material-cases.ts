@@ -43,6 +43,16 @@ export const materialCases = {
     deviates: 'CanOpened 08:00 lot-recalled',
     liftedBy: 'supervisor',
   },
+  'instrument-failed': {
+    given: [
+      ...['07:50 instrument hygro-1 hygrometer', ...weighed, '09:42 filter 1'],
+      '09:50 calibrated hygro-1 failed',
+    ],
+    at: '10:00',
+    act: 'coat new impeller-7 1 brush',
+    deviates: 'CoatApplied 10:00 instrument-failed',
+    liftedBy: 'lead',
+  },
   'can-expired': {
     given: [],
     at: '08:00',

@@ -29,6 +29,7 @@ import { type EpochMs, epochMs, grams, micrometres } from '../../core/units.ts';
 import { demoCrew } from './given.ts';
 import { type Draw, edgesIn, type Focus, nextAct, oneOf, whoseActIsRestedOn } from './walk-acts.ts';
 import { delivery, namedAfterwards, openedOf } from './walk-cans.ts';
+import { checkedBadly } from './walk-instruments.ts';
 import { coatFaults, judged } from './walk-oracle.ts';
 import { count, neverObjected, reachTable } from './walk-reach.ts';
 import { breathedBadly, lastRead } from './walk-session.ts';
@@ -348,6 +349,7 @@ const leaving = (batch: BatchNumber): readonly Pick<Request, 'by' | 'command' | 
     command: { verb: 'coat' as const, parts: ['hub-2'], batch, method: 'brush' as const },
   })),
   ...halfMeasured(batch),
+  ...checkedBadly(batch),
 ];
 const steps = fc.noBias(
   fc.array(fc.array(fc.nat(9_999), { minLength: stepDraws, maxLength: stepDraws }), {

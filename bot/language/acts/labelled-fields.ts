@@ -91,10 +91,10 @@ export function labelledAt(verb: Verb, act: ActLine, index: number, only?: 'amen
 function namesInstrument(
   { told }: FieldRow<SlotName>,
   token: Token | undefined,
-  instruments: readonly string[] = [],
+  instruments: ActLine['context']['instruments'] = [],
 ): boolean {
   const name = token?.kind === 'quoted' ? token.words : token?.text;
-  return told === 'text' && name !== undefined && instruments.includes(name.toLowerCase());
+  return told === 'text' && name !== undefined && instruments.some((each) => each.name === name.toLowerCase());
 }
 
 function valueFrom(

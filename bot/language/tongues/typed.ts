@@ -18,6 +18,7 @@ import type { SaidOtherwise } from './english/said-otherwise.ts';
 import type { SettingWords } from './english/settings.ts';
 import type { UnitSpellings } from './english/units.ts';
 import type { TermId } from './glossary.ts';
+import type { InstrumentWords } from './instrument-words.ts';
 import type { ListWords } from './list-words.ts';
 import type { Profile } from './profile.ts';
 import type { QuestionsTyped } from './questions-typed.ts';
@@ -64,6 +65,7 @@ export interface Typed {
   readonly done: DoneWords;
   readonly saidOtherwise: SaidOtherwise;
   readonly labels: LabelWords;
+  readonly instruments: InstrumentWords;
   /** Words that run into the number after them: `batch12`. */
   readonly runsInto: string;
   /** What a pot is called where its number follows: `pot 1 is hot`. */

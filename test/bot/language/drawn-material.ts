@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import type { Command } from '../../../core/commands.ts';
 import { components } from '../../../core/components.ts';
 import { filteredIntos, filterMaterials } from '../../../core/filters.ts';
+import { checkResults, instrumentKinds } from '../../../core/instrument-kinds.ts';
 import { askedSteps } from '../../../core/steps/step-rows.ts';
 import { epochMs, grams, litres, micrometres, percent, revolutionsPerMinute } from '../../../core/units.ts';
 import type { Amendment, AmendTarget } from '../../../core/verbs/correction-verbs.ts';
@@ -43,7 +44,10 @@ const ofCan = <V extends 'blanket' | 'check' | 'prestir'>(verb: V) =>
 
 export const drawnMaterial: fc.Arbitrary<Command> = fc.oneof(
   fc.record(
-    { verb: only('weigh'), batch: number, cans, handling, partAGrams: mass, partBGrams: mass },
+    {
+      ...{ verb: only('weigh'), batch: number, cans, handling, partAGrams: mass, partBGrams: mass },
+      instrument: only('scale-1'),
+    },
     { requiredKeys: ['verb', 'partAGrams', 'partBGrams'] },
   ),
   fc.record(
@@ -53,6 +57,20 @@ export const drawnMaterial: fc.Arbitrary<Command> = fc.oneof(
   fc.record(
     { verb: only('weigh'), batch: number, cans, handling, partBGrams: mass },
     { requiredKeys: ['verb', 'partBGrams'] },
+  ),
+  fc.record(
+    {
+      ...{ verb: only('instrument'), name: fc.constantFrom('gauge-2', 'bench-scale') },
+      ...{ kind: fc.constantFrom(...instrumentKinds), due: day, retired: fc.constant(true as const) },
+    },
+    { requiredKeys: ['verb', 'name'] },
+  ),
+  fc.record(
+    {
+      ...{ verb: only('calibrated'), name: fc.constantFrom('gauge-2', 'bench-scale') },
+      ...{ result: fc.constantFrom(...checkResults), next: day },
+    },
+    { requiredKeys: ['verb', 'name', 'result'] },
   ),
   fc.record({ verb: only('recall'), lot, component, why }, { requiredKeys: ['verb', 'lot', 'why'] }),
   fc.record({ verb: only('recall-over'), lot, component, why }, { requiredKeys: ['verb', 'lot', 'why'] }),

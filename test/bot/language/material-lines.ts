@@ -148,6 +148,23 @@ export const materialLines: readonly TypedLine[] = [
   miss('catch 2', 'incomplete', ''),
 
   // Called back.
+  act('instrument gauge-2 gauge due 2027-03-01', {
+    ...{ verb: 'instrument', name: 'gauge-2', kind: 'gauge', due: '2027-03-01' },
+  }),
+  act('instrument Spark-1 holiday tester', { verb: 'instrument', name: 'spark-1', kind: 'holiday-tester' }),
+  act('instrument gauge-2 retired', { verb: 'instrument', name: 'gauge-2', retired: true }),
+  act('calibrated gauge-2 ok next 2027-03-01', {
+    verb: 'calibrated',
+    name: 'gauge-2',
+    result: 'ok',
+    next: '2027-03-01',
+  }),
+  act('calibrated gauge-2 failed', { verb: 'calibrated', name: 'gauge-2', result: 'failed' }),
+  miss('calibrated gauge-2', 'incomplete', '', 'calibrated gauge-2 ok'),
+  ask('instruments', { ask: 'instruments' }),
+  act('weigh 1 1201g 1198g with scale-1', {
+    ...{ verb: 'weigh', batch: 1, partAGrams: grams(1201), partBGrams: grams(1198), instrument: 'scale-1' },
+  }),
   act('recall lot 7731 the maker calls it back', { verb: 'recall', lot: '7731', why: 'the maker calls it back' }),
   act('recall B lot 8820 for gelling', { verb: 'recall', lot: '8820', component: 'part-b', why: 'gelling' }),
   act('recalled lot "88/20" A "gels"', { verb: 'recall', lot: '88/20', component: 'part-a', why: 'gels' }),

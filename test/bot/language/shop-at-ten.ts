@@ -15,6 +15,12 @@ export const shopAtTen: LineContext = {
   batches: [1, 2],
   parts: ['impeller-7', 'valve-3', 'plate-12'],
   places: ['room', 'booth'],
+  instruments: [
+    { name: 'gauge-2', kind: 'gauge' },
+    { name: 'scale-1', kind: 'scale' },
+    { name: 'hygro-1', kind: 'hygrometer' },
+    { name: 'probe-1', kind: 'thermometer' },
+  ],
   people: ['kari', 'omar', 'lia'],
 };
 

@@ -100,7 +100,7 @@ it('given somebody of the crew, then a copy of the whole record is not theirs to
 });
 
 it('given the edition, the shape or the sum of an event changed in the file, then verify names the event', async () => {
-  for (const change of [`edition = 11`, `shape = 7`, `seal = 'sha256/1'`, `seal = 'of another'`]) {
+  for (const change of [`edition = 12`, `shape = 7`, `seal = 'sha256/1'`, `seal = 'of another'`]) {
     shop = await givenTheMorning();
     shop.tamper(`update event set ${change} where seq = 3`);
     const { card } = await shop.say('12:00 verify');

@@ -12,7 +12,6 @@ export const englishHoldVerbs = {
   ),
   instrument: verbWords('instrument, keep instrument, new instrument', 'instrument gauge-2 gauge due 2027-03-01', '', {
     gauge: 'gage',
-    'holiday-tester': 'holiday spark',
     due: 'expires',
   }),
   calibrated: verbWords(

@@ -5,6 +5,7 @@ import { englishCalm } from './calm.ts';
 import { englishCries } from './cries.ts';
 import { englishDone } from './done-said.ts';
 import { englishHelpGroups } from './help-topics.ts';
+import { englishInstrumentsTyped } from './instruments-typed.ts';
 import { englishLabels } from './labels.ts';
 import { englishMeanings } from './lexicon.ts';
 import { englishLists } from './lists.ts';
@@ -82,6 +83,7 @@ export const englishTyped: Typed = {
   done: englishDone,
   saidOtherwise: englishSaidOtherwise,
   labels: englishLabels,
+  instruments: englishInstrumentsTyped,
   runsInto: 'batch pot max no',
   pots: 'pot batch mix',
   cans: 'can tin drum',

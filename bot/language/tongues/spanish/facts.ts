@@ -1,7 +1,7 @@
 // What happened, in Spanish, in half a line: for corrections, deviations, the day and the trace.
 
 import type { Fact, FactOf } from '../../../../core/history.ts';
-import { readWith } from '../../../../core/instrument/taken-for.ts';
+import { readWith } from '../../../../core/made-with.ts';
 import { patchTold } from '../../../../core/patch-test.ts';
 import { isPlain, type PlainFact, plainVerb } from '../../../../core/verbs/plain.ts';
 import { endingOfRing } from '../../ending.ts';

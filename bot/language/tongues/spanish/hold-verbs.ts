@@ -30,7 +30,11 @@ export const spanishHoldVerbs = {
     'calibrado, calibrada, verificado, verificada, verificación de, calibración de, calibramos',
     'verificado medidor-2 superada próxima 2027-03-01',
     '',
-    { ok: 'bien superada superado apto apta', failed: 'falla fallo mal rechazado rechazada' },
+    {
+      next: 'proxima proximo siguiente',
+      ok: 'bien superada superado apto apta',
+      failed: 'falla fallo mal rechazado rechazada',
+    },
   ),
   instruments: verbWords('instrumentos, lista de instrumentos', 'instrumentos'),
   recall: verbWords(

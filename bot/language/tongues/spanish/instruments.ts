@@ -40,7 +40,7 @@ export const spanishInstrumentObjection: typeof englishInstrumentObjection = (ob
   const { instrument, failedAt, goodAt } = objection;
   const since =
     goodAt === undefined ? 'y antes no consta ninguna buena' : `la última buena fue el ${figures.dated(goodAt)}`;
-  return `Se apoya en lo que leyó ${instrument}, que no pasó su verificación, ${figures.dated(failedAt)}; ${since}. Léalo otra vez con otro, o que decida un encargado.`;
+  return `Se apoya en lo que leyó ${instrument}, que no pasó su verificación, ${figures.dated(failedAt)}; ${since}. Léalo otra vez con otro, o que decida quien libera.`;
 };
 
 export const spanishInstrumentUnclear: typeof englishInstrumentUnclear = (unclear, figures) => {

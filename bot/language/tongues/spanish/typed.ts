@@ -7,6 +7,7 @@ import { spanishCries } from './cries.ts';
 import { spanishDone } from './done-said.ts';
 import { spanishHelpGroups } from './help-topics.ts';
 import { printedInAmerica } from './in-america.ts';
+import { spanishInstrumentsTyped } from './instruments-typed.ts';
 import { spanishLabels } from './labels.ts';
 import { spanishMeanings } from './lexicon.ts';
 import { spanishLists } from './lists.ts';
@@ -115,6 +116,7 @@ export const spanishTyped: Typed = {
   done: spanishDone,
   saidOtherwise: spanishSaidOtherwise,
   labels: spanishLabels,
+  instruments: spanishInstrumentsTyped,
   runsInto: 'mezcla lata',
   pots: 'mezcla olla tanda lote cubeta cubo balde',
   cans: 'lata bote bidón bidon',

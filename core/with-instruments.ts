@@ -1,10 +1,10 @@
 // The readings that an act leaves, each with the instrument it was made with, filed under that too: so that what rests on it is
 // found years later. The first of a place says that the instrument is used there from then on.
 
-import type { Command } from '../commands.ts';
-import type { Said } from '../decision.ts';
-import { type Failed, failed } from '../failed.ts';
-import type { Entry, Fact, NewEvent } from '../history.ts';
+import type { Command } from './commands.ts';
+import type { Said } from './decision.ts';
+import { type Failed, failed } from './failed.ts';
+import type { Entry, Fact, NewEvent } from './history.ts';
 import {
   crewStream,
   defaultPlace,
@@ -14,16 +14,17 @@ import {
   numberIn,
   type PlaceName,
   type StreamId,
-} from '../ids.ts';
-import type { InstrumentKind } from '../instrument-kinds.ts';
-import { type Instrument, instrumentName, instrumentNamed } from '../instruments.ts';
-import type { Unclear } from '../objections.ts';
-import { holdAfter } from '../part/holding.ts';
-import { editionOfToday } from '../rule-editions.ts';
-import { objectionsTo } from '../rules.ts';
-import { batchOf, type Shop } from '../shop.ts';
-import { readingCase, readingRules } from './rests-on-readings.ts';
-import { isReading, kindsOf, lastUsed, takenFor } from './taken-for.ts';
+} from './ids.ts';
+import { readingCase, readingRules } from './instrument/rests-on-readings.ts';
+import { lastUsed, takenFor } from './instrument/taken-for.ts';
+import type { InstrumentKind } from './instrument-kinds.ts';
+import { type Instrument, instrumentName, instrumentNamed } from './instruments.ts';
+import { isReading, kindsOf } from './made-with.ts';
+import type { Unclear } from './objections.ts';
+import { holdAfter } from './part/holding.ts';
+import { editionOfToday } from './rule-editions.ts';
+import { objectionsTo } from './rules.ts';
+import { batchOf, type Shop } from './shop.ts';
 
 /** Of a shop that keeps no instruments they are as they were. */
 export function withInstruments(

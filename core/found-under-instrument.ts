@@ -1,12 +1,12 @@
 // What rests on an instrument, over the whole record: the parts, pots and places that were read with it, by what is filed under it;
 // what was coated of those pots; and of a place all that was done there since its last good check.
 
-import { asItStands } from '../as-it-stands.ts';
-import type { Envelope } from '../history.ts';
-import { type CrewId, instrumentStream, nounOf, type StreamId } from '../ids.ts';
-import { touchedUnder } from '../looked-at-anew.ts';
-import type { Store } from '../ports.ts';
-import { type EpochMs, epochMs } from '../units.ts';
+import { asItStands } from './as-it-stands.ts';
+import type { Envelope } from './history.ts';
+import { type CrewId, instrumentStream, nounOf, type StreamId } from './ids.ts';
+import { touchedUnder } from './looked-at-anew.ts';
+import type { Store } from './ports.ts';
+import { type EpochMs, epochMs } from './units.ts';
 
 /** `until`: what is read later is judged when it is. */
 export async function foundUnder(
