@@ -70,7 +70,7 @@ describe('what is not theirs to settle', () => {
   it('is told with what the line may say besides', async () => {
     const { say } = sessionTalk();
     expect((await say('help weigh')).text).toContain(
-      'It may also say: batch number, can number, gas at hand, or used whole.',
+      'It may also say: batch number, can number, gas at hand, or used whole, what it was read with.',
     );
     expect((await say('help bell')).text).not.toContain('may also');
   });
