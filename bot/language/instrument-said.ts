@@ -3,7 +3,9 @@
 // ok`, which says it in the reader's own order, is taken.
 
 import { DateTime } from 'luxon';
+import { verbRows } from '../../core/commands.ts';
 import { isFailed } from '../../core/failed.ts';
+import type { CheckResult } from '../../core/instrument-kinds.ts';
 import { isSaid, longestAt, wordsOf } from './as-said/words.ts';
 import type { LineContext } from './reading.ts';
 import { monthNamed } from './times/date-typed.ts';
@@ -30,11 +32,14 @@ export const checkSaid: Understands = (line, context, strictly) => {
   if (reads || isSaid(line, said('untold'))) return undefined;
   const isFailedSaid = isSaid(line, said('hasFailed'));
   if (name === undefined || !isOfCheck) return undefined;
-  if (isFailedSaid) return { is: 'likely', lines: [`calibrated ${name} failed`] };
+  if (isFailedSaid) return { is: 'likely', lines: [`calibrated ${name} ${printed('failed')}`] };
   const next = dayBehind(line, context, said('upTo'));
   if (next === undefined && !isSaid(line, said('hasPassed')) && !isSaid(line, said('wasChecked'))) return undefined;
-  return { is: 'likely', lines: [`calibrated ${name} ok${next === undefined ? '' : ` next ${next}`}`] };
+  return { is: 'likely', lines: [`calibrated ${name} ${printed('ok')}${next === undefined ? '' : ` next ${next}`}`] };
 };
+
+/** As the line of a check has it. */
+const printed = (result: CheckResult): string => verbRows.calibrated.fields.result?.words.get(result) ?? result;
 
 /** By its name, or by what it is where one alone of that kind is kept. */
 function nameIn(line: string, { instruments = [], hearing }: LineContext): string | undefined {

@@ -26,7 +26,7 @@ export const instrumentVerbs = {
   calibrated: verb(
     {
       name,
-      result: choice('check-result', checkResults, { required: true, amend: true }),
+      result: choice('check-result', checkResults, { required: true, amend: true }, { ok: 'passed' }),
       /** The last day that this check holds. */
       next: day('next-check', { behind: 'next', amend: true }),
     },

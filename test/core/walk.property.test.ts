@@ -350,6 +350,8 @@ const leaving = (batch: BatchNumber): readonly Pick<Request, 'by' | 'command' | 
   })),
   ...halfMeasured(batch),
   ...checkedBadly(batch),
+  { by: 'kari', stance: { is: 'asked' }, command: { verb: 'first-shift' } },
+  { by: 'omar', stance: { is: 'asked' }, command: { verb: 'first-shift-done', person: 'kari' } },
 ];
 const steps = fc.noBias(
   fc.array(fc.array(fc.nat(9_999), { minLength: stepDraws, maxLength: stepDraws }), {

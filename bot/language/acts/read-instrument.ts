@@ -24,7 +24,7 @@ export const readCalibrated = (act: ActLine, labelled: Readonly<Said>): CommandO
     return {
       failed: 'incomplete',
       needs: ['check-result'],
-      tries: ['ok', 'failed'].map((said) => `${act.line} ${said}`),
+      tries: [...(verbRows.calibrated.fields.result?.words.values() ?? [])].map((said) => `${act.line} ${said}`),
     };
   }
   const command = commandOf('calibrated', { ...labelled, ...read });

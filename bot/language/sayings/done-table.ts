@@ -1,6 +1,7 @@
 // What tells that something was done, and when, of the tongues that are heard together.
 
-import type { DoneWords, Typed } from '../tongues/typed.ts';
+import type { DoneWords } from '../tongues/done-words.ts';
+import type { Typed } from '../tongues/typed.ts';
 import type { Phrases } from './reason-table.ts';
 
 export interface DoneTable {

@@ -11,6 +11,7 @@ import type { PartColumn } from '../parts-in/part-column-names.ts';
 import type { Sayings } from '../sayings/sayings.ts';
 import type { Slot } from '../slots.ts';
 import type { VocabularyName } from '../vocabulary.ts';
+import type { DoneWords } from './done-words.ts';
 import type { CryWords } from './english/cries.ts';
 import type { Meanings } from './english/lexicon.ts';
 import type { MethodWords } from './english/methods.ts';
@@ -105,22 +106,6 @@ export interface ReasonWords {
   readonly toldOf: string;
   /** Between what shows a figure and the figure. */
   readonly is: string;
-}
-
-/** Patterns are of lower case, with accents. */
-export interface DoneWords {
-  /** How a line begins that tells what was done: never an order, a plan, or only how something stands. Somebody's name is `~`. */
-  readonly is: RegExp;
-  /** Behind a denial: what is no more of the list that it denies. */
-  readonly byItself: RegExp;
-  /** What a clause begins with that says when; phrases without accents. */
-  readonly when: string;
-  /** What a clause between commas begins with that says which thing is meant. */
-  readonly which: string;
-  /** Between two things that were done; else it puts off. */
-  readonly thereupon: string;
-  /** With a denial: what is still to come. */
-  readonly notYet: string;
 }
 
 /** What sends the clock of practice on, in patterns of lower case without accents. */

@@ -14,9 +14,9 @@ describe('a check in other words', () => {
     ['the gauge failed its check', 'calibrated gauge-2 failed'],
     ['hygro-1 failed calibration', 'calibrated hygro-1 failed'],
     ['the scale did not pass its check', 'calibrated scale-1 failed'],
-    ['gauge-2 was calibrated today, good till March', 'calibrated gauge-2 ok next 2027-03-01'],
-    ['gauge-2 passed its calibration, next due 2027-03-01', 'calibrated gauge-2 ok next 2027-03-01'],
-    ['checked the scale, it is ok', 'calibrated scale-1 ok'],
+    ['gauge-2 was calibrated today, good till March', 'calibrated gauge-2 passed next 2027-03-01'],
+    ['gauge-2 passed its calibration, next due 2027-03-01', 'calibrated gauge-2 passed next 2027-03-01'],
+    ['checked the scale, it is ok', 'calibrated scale-1 passed'],
   ])('given "%s", then it is offered as %s', (line, act) => {
     expect(offered(line)[0]).toBe(act);
   });
@@ -24,8 +24,8 @@ describe('a check in other words', () => {
   it.each([
     ['el higrómetro no pasó la verificación', 'calibrated hygro-1 failed'],
     ['la báscula falló la calibración', 'calibrated scale-1 failed'],
-    ['el medidor se calibró hoy, vale hasta marzo', 'calibrated gauge-2 ok next 2027-03-01'],
-    ['termómetro calibrado, vale hasta 2027-03-01', 'calibrated probe-1 ok next 2027-03-01'],
+    ['el medidor se calibró hoy, vale hasta marzo', 'calibrated gauge-2 passed next 2027-03-01'],
+    ['termómetro calibrado, vale hasta 2027-03-01', 'calibrated probe-1 passed next 2027-03-01'],
   ])('given "%s", then it is offered as %s', (line, act) => {
     expect(offered(line, tallerALasDiez)[0]).toBe(act);
   });

@@ -160,7 +160,7 @@ export const materialLines: readonly TypedLine[] = [
     next: '2027-03-01',
   }),
   act('calibrated gauge-2 failed', { verb: 'calibrated', name: 'gauge-2', result: 'failed' }),
-  miss('calibrated gauge-2', 'incomplete', '', 'calibrated gauge-2 ok'),
+  miss('calibrated gauge-2', 'incomplete', '', 'calibrated gauge-2 passed'),
   ask('instruments', { ask: 'instruments' }),
   act('weigh 1 1201g 1198g with scale-1', {
     ...{ verb: 'weigh', batch: 1, partAGrams: grams(1201), partBGrams: grams(1198), instrument: 'scale-1' },

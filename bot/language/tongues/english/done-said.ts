@@ -1,7 +1,7 @@
 // How English tells that something was done and not what is to be done, and what says when. Common practice and our own choice, no
 // source.
 
-import type { DoneWords } from '../typed.ts';
+import type { DoneWords } from '../done-words.ts';
 
 const lead =
   '(?:(?:ok|okay|so|and|then|well|right|hi|hey|yes|yep|yeah|just|already|also|morning|sorry|later|finally)[,:]? )*';

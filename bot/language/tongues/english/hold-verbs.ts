@@ -18,7 +18,7 @@ export const englishHoldVerbs = {
     'calibrated, calibration, instrument-check, instrument check, recalibrated',
     'calibrated gauge-2 ok next 2027-03-01',
     'its, check',
-    { ok: 'passed good fine', failed: 'fail fails' },
+    { passed: 'good fine', failed: 'fail fails' },
   ),
   instruments: verbWords('instruments, list instruments', 'instruments'),
   rework: verbWords('rework, reworked, redo', 'rework impeller-7 runs at the flange'),

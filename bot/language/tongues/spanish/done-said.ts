@@ -1,7 +1,7 @@
 // How Spanish tells that something was done and not what is to be done, and what says when. Accents tell the past from an order, so that
 // they are kept. Common practice and our own choice, no source.
 
-import type { DoneWords } from '../typed.ts';
+import type { DoneWords } from '../done-words.ts';
 
 const lead = '(?:(?:ya|pues|y|luego|también|tambien|vale|ok|hola|oye|jefe|jefa|sí|si|solo|después|despues)[,:]? )*';
 const pronouns = '(?:(?:me|te|se|le|les|lo|la|los|las|nos) )*';

@@ -32,8 +32,8 @@ export const spanishHoldVerbs = {
     '',
     {
       next: 'proxima proximo siguiente',
-      ok: 'bien superada superado apto apta',
-      failed: 'falla fallo mal rechazado rechazada',
+      passed: 'superada bien superado apto apta',
+      failed: 'fallo falla mal rechazado rechazada',
     },
   ),
   instruments: verbWords('instrumentos, lista de instrumentos', 'instrumentos'),
