@@ -17,6 +17,7 @@ import { personsMeant } from './did-you-mean-person.ts';
 import { liftTaps } from './disposed-cards.ts';
 import { farTaps } from './far-taps.ts';
 import { insteadTaps, ventilationCaution } from './instead.ts';
+import { instrumentsMeant } from './instrument-taps.ts';
 import { materialMeant } from './material-taps.ts';
 import { newPartTaps } from './new-part-taps.ts';
 import { placeTaps } from './new-place-taps.ts';
@@ -183,6 +184,9 @@ function meantTaps(telling: Telling, request: Request, unclear: Unclear): readon
     case 'no-such-sheet':
     case 'which-sheet':
       return sheetTaps(telling, unclear, (sheet) => line(withSheet(command, sheet)));
+    case 'no-such-instrument':
+    case 'which-kind':
+      return instrumentsMeant(telling, command, unclear, line);
     case 'which-alarm':
       return alarmTaps(telling, unclear.alarms);
     case 'undo-asks':

@@ -76,3 +76,16 @@ it('given a crew keeps no instruments, then its cards say nothing of any', async
   expect(card.lines.join('\n')).not.toMatch(/instrument|Read with/);
   expect((await say('instruments')).card.lines.join('\n')).toContain('No instruments are kept');
 });
+
+it('given another kind was named, or nobody said what a new one is, then there is a tap for each that may be meant', async () => {
+  const { say } = await said(...cured, 'instrument scale-1 scale');
+  const other = (await say('film a1 12 12 13um with scale-1')).card;
+  expect(other.actions.map(({ line }) => line)).toEqual([
+    'film a1 12 12 13um with gauge-1',
+    'film a1 12 12 13um with gauge-2',
+  ]);
+  const fresh = (await say('instrument spark-1')).card;
+  expect(fresh.actions.map(({ line }) => line)).toContain('instrument spark-1 holiday-tester');
+  await say('instrument spark-1 holiday-tester');
+  expect((await say('instruments')).card.lines.join('\n')).toContain('spark-1, holiday tester');
+});
