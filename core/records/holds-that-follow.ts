@@ -37,10 +37,12 @@ export function holdsThatFollow(before: Shop, after: Shop, at: EpochMs): readonl
   const failed = new Map<PartName, readonly Failed[]>();
   const add = (part: PartName, code: HoldingCode) => because.set(part, [...(because.get(part) ?? []), code]);
   for (const { entry, objection, permitted } of newDeviations(before, after)) {
-    if (permitted !== undefined || !isHolding(objection.code) || nounOf(entry.stream) !== 'part') continue;
-    // Released and gone or not: whoever leads must know what they let go.
-    const part = after.parts.get(nameIn(entry.stream));
-    if (part !== undefined && isOfWhatIsThere(part, entry)) add(part.name, objection.code);
+    if (permitted !== undefined || !isHolding(objection.code)) continue;
+    // Released and gone or not: whoever leads must know what they let go. What was read on one part of a load counts for the others.
+    for (const stream of [entry.stream, ...entry.alsoUnder]) {
+      const part = nounOf(stream) === 'part' ? after.parts.get(nameIn(stream)) : undefined;
+      if (part !== undefined && isOfWhatIsThere(part, entry)) add(part.name, objection.code);
+    }
   }
   for (const part of after.parts.values()) {
     const readings = newlyFailed(before, after, part).filter(({ entry }) => isOfWhatIsThere(part, entry));

@@ -204,6 +204,28 @@ describe('a check that failed', () => {
     expect(await heldIn(probe)).toEqual(['fin-1']);
   });
 
+  it('given one reading was of a whole load, then all of the load is held', async () => {
+    const shift = await given([
+      ...['07:30 instrument probe-1 thermometer', '08:00 air 24C 48%', '08:00 mix 2.4kg', '08:10 weigh 1 1201g 1198g'],
+      ...[
+        '09:55 filter 1',
+        '10:00 part fin-1 steel 10mm',
+        '10:00 part fin-2 steel 5mm',
+        '10:00 coat fin-1 fin-2 1 brush',
+      ],
+      ...['10:15 dry fin-1 fin-2', '10:20 cure fin-1 fin-2 oven 90C', '10:50 temp 90C'],
+    ]);
+    await shift.when('11:00 calibrated probe-1 failed');
+    expect(await heldIn(shift)).toEqual(['fin-1', 'fin-2']);
+    // And what is read with it from then on.
+    const again = await given([
+      '07:30 instrument probe-1 thermometer',
+      '07:31 calibrated probe-1 failed',
+      ...cured('fin-1'),
+    ]);
+    expect(await heldIn(again)).toEqual(['fin-1']);
+  });
+
   it('given the air was read with it, then nothing more is coated in that air, until it is read with another', async () => {
     const shift = await given([
       '07:30 instrument hygro-1 hygrometer',
