@@ -39,7 +39,15 @@ import { decideDisposed } from './part/disposed-decide.ts';
 import { decideFilm, decideWet } from './part/film-decide.ts';
 import { decideHold, decideSeeTo } from './part/hold-decide.ts';
 import { decideDoor, decideOut, decideTemp } from './part/load-decide.ts';
-import { decideCure, decideDry, decidePart, decideRelease, decideShipped, decideTested } from './part/part-decide.ts';
+import {
+  decideCure,
+  decideDry,
+  decideFilmTested,
+  decidePart,
+  decideRelease,
+  decideShipped,
+  decideTested,
+} from './part/part-decide.ts';
 import { decidePartSurface, decidePrep } from './part/surface-decide.ts';
 import { decideAir, decideReading } from './place/place-decide.ts';
 import { decideSnooze } from './reminders/snooze.ts';
@@ -73,6 +81,11 @@ const deciders: Deciders<Verb> = {
   film: decideFilm,
   adhesion: decideTested,
   rub: decideTested,
+  'pull-off': decideFilmTested,
+  gloss: decideFilmTested,
+  hardness: decideFilmTested,
+  holidays: decideFilmTested,
+  visual: decideFilmTested,
   release: decideRelease,
   hold: decideHold,
   'see-to': decideSeeTo,

@@ -100,6 +100,7 @@ export const readersOf = {
   FilmRead: ['part', 'part-rules', 'export'],
   AdhesionTested: ['part-rules'],
   SolventRubbed: ['part-rules'],
+  FilmTested: ['part-rules', 'export'],
   PhotoFiled: ['aside', 'export'],
   PartReleased: ['part', 'part-rules', 'night', 'period', 'timeline'],
   PartLeft: ['part', 'part-rules'],

@@ -3,14 +3,18 @@
 
 import type { Command, CommandOf, Verb } from './commands.ts';
 import { personIn } from './crew/crew.ts';
+import { jobLimits } from './crew/job-limits.ts';
 import type { UnitSystem } from './crew/unit-system.ts';
 import type { PersonName } from './ids.ts';
 import { known } from './known.ts';
 import { isBetween, type Meant, type Measure, meantBy } from './misread-units.ts';
+import { filmSheet } from './part/film-rule.ts';
 import type { Sheet } from './products/sheet.ts';
+import type { FilmRule } from './products/sheet-part.ts';
 import { batchOf, type Shop } from './shop.ts';
 import {
   celsius,
+  epochMs,
   grams,
   litres,
   type Micrometres,
@@ -128,7 +132,7 @@ const tellers: Tellers = {
     {
       ...{ slot: 'wet-film', measure: 'film', values: said.wetFilmMicrometres },
       having: (to) => ({ ...said, wetFilmMicrometres: to.map(micrometres) }),
-      range: filmsOf(sheetOn(shop, said.part), 'wet'),
+      range: wetAsked(shop, said.part),
     },
   ],
   film: (said, shop) => {
@@ -136,7 +140,7 @@ const tellers: Tellers = {
       ...(said.dryFilmMicrometres ?? []),
       ...(said.spots ?? []).flatMap(({ micrometres }) => micrometres),
     ];
-    const range = dryFilmsOf(sheetOn(shop, said.part));
+    const range = dryAsked(shop, said.part);
     return values.length === 0
       ? []
       : [{ slot: 'dry-film', measure: 'film', values, range, having: (to) => filmHaving(said, to.map(micrometres)) }];
@@ -182,12 +186,33 @@ function sheetOn(shop: Shop, name: string): Sheet | undefined {
   return part && batchOf(shop, part)?.sheet;
 }
 
+/** What its job asks as it stands; a figure within it is no slip, however far from the sheet's film. */
+const everAfter = epochMs(Number.MAX_SAFE_INTEGER);
+
+function dryAsked(shop: Shop, name: string): Told['range'] {
+  const part = shop.parts.get(name);
+  const sheet = part && filmSheet(shop, part, everAfter);
+  const isAsked = part && sheet?.filmRule !== batchOf(shop, part)?.sheet.filmRule;
+  return isAsked === true ? ofRule(sheet?.filmRule) : dryFilmsOf(sheetOn(shop, name));
+}
+
+function wetAsked(shop: Shop, name: string): Told['range'] {
+  const limits = jobLimits(shop.crew, shop.parts.get(name)?.details.job, everAfter);
+  const asked = limits?.tests?.find(({ of }) => of === 'wet');
+  if (asked?.of !== 'wet') return filmsOf(sheetOn(shop, name), 'wet');
+  return { lowest: asked.leastMicrometres / timesTheSheets, highest: asked.mostMicrometres * timesTheSheets };
+}
+
+function ofRule(rule: FilmRule | undefined): Told['range'] {
+  if (rule === undefined) return undefined;
+  const least = rule.rule === 'iso-19840' ? rule.nominalMicrometres : rule.leastMicrometres;
+  return { lowest: least / timesTheSheets, highest: rule.mostMicrometres * timesTheSheets };
+}
+
 /** By its range, or where the sheet gives none by the rule that judges it. */
 function dryFilmsOf(sheet: Sheet | undefined): Told['range'] {
   const rule = sheet?.filmRule;
-  if (sheet?.film !== undefined || rule === undefined) return filmsOf(sheet, 'dry');
-  const least = rule.rule === 'iso-19840' ? rule.nominalMicrometres : rule.leastMicrometres;
-  return { lowest: least / timesTheSheets, highest: rule.mostMicrometres * timesTheSheets };
+  return sheet?.film !== undefined || rule === undefined ? filmsOf(sheet, 'dry') : ofRule(rule);
 }
 
 /** Of one coat; `undefined` where the sheet gives none. */

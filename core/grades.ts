@@ -72,5 +72,9 @@ export type Grit = (typeof grits)[number];
 export const adhesionRatings = ['5B', '4B', '3B', '2B', '1B', '0B', '0', '1', '2', '3', '4', '5'] as const;
 export type AdhesionRating = (typeof adhesionRatings)[number];
 
+/** ASTM F22: whether a film of water lay unbroken on the cleaned steel. */
+export const waterBreaks = ['held', 'broke'] as const;
+export type WaterBreak = (typeof waterBreaks)[number];
+
 export const rubResults = ['no-effect', 'softened', 'through'] as const;
 export type RubResult = (typeof rubResults)[number];

@@ -1,6 +1,11 @@
 // What stands against a decision, as a line names it: by the verb of what it is about.
 
-export const liftNames = ['hold', 'cure', 'film', 'adhesion', 'rub', 'scrap', 'return'] as const;
+import { filmTestNames } from './film-tests.ts';
+
+export const liftNames = [
+  ...(['hold', 'cure', 'film', 'adhesion', 'rub', 'scrap', 'return', 'prep', 'wet'] as const),
+  ...filmTestNames,
+] as const;
 export type LiftName = (typeof liftNames)[number];
 
 export interface Lift {

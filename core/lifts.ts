@@ -13,7 +13,7 @@ export function namesOf(objection: Objection): readonly LiftName[] {
     case 'cure-not-given':
       return ['cure'];
     case 'not-given':
-      return objection.lacking.map(({ of }) => of);
+      return [...new Set(objection.lacking.map(({ of }) => of))];
     case 'film-half':
       return ['film'];
     case 'instrument-failed':

@@ -18,7 +18,9 @@
  * every morning, and what becomes of its part is a decision. 10: a release waits
  * for the rest of a dry film that is told spot by spot, and of a lot that is
  * called back nothing more is opened, poured or put on. 11: what was read with an
- * instrument whose check is overdue is marked, and what rests on one that failed is held. A later rule raises the last number and names it in its `since`.
+ * instrument whose check is overdue is marked, and what rests on one that failed is held; what a job asks
+ * of the steel is asked once more before a release, of what nobody measured
+ * too. A later rule raises the last number and names it in its `since`.
  */
 export const editions = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11] as const;
 export type Edition = (typeof editions)[number];

@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { legalFrames } from './calc/legal-frame.ts';
 import { solventIds } from './calc/solvents.ts';
 import { ringsTo, roles } from './crew/crew-commands.ts';
+import { TestAsked } from './film-tests.ts';
 import { adhesionRatings, surfaceGrades } from './grades.ts';
 import { emergencyFields } from './session/session-commands.ts';
 import {
@@ -68,12 +69,29 @@ export const settingKinds = {
     mostSaltsMilligramsPerSquareMetre: MilligramsPerSquareMetre.optional(),
     /** ISO 8502-3, how much: 0 to 5. */
     mostDustRating: z.number().int().min(0).max(5).optional(),
+    /** ISO 8502-3, how big: 0 to 5. */
+    mostDustSize: z.number().int().min(0).max(5).optional(),
+    /** ASTM F22. */
+    waterBreak: z.literal(true).optional(),
     /** Before a release: a dry film by its sheet's rule, a cross-cut, double rubs, and somebody who did not coat it. */
     film: z.literal(true).optional(),
+    /** By another rule than its sheet's. */
+    filmRule: z
+      .object({
+        rule: z.enum(['iso-19840', 'pa-2']).optional(),
+        leastMicrometres: Micrometres.optional(),
+        mostMicrometres: Micrometres.optional(),
+        level: z.literal([1, 2, 3, 4, 5]).optional(),
+        spots: z.number().int().positive().optional(),
+      })
+      .readonly()
+      .optional(),
     /** What the gauge shows on its bare steel: taken off each reading of a film that is told spot by spot. */
     filmBaseMicrometres: Micrometres.optional(),
     leastAdhesion: z.enum(adhesionRatings).optional(),
     leastDoubleRubs: z.number().int().positive().optional(),
+    /** One of each at most. */
+    tests: z.array(TestAsked).min(1).readonly().optional(),
     secondEyes: z.literal(true).optional(),
   },
   /** The shop's own numbers to call, or its steps for one kind of trouble. */

@@ -23,3 +23,5 @@ export const MicrosiemensPerCentimetre = z.number().transform((value) => units.m
 export const RevolutionsPerMinute = z.number().transform((value) => units.revolutionsPerMinute(value));
 export const MilligramsPerSquareMetre = z.number().transform((value) => units.milligramsPerSquareMetre(value));
 export const MilligramsPerCubicMetre = z.number().transform((value) => units.milligramsPerCubicMetre(value));
+export const Megapascals = z.number().transform((value) => units.megapascals(value));
+export const Volts = z.number().transform((value) => units.volts(value));

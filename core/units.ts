@@ -36,6 +36,8 @@ export type SquareMetresPerLitre = Quantity<'m2/L'>;
 export type KilojoulesPerMole = Quantity<'kJ/mol'>;
 export type GramsPerMole = Quantity<'g/mol'>;
 export type MicrosiemensPerCentimetre = Quantity<'uS/cm'>;
+export type Megapascals = Quantity<'MPa'>;
+export type Volts = Quantity<'V'>;
 export type MilligramsPerSquareMetre = Quantity<'mg/m2'>;
 export type RevolutionsPerMinute = Quantity<'rpm'>;
 
@@ -80,6 +82,8 @@ export const kilojoulesPerMole = maker<KilojoulesPerMole>('kilojoules per mole',
 export const gramsPerMole = maker<GramsPerMole>('grams per mole', 0);
 export const microsiemensPerCentimetre = maker<MicrosiemensPerCentimetre>('microsiemens per centimetre', 0);
 export const milligramsPerSquareMetre = maker<MilligramsPerSquareMetre>('milligrams per square metre', 0);
+export const megapascals = maker<Megapascals>('megapascals', 0);
+export const volts = maker<Volts>('volts', 0);
 export const revolutionsPerMinute = maker<RevolutionsPerMinute>('revolutions per minute', 0);
 
 // Exact by definition; the same values as NIST SP 811 lists.
@@ -92,7 +96,11 @@ const squareMetresPerSquareFoot = 0.09290304;
 const millimetresPerInch = 25.4;
 const cubicMetresPerCubicFoot = 0.028316846592;
 const metresPerFoot = 0.3048;
+/** Of a pound-force (4.4482216152605 N) on a square inch. */
+const megapascalsPerPsi = 4.4482216152605 / (25.4 * 25.4);
 
+export const megapascalsFromPsi = (pressure: number): Megapascals => megapascals(pressure * megapascalsPerPsi);
+export const psiFromMegapascals = (pressure: Megapascals): number => pressure / megapascalsPerPsi;
 export const gramsFromKilograms = (kilograms: number): Grams => grams(kilograms * 1000);
 export const gramsFromPounds = (pounds: number): Grams => grams(pounds * gramsPerPound);
 export const gramsFromOunces = (ounces: number): Grams => grams(ounces * gramsPerOunce);

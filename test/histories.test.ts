@@ -126,6 +126,7 @@ describe('the kept records', () => {
         'spray-known',
         'spray-session',
         'steps',
+        'tests-asked',
       ]),
     );
     for (const name of histories) {

@@ -9,6 +9,12 @@ const codeOf: Readonly<Record<FailedReading['of'], HoldingCode>> = {
   heat: 'overheated',
   adhesion: 'adhesion-failed',
   rub: 'rubbed-through',
+  wet: 'test-failed',
+  'pull-off': 'test-failed',
+  gloss: 'test-failed',
+  hardness: 'test-failed',
+  holidays: 'test-failed',
+  visual: 'test-failed',
 };
 
 /** The codes that the readings of this hold do not tell. */

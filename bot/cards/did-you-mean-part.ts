@@ -45,6 +45,11 @@ function naming(command: Command, part: PartName): readonly PartMeant[] {
     case 'film':
     case 'adhesion':
     case 'rub':
+    case 'pull-off':
+    case 'gloss':
+    case 'hardness':
+    case 'holidays':
+    case 'visual':
       return [{ part, command: { ...command, part } }];
     default:
       return [];

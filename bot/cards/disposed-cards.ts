@@ -111,6 +111,13 @@ const tapOf = {
   film: 'lift-asked',
   adhesion: 'lift-asked',
   rub: 'lift-asked',
+  prep: 'lift-asked',
+  wet: 'lift-asked',
+  'pull-off': 'lift-asked',
+  gloss: 'lift-asked',
+  hardness: 'lift-asked',
+  holidays: 'lift-asked',
+  visual: 'lift-asked',
   scrap: 'lift-disposed',
   return: 'lift-disposed',
 } as const satisfies Readonly<Record<LiftName, string>>;

@@ -2,12 +2,14 @@
 // stands against a part when it is released.
 
 import type { CommandOf } from '../../core/commands.ts';
+import { isSprayed, judgeTest } from '../../core/film-tests.ts';
 import type { Entry } from '../../core/history.ts';
 import { partStream } from '../../core/ids.ts';
 import { answeredIn, isReading } from '../../core/part/answered.ts';
 import { dryToCome } from '../../core/part/dry-to-come.ts';
-import { failedReadings, kindOf } from '../../core/part/failed-readings.ts';
+import { askedOf, failedReadings, kindOf } from '../../core/part/failed-readings.ts';
 import { type FilmFinding, judgeFilm } from '../../core/part/film-acceptance.ts';
+import { filmSheet } from '../../core/part/film-rule.ts';
 import { setsJudged } from '../../core/part/film-set-failed.ts';
 import { filmSets, spotsIn } from '../../core/part/film-sets.ts';
 import { filmReading, type Part, type SpotTold } from '../../core/part/part.ts';
@@ -19,8 +21,9 @@ import { type Card, type CardFact, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { deviationSaid } from './deviation-lines.ts';
 import { factsOf } from './facts.ts';
-import { heldLines, partTaps, stillAskedLines } from './part-cards.ts';
+import { heldLines, partTaps } from './part-cards.ts';
 import { type SpotsTold, spotsTold } from './spot-cards.ts';
+import { stillAskedLines } from './still-asked.ts';
 
 export function filmCard(telling: Telling, part: Part): Card {
   const { replies, parts } = telling.words;
@@ -87,7 +90,7 @@ function readingCard(
 
 function findingOf(telling: Telling, part: Part, readings: readonly Micrometres[]): FilmFinding {
   if (part.coats.length === 0) return { is: 'not-coated' };
-  return judgeFilm(readings, batchOf(telling.shop, part)?.sheet.filmRule, part.details.areaSquareMetres);
+  return judgeFilm(readings, filmSheet(telling.shop, part, telling.now)?.filmRule, part.details.areaSquareMetres);
 }
 
 /** The set that stands for the part: of its last coat the last that failed, whatever was read after it; else the last. */
@@ -102,7 +105,8 @@ function verdictOf(part: Part, telling: Telling) {
   const dry = part.films.findLast(({ state }) => state === 'dry');
   if (dry?.told === undefined) return dry === undefined ? undefined : findingOf(telling, part, dry.micrometres);
   return (
-    setsJudged(part, batchOf(telling.shop, part)?.sheet).at(-1)?.finding ?? findingOf(telling, part, dry.micrometres)
+    setsJudged(part, filmSheet(telling.shop, part, telling.now)).at(-1)?.finding ??
+    findingOf(telling, part, dry.micrometres)
   );
 }
 
@@ -114,6 +118,21 @@ export function testedCard(telling: Telling, part: Part, command: CommandOf<'adh
       ? [parts.adhesion(part.name, command.rating), parts.adhesionScale(command.rating)]
       : [parts.rub(part.name, command.doubleRubs, command.result), parts.rubMeaning];
   return readingCard(telling, part, title, [meaning, ...coupon]);
+}
+
+/** As it was told, whenever it was read; with what no job asks said to be so. */
+export function filmTestedCard(telling: Telling, part: Part): Card {
+  const { filmTests, coupon } = telling.words.parts;
+  const entry = part.entries.filter(({ fact }) => fact.type === 'FilmTested').toSorted((a, b) => b.seq - a.seq)[0];
+  if (entry?.fact.type !== 'FilmTested') return makeCard(telling.words.replies.partNoted(part.name), 'plain');
+  const { fact } = entry;
+  const isAsked = askedOf(telling.shop, part, entry)?.tests?.some(({ of }) => of === fact.of) === true;
+  const isUnjudged = !isAsked && judgeTest(fact, undefined, isSprayed(part)) === 'open';
+  return readingCard(telling, part, filmTests.title(part.name, fact, telling.figures), [
+    filmTests.meaning(fact.of),
+    ...(isUnjudged ? [filmTests.noneAsks] : []),
+    ...(fact.coupon === true ? [coupon] : []),
+  ]);
 }
 
 /** What whoever takes a part out or releases it must see: its film by the rule, and every deviation on it. */

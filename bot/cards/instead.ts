@@ -140,9 +140,12 @@ function ofPart(telling: Telling, command: Command, ids: readonly NextActId[]): 
 }
 
 /** What is lacking for its release, of one part alone. */
-function givenBy(telling: Telling, command: Command, { of }: ReleaseLacking): readonly CardAction[] {
+function givenBy(telling: Telling, command: Command, lacking: ReleaseLacking): readonly CardAction[] {
   const [name, another] = 'parts' in command ? command.parts : [];
-  if (name === undefined || another !== undefined) return [];
+  return name === undefined || another !== undefined ? [] : givenTaps(telling, name, lacking);
+}
+
+export function givenTaps(telling: Telling, name: PartName, { of }: ReleaseLacking): readonly CardAction[] {
   switch (of) {
     case 'film':
       return [tap(telling, 'film', `film ${name} {dry-films}um`)];
@@ -150,6 +153,20 @@ function givenBy(telling: Telling, command: Command, { of }: ReleaseLacking): re
       return [tap(telling, 'adhesion', `adhesion ${name} {rating}`)];
     case 'rub':
       return [tap(telling, 'rub', `rub ${name} {rubs} {rub-result}`)];
+    case 'pull-off':
+      return [tap(telling, 'pull-off', `pull-off ${name} {pull-off}MPa`)];
+    case 'gloss':
+      return [tap(telling, 'gloss', `gloss ${name} {gloss}GU`)];
+    case 'hardness':
+      return [tap(telling, 'hardness', `hardness ${name} {pencil}`)];
+    case 'holidays':
+      return [tap(telling, 'holidays', `holidays ${name} {holidays} {volts}V`)];
+    case 'visual':
+      return [tap(telling, 'visual', `visual ${name} {looks}`)];
+    // Neither can be told any more once the coat lies, but of what was read then.
+    case 'prep':
+    case 'wet':
+      return [];
   }
 }
 

@@ -110,6 +110,11 @@ function actOn(telling: Telling, command: Naming): string {
     case 'film':
     case 'adhesion':
     case 'rub':
+    case 'pull-off':
+    case 'gloss':
+    case 'hardness':
+    case 'holidays':
+    case 'visual':
       return `${telling.words.buttons.meant} ${command.part ?? ''}`;
   }
 }

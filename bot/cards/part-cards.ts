@@ -6,7 +6,6 @@ import { ownersOf } from '../../core/part/held.ts';
 import type { Part } from '../../core/part/part.ts';
 import { heatToAsk } from '../../core/part/part-heat.ts';
 import type { PartStatus } from '../../core/part/part-status.ts';
-import { askedForRelease } from '../../core/part/release-asked.ts';
 import { type ClockId, type PartNow, statusOf } from '../../core/status.ts';
 import type { Celsius } from '../../core/units.ts';
 import { afterCureLines } from './after-cure-lines.ts';
@@ -18,6 +17,7 @@ import { concessionLines } from './concession-lines.ts';
 import { cureFacts, cureLines } from './cure-facts.ts';
 import { nextTaps } from './next-taps.ts';
 import { partPhaseTold } from './part-phase.ts';
+import { stillAskedLines } from './still-asked.ts';
 import { surfaceFacts, surfaceOfCoat } from './surface-cards.ts';
 
 export const partTaps = (telling: Telling, { next }: PartNow): readonly CardAction[] => nextTaps(telling, next());
@@ -50,18 +50,6 @@ export const heldLine = (telling: Telling, part: Part): string =>
 function seenToLines({ shop, words, figures }: Telling, { verdict }: Part): readonly string[] {
   if (verdict?.is !== 'held') return [];
   return [words.parts.held.seenTo(ownersOf(shop.crew, verdict), verdict.toDo, figures)];
-}
-
-/** Out of cure, what its job asks for before it may be released. */
-export function stillAskedLines(
-  { shop, words, figures, now }: Telling,
-  { part, phase }: PartStatus,
-): readonly string[] {
-  if (phase.is !== 'cured') return [];
-  const asked = askedForRelease(shop, part, now);
-  return asked === undefined || asked.lacking.length === 0
-    ? []
-    : [words.parts.stillAsked(asked.job, asked.lacking, figures)];
 }
 
 /** One of a list of what runs. */

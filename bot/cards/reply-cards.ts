@@ -8,6 +8,7 @@ import type { CommandOf, Verb } from '../../core/commands.ts';
 import { peopleLeading } from '../../core/crew/crew.ts';
 import { peopleFrom } from '../../core/crew/who-may.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
+import type { FilmTestName } from '../../core/film-tests.ts';
 import { defaultPlace, nameIn } from '../../core/ids.ts';
 import { type Method, methodRows, usualMethod } from '../../core/methods.ts';
 import { briefingAt } from '../../core/session/spray-settings.ts';
@@ -31,7 +32,7 @@ import { handoverCard, remindCard, shiftCard, snoozedCard, takenOverCard } from 
 import { heatHazards, potOverLines } from './dead-pot.ts';
 import { type Disposing, disposedCard } from './disposed-cards.ts';
 import { partInHand } from './example-here.ts';
-import { filmCard, standsAgainst, testedCard } from './film-cards.ts';
+import { filmCard, filmTestedCard, standsAgainst, testedCard } from './film-cards.ts';
 import { firstShiftBegunCard, firstShiftEndedCard } from './first-shift-card.ts';
 import { gasesCard } from './gases-card.ts';
 import { heldCard } from './held-cards.ts';
@@ -119,6 +120,7 @@ const film = onPart((telling, { part }) => filmCard(telling, part));
 const tested = onPart<CommandOf<'adhesion' | 'rub'>>((telling, { part }, { command }) =>
   testedCard(telling, part, command),
 );
+const filmTested = onPart<CommandOf<FilmTestName>>((telling, { part }) => filmTestedCard(telling, part));
 
 const disposed = (telling: Telling, status: PartNow, { command }: Act<Disposing>) =>
   disposedCard(telling, status, command);
@@ -187,6 +189,11 @@ const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
   shipped: onPart(shippedCard),
   adhesion: tested,
   rub: tested,
+  'pull-off': filmTested,
+  gloss: filmTested,
+  hardness: filmTested,
+  holidays: filmTested,
+  visual: filmTested,
   hold: onPart((telling, part, { command }) =>
     heldCard(telling, part, telling.words.replies.held(part.part.name, command.why)),
   ),

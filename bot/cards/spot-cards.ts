@@ -5,10 +5,10 @@ import type { Command } from '../../core/commands.ts';
 import type { Request } from '../../core/execute.ts';
 import { isFailed } from '../../core/failed.ts';
 import type { Unclear } from '../../core/objections.ts';
+import { filmSheet } from '../../core/part/film-rule.ts';
 import { setsJudged } from '../../core/part/film-set-failed.ts';
 import type { SetJudged, SpotJudged } from '../../core/part/film-set-judge.ts';
 import type { Part, SpotTold } from '../../core/part/part.ts';
-import { batchOf } from '../../core/shop.ts';
 import { type Card, type CardAction, type CardField, makeCard } from './card.ts';
 import { inUnitsOf, lineOf, type Telling } from './card-context.ts';
 
@@ -120,7 +120,9 @@ export interface SpotsTold {
 export function spotsTold(telling: Telling, part: Part, told: readonly SpotTold[]): SpotsTold | undefined {
   const { spots: words, film } = telling.words.parts;
   const last = told.at(-1);
-  const set = setsJudged(part, batchOf(telling.shop, part)?.sheet).find((each) => each.set.number === last?.set);
+  const set = setsJudged(part, filmSheet(telling.shop, part, telling.now)).find(
+    (each) => each.set.number === last?.set,
+  );
   if (set === undefined || last === undefined) return undefined;
   const numbers = told.map(({ spot }) => spot);
   const own = set.spots.filter(({ number }) => numbers.includes(number));

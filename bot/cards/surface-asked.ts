@@ -4,7 +4,7 @@
 import type { PartName } from '../../core/ids.ts';
 import type { Part } from '../../core/part/part.ts';
 import { sheetsAtHand } from '../../core/part/surface-life.ts';
-import { figuresAsked, surfaceAsked } from '../../core/part/surface-limits.ts';
+import { figuresAsked, isGiven, surfaceAsked } from '../../core/part/surface-limits.ts';
 import { isFirstWiping, removalAsked, removalToSay, stillOn } from '../../core/part/surface-removed.ts';
 import { batchOf, liveBatches } from '../../core/shop.ts';
 import { saidBeforeCleaning } from '../../core/steps/steps-said.ts';
@@ -58,16 +58,10 @@ export function surfaceOnPaper(telling: Telling, part: Part): string {
   const sheet = batchOf(telling.shop, part)?.sheet ?? sheetLikely(telling);
   const at = part.coats.at(-1)?.at ?? telling.now;
   const asked = sheet === undefined ? [] : surfaceAsked(telling.shop, part, sheet, at);
-  const given = {
-    grade: prepared?.grade,
-    profile: prepared?.profileMicrometres,
-    salts: prepared?.saltsMilligramsPerSquareMetre,
-    dust: prepared?.dustRating,
-  };
   const figures = new Set(asked.flatMap(({ limits }) => figuresAsked(limits)));
   const missing = [
     ...(sheet === undefined ? [] : stillOn(sheet, prepared ?? {})).flatMap((each) => parts.contaminants[each]),
-    ...[...figures].filter((of) => given[of] === undefined).map((of) => parts.figureNames[of]),
+    ...[...figures].filter((of) => !isGiven(prepared, of)).map((of) => parts.figureNames[of]),
   ];
   const how = prepared === undefined ? '' : parts.preparation(prepared, telling.figures);
   return parts.onPaper(how === '' && missing.length === 0 ? parts.notGiven : how, missing, telling.figures);

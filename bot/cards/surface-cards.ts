@@ -23,6 +23,7 @@ import { factsOf } from './facts.ts';
 import { nextTaps } from './next-taps.ts';
 import { detailLines } from './part-details.ts';
 import type { Act } from './recorded-act.ts';
+import { stillAskedLines } from './still-asked.ts';
 import { removalQuestion, toRemoveLines, wipingLines } from './surface-asked.ts';
 
 export const surfaceTap = (telling: Telling, part: string): CardAction =>
@@ -84,6 +85,7 @@ export function preparedCard(
       facts: surfaceFacts(telling, status),
       lines: [
         ...new Set(breaches),
+        ...stillAskedLines(telling, status),
         ...patchLines(telling, part),
         ...wipingLines(telling, command.parts),
         ...question.lines,

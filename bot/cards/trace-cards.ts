@@ -5,12 +5,12 @@ import type { Can } from '../../core/can/can.ts';
 import type { GasAfter } from '../../core/can/can-clocks.ts';
 import { type Entry, isAct, isLate } from '../../core/history.ts';
 import { nounOf, numberIn } from '../../core/ids.ts';
+import { filmSheet } from '../../core/part/film-rule.ts';
 import { setsJudged } from '../../core/part/film-set-failed.ts';
 import type { Part, PartPhase } from '../../core/part/part.ts';
 import { partStatus } from '../../core/part/part-status.ts';
 import type { BatchTrace, CoatTrace, LotTrace, PartTrace } from '../../core/records/trace.ts';
 import { isOfLot } from '../../core/sealed-stock.ts';
-import { batchOf } from '../../core/shop.ts';
 import { statusOf } from '../../core/status.ts';
 import { grams, minutesBetween } from '../../core/units.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
@@ -34,6 +34,7 @@ import { partPhaseTold } from './part-phase.ts';
 import { sealedLine } from './sealed-cards.ts';
 import { speedLines } from './speed-lines.ts';
 import { setSummary } from './spot-cards.ts';
+import { stillAskedLines } from './still-asked.ts';
 import { surfaceOnPaper } from './surface-asked.ts';
 
 export function partTraceCard(telling: Telling, trace: PartTrace): Card {
@@ -49,6 +50,7 @@ export function partTraceCard(telling: Telling, trace: PartTrace): Card {
         ...(booked.length === 0 ? [] : [records.bookedAs(booked, telling.figures)]),
         records.phase(phaseOf(telling, trace.phase)),
         ...heldLines(telling, partStatus(telling, part)),
+        ...stillAskedLines(telling, partStatus(telling, part), 'always'),
         ...becomeLines(telling, part),
         ...provedLines(telling, partStatus(telling, part)),
         ...afterCureLines(telling, partStatus(telling, part)),
@@ -58,7 +60,9 @@ export function partTraceCard(telling: Telling, trace: PartTrace): Card {
         ...deviationLines(telling, trace.deviations),
         ...briefsOffLines(telling, part.entries),
         ...trace.coats.flatMap((coat, i) => coatLines(telling, coat, i + 1)),
-        ...setsJudged(part, batchOf(telling.shop, part)?.sheet).flatMap((set) => setSummary(telling, part, set)),
+        ...setsJudged(part, filmSheet(telling.shop, part, telling.now)).flatMap((set) =>
+          setSummary(telling, part, set),
+        ),
         records.steps,
         ...trace.steps.flatMap((entry) => stepLines(telling, entry)),
       ],

@@ -20,9 +20,9 @@ import {
   feetPerMinuteFromMetresPerSecond,
   type Grams,
   type GramsPerLitre,
-  inchesFromMillimetres,
   type Litres,
   type LitresPerMinute,
+  type Megapascals,
   type MetresPerSecond,
   type Micrometres,
   type MicrosiemensPerCentimetre,
@@ -34,10 +34,12 @@ import {
   ouncesFromGrams,
   type PartsPerMillion,
   poundsPerGallonFromGramsPerLitre,
+  psiFromMegapascals,
   type SquareMetres,
   squareFeetFromSquareMetres,
   usGallonsFromLitres,
 } from '../../core/units.ts';
+import { wallInches } from './inches-shown.ts';
 import { dotted, listFormat, type NumberFormat, numberFormat, signed, toDigits } from './number-formats.ts';
 import { ounceDigitsOf, poundsAndOunces } from './pounds.ts';
 import type { Profile } from './tongues/profile.ts';
@@ -81,6 +83,8 @@ export interface Figures {
   /** Readings of a gauge, the unit behind the last. */
   readonly films: (films: readonly Micrometres[]) => string;
   /** Salts on steel. */
+  /** At which a dolly let go. */
+  readonly pressure: (pressure: Megapascals) => string;
   readonly salts: (density: MilligramsPerSquareMetre) => string;
   readonly saltsPerSquareCentimetre: (density: MilligramsPerSquareMetre) => string;
   readonly conductivity: (conductivity: MicrosiemensPerCentimetre) => string;
@@ -216,6 +220,8 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     film: (film) => (us ? inMils(number(2).format(milsFromMicrometres(film)), mil) : `${number(1).format(film)} µm`),
     films: (films) =>
       us ? inMils(dotted(films.map(milsFromMicrometres), number(2)), mil) : `${dotted(films, number(1))} µm`,
+    pressure: (pressure) =>
+      us ? `${number(0).format(psiFromMegapascals(pressure))} psi` : `${number(1).format(pressure)} MPa`,
     salts: (density) => `${number(1).format(density)} mg/m²`,
     saltsPerSquareCentimetre: (density) => `${number(2).format(microgramsPerSquareCentimetre(density))} µg/cm²`,
     conductivity: (conductivity) => `${number(1).format(conductivity)} µS/cm`,
@@ -279,21 +285,3 @@ function gallonsOrOunces(volume: Litres, number: (digits: number) => NumberForma
 }
 
 const inMils = (shown: string, { one, many }: Profile['mil']): string => `${shown} ${shown === '1' ? one : many}`;
-
-/** By the fraction that plate is sold by, else by the millimetres of which it is; only what is neither has decimals. */
-function wallInches(wall: Millimetres, number: (digits: number) => NumberFormat, inch: string): string {
-  const parts = inchesFromMillimetres(wall) * 32;
-  const whole = Math.round(parts);
-  if (whole > 0 && Math.abs(parts - whole) < 1e-6) return `${inLowestTerms(whole, 32)} ${inch}`;
-  const tenths = wall * 10;
-  if (Math.abs(tenths - Math.round(tenths)) < 1e-6) return `${number(1).format(wall)} mm`;
-  return `${number(3).format(inchesFromMillimetres(wall))} ${inch}`;
-}
-
-/** `1 1/4`, `3/16`, `2`. */
-function inLowestTerms(parts: number, of: number): string {
-  if (of > 1 && parts % 2 === 0) return inLowestTerms(parts / 2, of / 2);
-  const whole = Math.floor(parts / of);
-  const rest = parts - whole * of;
-  return [...(whole > 0 ? [`${whole}`] : []), ...(rest > 0 ? [`${rest}/${of}`] : [])].join(' ');
-}

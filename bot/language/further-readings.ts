@@ -33,6 +33,7 @@ import { withoutThereupon, withoutTime, withoutWhich } from './sayings/time-apar
 import { withoutHeld, withoutUnnamed } from './sayings/unnamed-beside.ts';
 import { actRows } from './slots-heard/act-rows.ts';
 import { onlyAsksOrDenies, slotsHeard } from './slots-heard/slots-heard.ts';
+import { testTold } from './test-told.ts';
 import { isSaidAct } from './tongues/said-words.ts';
 import { withoutAccents } from './typed/without-accents.ts';
 import { asTaps, type Strictly, type Understood } from './understood.ts';
@@ -113,6 +114,9 @@ export function understood(typed: string, all: LineContext, strictly: Strictly):
 }
 
 function understoodIn(typed: string, all: LineContext, strictly: Strictly): Understood | undefined {
+  // Before what only says that all is as it should be: `no holidays at 500 V` is a test.
+  const test = testTold(typed, all, strictly);
+  if (test !== undefined) return test;
   const line = withoutClean(typed, all);
   const context: LineContext = line === typed ? all : { ...all, saysClean: true };
   const told = line === typed ? undefined : strictlyTold(line, strictly);

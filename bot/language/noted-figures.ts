@@ -5,6 +5,7 @@ import {
   celsius,
   grams,
   litres,
+  megapascals,
   metresPerSecond,
   micrometres,
   microsiemensPerCentimetre,
@@ -59,6 +60,12 @@ export function figureIn(unit: SlotRow['unit'], value: number, figures: Figures)
       return figures.conductivity(microsiemensPerCentimetre(value));
     case 'ppm':
       return figures.ppm(partsPerMillion(value));
+    case 'MPa':
+      return figures.pressure(megapascals(value));
+    case 'GU':
+      return `${figures.decimal(value)} GU`;
+    case 'V':
+      return `${figures.count(value)} V`;
     case 'rpm':
       return `${figures.count(value)} rpm`;
     case undefined:

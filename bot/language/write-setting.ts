@@ -1,5 +1,7 @@
 // A setting as the reader takes it back.
 
+import type { JobFilmRule } from '../../core/crew/job-limits.ts';
+import type { TestAsked } from '../../core/film-tests.ts';
 import type { SettingKind, SettingValues } from '../../core/setting-kinds.ts';
 import { type KindOf, type Setting, type SettingName, type SettingOf, settingRows } from '../../core/settings.ts';
 import type { Hearing } from './hearing.ts';
@@ -50,13 +52,43 @@ function writeLimits(limits: Omit<SettingValues['job-limits'], 'job'>): readonly
     ...(profile === undefined ? [] : [writeFilms([profile.leastMicrometres, profile.mostMicrometres])]),
     ...(salts === undefined ? [] : [`salts ${written(salts, 'mg/m2')}`]),
     ...(dust === undefined ? [] : [`dust ${dust}`]),
-    ...(limits.film === true ? ['film'] : []),
+    ...(limits.mostDustSize === undefined ? [] : [`size ${limits.mostDustSize}`]),
+    ...(limits.waterBreak === true ? ['water-break'] : []),
+    ...(limits.film === true ? ['film', ...writeFilmRule(limits.filmRule ?? {})] : []),
     ...(limits.filmBaseMicrometres === undefined ? [] : [`base ${written(limits.filmBaseMicrometres, 'um')}`]),
     ...(limits.leastAdhesion === undefined ? [] : [`adhesion ${limits.leastAdhesion}`]),
     ...(limits.leastDoubleRubs === undefined ? [] : [`rub ${limits.leastDoubleRubs}`]),
+    ...(limits.tests ?? []).map(writeTest),
     ...(limits.secondEyes === true ? ['second-eyes'] : []),
   ];
   return asked.length === 0 ? ['off'] : asked;
+}
+
+function writeFilmRule({ rule, level, leastMicrometres, mostMicrometres, spots }: JobFilmRule): readonly string[] {
+  const films = [leastMicrometres, mostMicrometres].filter((film) => film !== undefined);
+  return [
+    ...(rule === undefined ? [] : [rule.replace('-', '')]),
+    ...(level === undefined ? [] : [`film-level ${level}`]),
+    ...(films.length === 0 ? [] : [writeFilms(films)]),
+    ...(spots === undefined ? [] : [`${spots} spot`]),
+  ];
+}
+
+function writeTest(asked: TestAsked): string {
+  switch (asked.of) {
+    case 'wet':
+      return `wet ${writeFilms([asked.leastMicrometres, asked.mostMicrometres])}`;
+    case 'pull-off':
+      return `pull-off ${written(asked.leastMegapascals, 'MPa')}`;
+    case 'gloss':
+      return `gloss ${[asked.leastUnits, asked.mostUnits].flatMap((each) => (each === undefined ? [] : [written(each, 'GU')])).join(' ')}`;
+    case 'hardness':
+      return `hardness ${asked.least}`;
+    case 'holidays':
+      return asked.volts === undefined ? 'holidays' : `holidays ${written(asked.volts, 'V')}`;
+    case 'visual':
+      return 'visual';
+  }
 }
 
 export function writeSetting(setting: Setting, hearing: Hearing): readonly string[] {

@@ -3,12 +3,12 @@
 
 import type { Entry } from '../../core/history.ts';
 import { judgeFilm } from '../../core/part/film-acceptance.ts';
+import { filmSheet } from '../../core/part/film-rule.ts';
 import { setsJudged } from '../../core/part/film-set-failed.ts';
 import { partStatus } from '../../core/part/part-status.ts';
 import type { Head } from '../../core/ports.ts';
 import { filmLimits } from '../../core/records/curves.ts';
 import type { PartTrace } from '../../core/records/trace.ts';
-import { batchOf } from '../../core/shop.ts';
 import { micrometres } from '../../core/units.ts';
 import { afterCureLines } from '../cards/after-cure-lines.ts';
 import type { Telling } from '../cards/card-context.ts';
@@ -110,7 +110,7 @@ function coatLines(telling: Telling, trace: PartTrace): readonly string[] {
 
 function acceptanceLines(telling: Telling, { part }: PartTrace): readonly string[] {
   const { paper } = telling.words.records;
-  const sheet = batchOf(telling.shop, part)?.sheet;
+  const sheet = filmSheet(telling.shop, part, telling.now);
   const limits = sheet === undefined ? undefined : filmLimits(sheet);
   const sets = setsJudged(part, sheet);
   const ofSets = sets.flatMap((set) => setLines(telling, part, set));

@@ -67,7 +67,16 @@ async function loaded(executor: Executor, question: StateQuestion): Promise<Shop
 }
 
 /** A bare number is a part's where this is asked of it. */
-const ofParts: readonly Topic[] = ['coats', 'from-batch', 'details', 'bears', 'on-hold', 'to-coat', 'sheet-cure'];
+const ofParts: readonly Topic[] = [
+  'coats',
+  'from-batch',
+  'details',
+  'bears',
+  'lacking',
+  'on-hold',
+  'to-coat',
+  'sheet-cure',
+];
 
 function askedFirst(question: StateQuestion): AskedFirst {
   switch (question.ask) {

@@ -6,12 +6,13 @@ import { filmKey, readingKey } from './failed-reading.ts';
 import type { FailedReading } from './part-events.ts';
 
 /** What is read of a part and of the coat that is on it. */
-export type Reading = FactOf<'FilmRead' | 'AdhesionTested' | 'SolventRubbed' | 'PartTemperatureRead'>;
+export type Reading = FactOf<'FilmRead' | 'AdhesionTested' | 'SolventRubbed' | 'FilmTested' | 'PartTemperatureRead'>;
 
 export const isReading = (fact: Fact): fact is Reading =>
   fact.type === 'FilmRead' ||
   fact.type === 'AdhesionTested' ||
   fact.type === 'SolventRubbed' ||
+  fact.type === 'FilmTested' ||
   fact.type === 'PartTemperatureRead';
 
 export function answeredIn({ entries }: { readonly entries: readonly Entry[] }): ReadonlySet<number> {
@@ -36,13 +37,17 @@ function readingOf(fact: Reading): FailedReading | undefined {
     case 'FilmRead':
       return fact.state === 'dry'
         ? { of: 'film', micrometres: fact.micrometres, ...known({ set: fact.set, spot: fact.spot }) }
-        : undefined;
+        : { of: 'wet', micrometres: fact.micrometres };
     case 'AdhesionTested':
       return { of: 'adhesion', rating: fact.rating, ...known({ coupon: fact.coupon }) };
     case 'SolventRubbed':
       return fact.result === 'through'
         ? { of: 'rub', doubleRubs: fact.doubleRubs, ...known({ coupon: fact.coupon }) }
         : undefined;
+    case 'FilmTested': {
+      const { type: _, retest: _why, ...reading } = fact;
+      return reading;
+    }
     case 'PartTemperatureRead':
       return undefined;
   }

@@ -7,8 +7,9 @@ import { accepted, type Decision, type Said, unclear } from '../decision.ts';
 import type { FactOf, NewEvent } from '../history.ts';
 import { releaseRestsOn } from '../instrument/rests-on-readings.ts';
 import { known } from '../known.ts';
-import { batchOf, type Shop } from '../shop.ts';
+import type { Shop } from '../shop.ts';
 import { unlifted } from './failed-readings.ts';
+import { filmSheet } from './film-rule.ts';
 import { onParts } from './part-decide.ts';
 import { askedForRelease, halfTold } from './release-asked.ts';
 import { dispositionRules } from './release-rules.ts';
@@ -25,7 +26,7 @@ export function decideDisposed(shop: Shop, said: Said<Disposing>): Decision {
     unlifted: unlifted(shop, part),
     by: said.by,
     asked: askedForRelease(shop, part, given.at),
-    half: halfTold(part, batchOf(shop, part)?.sheet),
+    half: halfTold(part, filmSheet(shop, part, given.at)),
     ...releaseRestsOn(shop, part, given.at),
     disposed,
   }));

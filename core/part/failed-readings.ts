@@ -4,16 +4,18 @@
 
 import { adhesionClass, crossCutFails } from '../calc/adhesion.ts';
 import { jobLimits, type ReleaseLimits } from '../crew/job-limits.ts';
+import { isSprayed, judgeTest, type TestRead } from '../film-tests.ts';
 import type { Entry, Fact, NewEvent } from '../history.ts';
 import { partStream } from '../ids.ts';
 import { known } from '../known.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { holdsIn } from '../rule-editions.ts';
-import { batchOf, type Shop } from '../shop.ts';
+import type { Shop } from '../shop.ts';
 import { celsius as celsiusOf, type EpochMs } from '../units.ts';
 import { answeredIn, isReading, type Reading } from './answered.ts';
 import { readingKey } from './failed-reading.ts';
 import { judgeFilm } from './film-acceptance.ts';
+import { filmSheet } from './film-rule.ts';
 import { failedOfSet } from './film-set-failed.ts';
 import { type FilmReading, foldPart, type Part } from './part.ts';
 import type { FailedReading } from './part-events.ts';
@@ -33,13 +35,15 @@ export interface ReadingCase {
   readonly asked: ReleaseLimits | undefined;
   /** Read before it. */
   readonly films: readonly FilmReading[];
+  /** The coat that was read. */
+  readonly sprayed: boolean;
 }
 
 /** `undefined` where it passes, and where no rule says. */
-export function failedBy(fact: Reading, { part, sheet, asked, films }: ReadingCase): Failed | undefined {
+export function failedBy(fact: Reading, { part, sheet, asked, films, sprayed }: ReadingCase): Failed | undefined {
   switch (fact.type) {
     case 'FilmRead': {
-      if (fact.state === 'wet') return undefined;
+      if (fact.state === 'wet') return failedTest({ of: 'wet', micrometres: fact.micrometres }, sprayed, asked);
       if (fact.set !== undefined) {
         const ofSet = failedOfSet(fact, films, part, sheet);
         return ofSet && { reading: ofSet.reading, objection: { code: 'film-outside', finding: ofSet.finding } };
@@ -64,6 +68,10 @@ export function failedBy(fact: Reading, { part, sheet, asked, films }: ReadingCa
       const reading = { of: 'rub' as const, doubleRubs, ...known({ coupon }) };
       return { reading, objection: { code: 'rubbed-through', doubleRubs } };
     }
+    case 'FilmTested': {
+      const { type: _, retest: _why, ...reading } = fact;
+      return failedTest(reading, sprayed, asked);
+    }
     case 'PartTemperatureRead': {
       const { celsius } = fact;
       const limits = [part.details.highestCelsius, sheet?.cure.oven?.highestCelsius].filter(
@@ -77,15 +85,29 @@ export function failedBy(fact: Reading, { part, sheet, asked, films }: ReadingCa
   }
 }
 
-/** As what it would fail; a wet film fails as nothing. */
-export function kindOf(fact: Reading): FailedReading['of'] | undefined {
+/** As its job asks for it; of holidays one that is found fails whatever is asked. */
+function failedTest(
+  reading: Extract<FailedReading, { of: TestRead['of'] }>,
+  sprayed: boolean,
+  limits: ReleaseLimits | undefined,
+): Failed | undefined {
+  const asked = limits?.tests?.find(({ of }) => of === reading.of);
+  return judgeTest(reading, asked, sprayed) === 'fails'
+    ? { reading, objection: { code: 'test-failed', read: reading, asked } }
+    : undefined;
+}
+
+/** As what it would fail. */
+export function kindOf(fact: Reading): FailedReading['of'] {
   switch (fact.type) {
     case 'FilmRead':
-      return fact.state === 'dry' ? 'film' : undefined;
+      return fact.state === 'dry' ? 'film' : 'wet';
     case 'AdhesionTested':
       return 'adhesion';
     case 'SolventRubbed':
       return 'rub';
+    case 'FilmTested':
+      return fact.of;
     case 'PartTemperatureRead':
       return 'heat';
   }
@@ -99,8 +121,14 @@ export function failedReadings(shop: Shop, part: Part): readonly (Failed & { rea
     const isOfOld = fact.type === 'PartTemperatureRead' && !holdsIn({ since: 5 }, edition);
     if (!isReading(fact) || isOfOld) return [];
     const found = foldPart(part.name, part.entries.slice(0, i));
-    const sheet = batchOf(shop, found)?.sheet;
-    const failed = failedBy(fact, { part, sheet, asked: askedOf(shop, part, entry), films: found.films });
+    const sheet = filmSheet(shop, found, entry.happenedAt);
+    const failed = failedBy(fact, {
+      part,
+      sheet,
+      asked: askedOf(shop, part, entry),
+      films: found.films,
+      sprayed: isSprayed(found),
+    });
     return failed === undefined ? [] : [{ ...failed, entry }];
   });
 }

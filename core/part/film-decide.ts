@@ -5,14 +5,16 @@ import type { CommandOf } from '../commands.ts';
 import { jobLimits } from '../crew/job-limits.ts';
 import { roleShort } from '../crew/who-may.ts';
 import { accepted, type Decision, type Said, unclear } from '../decision.ts';
+import { isSprayed } from '../film-tests.ts';
 import type { FactOf, NewEvent } from '../history.ts';
 import { partStream } from '../ids.ts';
 import { known } from '../known.ts';
 import { editionOfToday } from '../rule-editions.ts';
-import { batchOf, type Shop } from '../shop.ts';
+import type { Shop } from '../shop.ts';
 import type { Micrometres } from '../units.ts';
 import type { SpotSaid } from '../verbs/said.ts';
 import { askedOf, type Failed, failedBy, holdForReadings, unlifted } from './failed-readings.ts';
+import { filmSheet } from './film-rule.ts';
 import { halfSet, setsJudged } from './film-set-failed.ts';
 import { judgeSet, type SetJudged } from './film-set-judge.ts';
 import { type FilmTerms, filmTerms } from './film-terms.ts';
@@ -31,7 +33,7 @@ export function decideWet(shop: Shop, said: Said<CommandOf<'wet'>>): Decision {
 export function decideFilm(shop: Shop, said: FilmSaid): Decision {
   const { part: name, dryFilmMicrometres: readings = [], spots = [], anew, retest, baseMicrometres } = said.command;
   const part = shop.parts.get(name);
-  const sheet = part && batchOf(shop, part)?.sheet;
+  const sheet = part && filmSheet(shop, part, said.at);
   const terms = part && sheet?.filmRule && filmTerms(sheet.filmRule, part.details.areaSquareMetres);
   const all = [...readings, ...spots.flatMap(({ micrometres }) => micrometres)];
   if (part === undefined || terms === undefined) {
@@ -102,7 +104,7 @@ function spotsRead(
   // As the job has it, where it was not said with the readings.
   const ofJob = jobLimits(shop.crew, part.details.job, said.at)?.filmBaseMicrometres;
   const baseMicrometres = said.command.baseMicrometres ?? ofJob;
-  const sheet = batchOf(shop, part)?.sheet;
+  const sheet = filmSheet(shop, part, said.at);
   const asked = askedOf(shop, part, { happenedAt: said.at, edition: editionOfToday });
   const events: NewEvent[] = [];
   const failed: Failed[] = [];
@@ -122,7 +124,7 @@ function spotsRead(
     const decision = onParts(shop, said, [part.name], [], body);
     if (decision.kind !== 'accepted') return decision;
     events.push(...decision.events);
-    const one = failedBy(body, { part, sheet, asked, films });
+    const one = failedBy(body, { part, sheet, asked, films, sprayed: isSprayed(part) });
     if (one !== undefined) failed.push(one);
     films = [...films, filmReading(body, said.at)];
   }

@@ -13,6 +13,8 @@ import type { Beyond, FilmFinding } from './film-acceptance.ts';
 import type { FilmSet, SpotRead } from './film-sets.ts';
 import { type FilmTerms, lessOff, type TakenOff, takenOff } from './film-terms.ts';
 
+const smallest = squareMetres(0.01);
+
 export interface SpotJudged extends SpotRead {
   /** What counts of it, less what is taken off. */
   readonly counted: readonly Micrometres[];
@@ -138,7 +140,7 @@ function togetherBeyond(
       if (!isWhole) return [];
       const counted = spots.flatMap((spot) => spot.counted);
       // How many it takes was asked above: here only what they say counts.
-      const verdict = judgeNominal(counted, area ?? squareMetres(0.01), rule);
+      const verdict = judgeNominal(counted, rule.spots === undefined ? (area ?? smallest) : smallest, rule);
       if (isFailed(verdict)) return [];
       return verdict.findings.flatMap((finding): readonly Beyond[] =>
         finding.what === 'mean-below' || finding.what === 'too-many-thin'
@@ -165,9 +167,11 @@ function togetherBeyond(
 
 /** Their spots, five by five. */
 function areasIn(asked: number): readonly (readonly number[])[] {
-  const areas = Math.ceil(asked / spotsOfArea);
+  const areas = Math.max(1, Math.floor(asked / spotsOfArea));
+  const numbers = Array.from({ length: asked }, (_, i) => i + 1);
+  // Of a count that makes no whole areas the last has the rest with it: none is judged by fewer than five.
   return Array.from({ length: areas }, (_, i) =>
-    Array.from({ length: spotsOfArea }, (_, j) => i * spotsOfArea + j + 1),
+    numbers.slice(i * spotsOfArea, i === areas - 1 ? undefined : (i + 1) * spotsOfArea),
   );
 }
 

@@ -37,21 +37,22 @@ export function filmTerms(rule: FilmRule, area: SquareMetres | undefined): FilmT
       return { rule, named, spots: rule.leastReadings, readingsOfSpot: 1, isAreaTold: true, mostDropped: 0 };
     case 'iso-19840': {
       if (rule.nominalMicrometres < thinnestNominal) return undefined;
-      const spots = readingsNeeded(area ?? smallest);
+      const spots = rule.spots ?? readingsNeeded(area ?? smallest);
       return isFailed(spots)
         ? undefined
         : {
-            ...{ rule, named, spots, readingsOfSpot: 1, isAreaTold: area !== undefined },
+            ...{ rule, named, spots, readingsOfSpot: 1, isAreaTold: area !== undefined || rule.spots !== undefined },
             mostDropped: Math.floor(spots * mostReadAgain),
           };
     }
     case 'pa-2': {
-      const count = area === undefined ? { spots: spotsOfArea } : filmCount(area);
+      const fewest = { spots: rule.spots ?? spotsOfArea };
+      const count = area === undefined || rule.spots !== undefined ? fewest : filmCount(area);
       return isFailed(count)
         ? undefined
         : {
             ...{ rule, named, spots: count.spots, readingsOfSpot: leastReadingsOfSpot },
-            ...{ isAreaTold: area !== undefined, mostDropped: Number.POSITIVE_INFINITY },
+            ...{ isAreaTold: area !== undefined || rule.spots !== undefined, mostDropped: Number.POSITIVE_INFINITY },
           };
     }
   }

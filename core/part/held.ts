@@ -44,6 +44,12 @@ const codesOf = {
   film: 'film-outside',
   adhesion: 'adhesion-failed',
   rub: 'rubbed-through',
+  wet: 'test-failed',
+  'pull-off': 'test-failed',
+  gloss: 'test-failed',
+  hardness: 'test-failed',
+  holidays: 'test-failed',
+  visual: 'test-failed',
   heat: 'overheated',
 } as const;
 

@@ -27,6 +27,7 @@ export const holdingCodes = [
   'film-outside',
   'adhesion-failed',
   'rubbed-through',
+  'test-failed',
   'overheated',
   'lot-recalled',
   'instrument-failed',

@@ -5,6 +5,7 @@ import { asItStoodAt } from '../as-it-stands.ts';
 import { type CommandOf, verbRows } from '../commands.ts';
 import { roleShort } from '../crew/who-may.ts';
 import { accepted, type Decision, type Said, unclear } from '../decision.ts';
+import { type FilmTestName, type FilmTestRead, isSprayed } from '../film-tests.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { crewStream, type PartName, partStream } from '../ids.ts';
 import { cureRestsOn, releaseRestsOn } from '../instrument/rests-on-readings.ts';
@@ -17,6 +18,7 @@ import type { EpochMs } from '../units.ts';
 import type { CureWay, NamedPart } from '../verbs/said.ts';
 import type { Reading } from './answered.ts';
 import { askedOf, failedBy, holdForReadings, kindOf, unlifted } from './failed-readings.ts';
+import { filmSheet } from './film-rule.ts';
 import { holdAfter } from './holding.ts';
 import { askedAsNew } from './new-part.ts';
 import { foldPart, type Part } from './part.ts';
@@ -80,7 +82,7 @@ export function decideRelease(shop: Shop, said: Said<CommandOf<'release'>>): Dec
     unlifted: unlifted(shop, part),
     by: said.by,
     asked: askedForRelease(shop, part, given.at),
-    half: halfTold(part, batchOf(shop, part)?.sheet),
+    half: halfTold(part, filmSheet(shop, part, given.at)),
     ...releaseRestsOn(shop, part, given.at),
   }));
 }
@@ -101,6 +103,27 @@ export function decideTested(shop: Shop, said: Said<CommandOf<'adhesion' | 'rub'
   return onReading(shop, said, command.part, body);
 }
 
+export function decideFilmTested(shop: Shop, said: Said<CommandOf<FilmTestName>>): Decision {
+  const { part, coupon, retest } = said.command;
+  const body: Reading = { type: 'FilmTested', ...testRead(said.command), ...known({ coupon, retest }) };
+  return onReading(shop, said, part, body);
+}
+
+function testRead(command: CommandOf<FilmTestName>): FilmTestRead {
+  switch (command.verb) {
+    case 'pull-off':
+      return { of: 'pull-off', megapascals: command.megapascals, ...known({ brokeAt: command.brokeAt }) };
+    case 'gloss':
+      return { of: 'gloss', glossUnits: command.glossUnits };
+    case 'hardness':
+      return { of: 'hardness', pencil: command.pencil };
+    case 'holidays':
+      return { of: 'holidays', found: command.found, ...known({ volts: command.volts }) };
+    case 'visual':
+      return { of: 'visual', looks: [...command.looks] };
+  }
+}
+
 /** A reading is recorded, whatever it says; one that fails holds its part with it. */
 export function onReading(shop: Shop, said: Said, name: PartName, body: Reading): Decision {
   const decision = onParts(shop, said, [name], [], body);
@@ -116,8 +139,14 @@ export function holdForReading(shop: Shop, said: Said, name: PartName, body: Rea
   const part = partAsOf(shop, name, said.at);
   if (part === undefined) return [];
   const asked = askedOf(shop, part, { happenedAt: said.at, edition: editionOfToday });
-  const sheet = batchOf(shop, part)?.sheet;
-  const failed = failedBy(body, { part: shop.parts.get(name) ?? part, sheet, asked, films: part.films });
+  const sheet = filmSheet(shop, part, said.at);
+  const failed = failedBy(body, {
+    part: shop.parts.get(name) ?? part,
+    sheet,
+    asked,
+    films: part.films,
+    sprayed: isSprayed(part),
+  });
   return failed === undefined ? [] : [holdForReadings(part, [failed], said.now)];
 }
 

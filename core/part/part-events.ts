@@ -4,7 +4,8 @@ import { z } from 'zod';
 import { solventIds } from '../calc/solvents.ts';
 import { dispositions, returnsTo } from '../disposition.ts';
 import { event } from '../event.ts';
-import { adhesionRatings, contaminants, grits, prepWays, rubResults, surfaceGrades } from '../grades.ts';
+import { testShapes } from '../film-tests.ts';
+import { adhesionRatings, contaminants, grits, prepWays, rubResults, surfaceGrades, waterBreaks } from '../grades.ts';
 import { ReadWith } from '../instrument-kinds.ts';
 import { methods } from '../methods.ts';
 import {
@@ -20,6 +21,16 @@ import {
 } from '../unit-schemas.ts';
 import { holdingCodes } from './holding-codes.ts';
 
+/** Every kind of test of `core/film-tests.ts`, each with this besides. */
+const testsWith = <More extends z.ZodRawShape>(more: More) =>
+  [
+    z.object({ ...testShapes['pull-off'], ...more }),
+    z.object({ ...testShapes.gloss, ...more }),
+    z.object({ ...testShapes.hardness, ...more }),
+    z.object({ ...testShapes.holidays, ...more }),
+    z.object({ ...testShapes.visual, ...more }),
+  ] as const;
+
 /** The reading that failed, as it was when it held the part. */
 export const FailedReading = z.discriminatedUnion('of', [
   z.object({
@@ -34,6 +45,9 @@ export const FailedReading = z.discriminatedUnion('of', [
   /** On the part, over what it or its film bears. */
   z.object({ of: z.literal('heat'), celsius: Celsius, highestCelsius: Celsius }),
   z.object({ of: z.literal('rub'), doubleRubs: z.number().int().positive(), coupon: z.literal(true).optional() }),
+  /** Outside what the job asks. */
+  z.object({ of: z.literal('wet'), micrometres: z.array(Micrometres).min(1) }),
+  ...testsWith({ coupon: z.literal(true).optional() }),
 ]);
 export type FailedReading = z.infer<typeof FailedReading>;
 
@@ -66,6 +80,10 @@ export const PartEvent = z.discriminatedUnion('type', [
     patchSquareCentimetres: SquareCentimetres.optional(),
     /** ISO 8502-3, how much: 0 to 5. */
     dustRating: z.number().int().min(0).max(5).optional(),
+    /** ISO 8502-3, how big: 0 to 5. */
+    dustSize: z.number().int().min(0).max(5).optional(),
+    /** ASTM F22. */
+    waterBreak: z.enum(waterBreaks).optional(),
   }),
   /** Said when the coat ends: flash-off runs from here. */
   event('CoatApplied', {
@@ -118,6 +136,8 @@ export const PartEvent = z.discriminatedUnion('type', [
     coupon: z.literal(true).optional(),
     retest,
   }),
+  /** A test of another kind, on the part or its coupon. */
+  z.discriminatedUnion('of', testsWith({ type: z.literal('FilmTested'), coupon: z.literal(true).optional(), retest })),
   /** A picture of the part, or of the batch under whose stream it is filed. The picture itself stays where it is. */
   event('PhotoFiled', {
     /** Where it lies: a place and its name there, `slack:F0123`. */

@@ -1,6 +1,7 @@
 // What speaks against an act with a part's surface, film, cure or load, in figures.
 
 import type { Disposition, DispositionTelling } from '../disposition.ts';
+import type { TestAsked, TestRead } from '../film-tests.ts';
 import type { AdhesionRating } from '../grades.ts';
 import type { PartName, PersonName } from '../ids.ts';
 import type { Celsius, EpochMs, Micrometres } from '../units.ts';
@@ -75,6 +76,8 @@ export type ReadingObjection =
   /** `least`: by the job; else by common practice. */
   | { readonly code: 'adhesion-failed'; readonly rating: AdhesionRating; readonly least?: AdhesionRating }
   | { readonly code: 'rubbed-through'; readonly doubleRubs: number }
+  /** `asked`: by the job; of holidays one that is found fails whatever is asked. */
+  | { readonly code: 'test-failed'; readonly read: TestRead; readonly asked: TestAsked | undefined }
   /** By the lower of what is written on the part and what the sheet allows in an oven. */
   | { readonly code: 'overheated'; readonly celsius: Celsius; readonly highestCelsius: Celsius };
 

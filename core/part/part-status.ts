@@ -9,12 +9,13 @@ import { type AtLeastClock, atLeast, lasts, mayLast, type NounClock } from '../n
 import type { Objection, ObjectionCode } from '../objections.ts';
 import type { AirLog } from '../place/place.ts';
 import type { Sheet } from '../products/sheet.ts';
-import type { StageName } from '../products/sheet-part.ts';
+import type { FilmRule, StageName } from '../products/sheet-part.ts';
 import { editionOfToday } from '../rule-editions.ts';
 import { objectionsTo } from '../rules.ts';
 import { airLog, batchOf } from '../shop.ts';
 import { celsius, type EpochMs, micrometres, minutes, minutesAfter } from '../units.ts';
 import type { CureWay } from '../verbs/said.ts';
+import { filmSheet } from './film-rule.ts';
 import { halfSet } from './film-set-failed.ts';
 import type { SetJudged } from './film-set-judge.ts';
 import { filmTerms } from './film-terms.ts';
@@ -60,6 +61,8 @@ export interface PartStatus {
   readonly heldBy: readonly Objection[];
   /** Of a dry film that is told spot by spot, and not to its end. */
   readonly half: SetJudged | undefined;
+  /** Its sheet's, or its job's in place of it. */
+  readonly filmRule: FilmRule | undefined;
 }
 
 export interface CureStatus {
@@ -75,6 +78,7 @@ export function partStatus(moment: Moment, part: Part): PartStatus {
   const { shop, now } = moment;
   const batch = batchOf(shop, part);
   const sheet = batch?.sheet;
+  const ofFilm = filmSheet(shop, part, now);
   const air = airLog(shop, batch?.place);
   const phase = phaseOfPart(part);
   const surface = awaitsFirstCoat(phase) ? earliestSurfaceEnd(part, sheetsAtHand(shop), air) : undefined;
@@ -88,7 +92,8 @@ export function partStatus(moment: Moment, part: Part): PartStatus {
       ...(sheet === undefined || coat === undefined ? [] : coatClocks(part, sheet, coat, air, now)),
       ...(cure === undefined || sheet === undefined ? [] : cureClocks(part, sheet, air, cure, now)),
     ],
-    half: halfSet(part, sheet),
+    half: halfSet(part, ofFilm),
+    filmRule: ofFilm?.filmRule,
     heldBy: objectionsTo(partHolds, { part, unlifted: [] }, editionOfToday),
   };
 }
@@ -213,9 +218,9 @@ export function partActs(status: PartStatus): readonly Candidate<PartActId>[] {
 }
 
 /** Of a set that is told spot by spot, the next spot. */
-function filmNext({ part, sheet, half }: PartStatus): CommandOf<'film'> {
+function filmNext({ part, filmRule, half }: PartStatus): CommandOf<'film'> {
   const { name: of, details } = part;
-  const terms = sheet?.filmRule && filmTerms(sheet.filmRule, details.areaSquareMetres);
+  const terms = filmRule && filmTerms(filmRule, details.areaSquareMetres);
   const readings = [micrometres(12)];
   return terms === undefined || (terms.rule.rule === 'own' && half === undefined)
     ? { verb: 'film', part: of, dryFilmMicrometres: readings }

@@ -4,7 +4,14 @@ import type { Run, TemperatureReading } from '../calc/clock.ts';
 import type { SolventId } from '../calc/solvents.ts';
 import type { Concession } from '../disposition.ts';
 import { isFor } from '../event-readers.ts';
-import { type Contaminant, type Grit, type PrepWay, type SurfaceGrade, takenOffTo } from '../grades.ts';
+import {
+  type Contaminant,
+  type Grit,
+  type PrepWay,
+  type SurfaceGrade,
+  takenOffTo,
+  type WaterBreak,
+} from '../grades.ts';
 import type { Entry, FactOf } from '../history.ts';
 import type { BatchNumber, PartName, PersonName } from '../ids.ts';
 import { known } from '../known.ts';
@@ -38,6 +45,9 @@ export interface Prepared {
   readonly profileMicrometres: Micrometres | undefined;
   readonly saltsMilligramsPerSquareMetre: MilligramsPerSquareMetre | undefined;
   readonly dustRating: number | undefined;
+  /** ISO 8502-3, how big. */
+  readonly dustSize: number | undefined;
+  readonly waterBreak: WaterBreak | undefined;
   readonly removed: readonly Contaminant[] | undefined;
   readonly solvents: readonly SolventId[] | undefined;
   readonly prepWays: readonly PrepWay[] | undefined;
@@ -238,6 +248,8 @@ function preparedBy({ prepared, coats }: Part, fact: FactOf<'SurfacePrepared'>, 
     profileMicrometres: fact.profileMicrometres ?? measured?.profileMicrometres,
     saltsMilligramsPerSquareMetre: saltsTold(fact) ?? measured?.saltsMilligramsPerSquareMetre,
     dustRating: fact.dustRating ?? measured?.dustRating,
+    dustSize: fact.dustSize ?? measured?.dustSize,
+    waterBreak: fact.waterBreak ?? measured?.waterBreak,
     removed: together(before?.removed, fact.removed),
     solvents: together(before?.solvents, fact.solvents),
     prepWays: together(before?.prepWays, fact.prepWays),

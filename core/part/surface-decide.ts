@@ -13,7 +13,7 @@ import { askedAsNew } from './new-part.ts';
 import { sheetsAtHand } from './surface-life.ts';
 
 export function decidePrep(shop: Shop, said: Said<CommandOf<'prep'>>): Decision {
-  const { parts, asNew = false, grade, removed, solvents, prepWays, grit } = said.command;
+  const { parts, asNew = false, grade, removed, solvents, prepWays, grit, waterBreak } = said.command;
   const patch = said.command.saltsMicrosiemensPerCentimetre === undefined ? undefined : patchAtHand(shop);
   const of = known({
     grade,
@@ -21,6 +21,7 @@ export function decidePrep(shop: Shop, said: Said<CommandOf<'prep'>>): Decision 
     solvents: solvents && [...solvents],
     prepWays: prepWays && [...prepWays],
     grit,
+    waterBreak,
     extractLitres: patch && litresFromMillilitres(patch.waterMillilitres),
     patchSquareCentimetres: patch?.areaSquareCentimetres,
   });

@@ -32,6 +32,9 @@ export type SurfaceBreach = { readonly by: SurfaceAsker } & (
       readonly mostMilligramsPerSquareMetre: MilligramsPerSquareMetre;
     }
   | { readonly of: 'dust'; readonly rating: number; readonly mostRating: number }
+  | { readonly of: 'dust-size'; readonly size: number; readonly mostSize: number }
+  /** Water broke on it. */
+  | { readonly of: 'water-break' }
 );
 
 /** All that is asked of it at that time. */
@@ -58,7 +61,10 @@ const ofSteel = ({
   profile,
   mostSaltsMilligramsPerSquareMetre,
   mostDustRating,
-}: SurfaceLimits): SurfaceLimits => known({ grades, profile, mostSaltsMilligramsPerSquareMetre, mostDustRating });
+  mostDustSize,
+  waterBreak,
+}: SurfaceLimits): SurfaceLimits =>
+  known({ grades, profile, mostSaltsMilligramsPerSquareMetre, mostDustRating, mostDustSize, waterBreak });
 
 export type SurfaceFigure = SurfaceBreach['of'];
 
@@ -69,7 +75,27 @@ export function figuresAsked(limits: SurfaceLimits): readonly SurfaceFigure[] {
     ...(limits.profile === undefined ? [] : ['profile' as const]),
     ...(limits.mostSaltsMilligramsPerSquareMetre === undefined ? [] : ['salts' as const]),
     ...(limits.mostDustRating === undefined ? [] : ['dust' as const]),
+    ...(limits.mostDustSize === undefined ? [] : ['dust-size' as const]),
+    ...(limits.waterBreak === undefined ? [] : ['water-break' as const]),
   ];
+}
+
+/** Whether anybody told it. */
+export function isGiven(prepared: Prepared | undefined, figure: SurfaceFigure): boolean {
+  switch (figure) {
+    case 'grade':
+      return prepared?.grade !== undefined;
+    case 'profile':
+      return prepared?.profileMicrometres !== undefined;
+    case 'salts':
+      return prepared?.saltsMilligramsPerSquareMetre !== undefined;
+    case 'dust':
+      return prepared?.dustRating !== undefined;
+    case 'dust-size':
+      return prepared?.dustSize !== undefined || prepared?.dustRating === 0;
+    case 'water-break':
+      return prepared?.waterBreak !== undefined;
+  }
 }
 
 function askedBySheet({ name, surface }: Pick<Sheet, 'name' | 'surface'>): SurfaceAsked {
@@ -95,7 +121,9 @@ export function surfaceBreaches(
 
 function breachesOf({ by, limits }: SurfaceAsked, prepared: Prepared): readonly SurfaceBreach[] {
   const { grade, profileMicrometres: micrometres, saltsMilligramsPerSquareMetre: salts, dustRating: rating } = prepared;
+  const { dustSize: size } = prepared;
   const { grades: asked, profile, mostSaltsMilligramsPerSquareMetre: mostSalts, mostDustRating: mostRating } = limits;
+  const { mostDustSize: mostSize } = limits;
   const isIn = (read: Micrometres, { leastMicrometres, mostMicrometres }: NonNullable<typeof profile>): boolean =>
     read >= leastMicrometres && read <= mostMicrometres;
   return [
@@ -111,5 +139,9 @@ function breachesOf({ by, limits }: SurfaceAsked, prepared: Prepared): readonly 
     ...(rating === undefined || mostRating === undefined || rating <= mostRating
       ? []
       : [{ by, of: 'dust', rating, mostRating } as const]),
+    ...(size === undefined || mostSize === undefined || size <= mostSize
+      ? []
+      : [{ by, of: 'dust-size', size, mostSize } as const]),
+    ...(limits.waterBreak === true && prepared.waterBreak === 'broke' ? [{ by, of: 'water-break' } as const] : []),
   ];
 }

@@ -30,6 +30,9 @@ export type AfterCure = z.infer<typeof AfterCure>;
 
 const band = { leastMicrometres: micrometres, mostMicrometres: micrometres };
 
+/** How many are read, in place of the count by area: no fewer than the smallest area asks. */
+const spots = z.number().int().min(5).optional();
+
 /** By which rule the dry film is judged. The usual ones are for 40 um and more; a thin film needs one of its own. */
 export const FilmRule = z.discriminatedUnion('rule', [
   z.strictObject({
@@ -53,8 +56,9 @@ export const FilmRule = z.discriminatedUnion('rule', [
     nominalMicrometres: micrometres,
     mostMicrometres: micrometres,
     profile: z.enum(['gauge-set-on-profile', 'fine', 'medium', 'coarse', 'not-known']),
+    spots,
     source,
   }),
-  z.strictObject({ rule: z.literal('pa-2'), ...band, level: z.literal([1, 2, 3, 4, 5]), source }),
+  z.strictObject({ rule: z.literal('pa-2'), ...band, level: z.literal([1, 2, 3, 4, 5]), spots, source }),
 ]);
 export type FilmRule = z.infer<typeof FilmRule>;

@@ -23,13 +23,16 @@ import { againstBegun } from '../crew/alarm-rules.ts';
 import { keepsPrep } from '../crew/keeps-prep.ts';
 import { scalesAt } from '../crew/scales.ts';
 import { isFor } from '../event-readers.ts';
+import { isSprayed } from '../film-tests.ts';
 import type { Entry, FactOf } from '../history.ts';
 import { nameIn, nounOf, numberIn } from '../ids.ts';
 import { coatRestsOn, readingCase, readingRules, releaseRestsOn } from '../instrument/rests-on-readings.ts';
 import { known } from '../known.ts';
 import { permittedFor } from '../lifts.ts';
 import type { Objection } from '../objections.ts';
+import type { Reading } from '../part/answered.ts';
 import { askedOf, failedBy, isMarked } from '../part/failed-readings.ts';
+import { filmSheet } from '../part/film-rule.ts';
 import { foldPart, type Part } from '../part/part.ts';
 import { neededFor } from '../part/part-decide.ts';
 import { coatOnPartRules, cureRules, dryRules, outRules, type PartCase } from '../part/part-rules.ts';
@@ -213,18 +216,16 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
         ...situation,
         unlifted: [],
         by: entry.by,
-        asked: askedForRelease(shop, found, at),
-        half: halfTold(found, batch?.sheet),
+        asked: askedForRelease(shop, found, at, entry.edition),
+        half: halfTold(found, filmSheet(shop, found, at)),
         ...releaseRestsOn(shop, found, at),
       });
     case 'FilmRead':
     case 'AdhesionTested':
     case 'SolventRubbed':
-    case 'PartTemperatureRead': {
-      const asked = askedOf(shop, part, entry);
-      const failed = failedBy(fact, { part, sheet: batch?.sheet, asked, films: found.films });
-      return failed !== undefined && isMarked(part, failed.reading) ? [failed.objection] : [];
-    }
+    case 'FilmTested':
+    case 'PartTemperatureRead':
+      return againstReading(shop, part, found, entry, fact);
   }
 }
 
@@ -260,6 +261,14 @@ function againstCoat(shop: Shop, found: Part, entry: Entry, fact: FactOf<'CoatAp
   ];
 }
 
+/** Of those that held the part: what was read before readings did is not marked anew. */
+function againstReading(shop: Shop, part: Part, found: Part, entry: Entry, fact: Reading): readonly Objection[] {
+  const sheet = filmSheet(shop, found, entry.happenedAt);
+  const asked = askedOf(shop, part, entry);
+  const failed = failedBy(fact, { part, sheet, asked, films: found.films, sprayed: isSprayed(found) });
+  return failed !== undefined && isMarked(part, failed.reading) ? [failed.objection] : [];
+}
+
 /** A concession is followed by its release, where all of it is asked. */
 function againstDisposed(
   shop: Shop,
@@ -268,8 +277,8 @@ function againstDisposed(
   { by, edition }: Entry,
 ): readonly Objection[] {
   if (disposed.as === 'concession') return [];
-  const asked = askedForRelease(shop, situation.part, situation.at);
-  const half = halfTold(situation.part, situation.sheet);
+  const asked = askedForRelease(shop, situation.part, situation.at, edition);
+  const half = halfTold(situation.part, filmSheet(shop, situation.part, situation.at));
   return objectionsTo(
     dispositionRules[disposed.as],
     { ...situation, ...releaseRestsOn(shop, situation.part, situation.at), unlifted: [], by, disposed, asked, half },

@@ -44,6 +44,8 @@ export const exportColumns = [
   'film_beside',
   'film_left_out_um',
   'film_base_um',
+  'test',
+  'test_result',
   'method',
   'applied_by',
   'cure_way',
@@ -166,6 +168,14 @@ function filmFigures(fact: FactOf<'FilmRead'>): Partial<Record<ExportColumn, Cel
   };
 }
 
+function testFigures(fact: FactOf<'FilmTested'>): Partial<Record<ExportColumn, Cell>> {
+  const { type: _, of, coupon: _on, retest: _why, ...read } = fact;
+  return { test: of, test_result: Object.values(read).flat().join(' ') };
+}
+
+const disposedTold = ({ as, to, why, person, document, date }: FactOf<'PartDisposed'>): string =>
+  [as, to, why, person, document, date].filter((each) => each !== undefined && each !== '').join(', ');
+
 function figuresOf(fact: Fact): Partial<Record<ExportColumn, Cell>> {
   if (!isFor('export', fact)) return {};
   switch (fact.type) {
@@ -190,6 +200,7 @@ function figuresOf(fact: Fact): Partial<Record<ExportColumn, Cell>> {
     case 'RecallEnded':
       return { lot: fact.lot, reason: fact.why };
     case 'CanDiscarded':
+    case 'FailureAnswered':
       return { reason: fact.why };
     case 'PartReceived':
       return { serial: fact.serial, job: fact.job, customer: fact.customer, material: fact.metal };
@@ -206,14 +217,12 @@ function figuresOf(fact: Fact): Partial<Record<ExportColumn, Cell>> {
       return { temperature_degC: fact.celsius, humidity_percent: fact.relativeHumidityPercent };
     case 'FilmRead':
       return filmFigures(fact);
+    case 'FilmTested':
+      return testFigures(fact);
     case 'PartHeld':
       return { reason: fact.why === '' ? (fact.because ?? []).join(' ') : fact.why };
-    case 'PartDisposed': {
-      const told = [fact.as, fact.to, fact.why, fact.person, fact.document, fact.date];
-      return { reason: told.filter((each) => each !== undefined && each !== '').join(', ') };
-    }
-    case 'FailureAnswered':
-      return { reason: fact.why };
+    case 'PartDisposed':
+      return { reason: disposedTold(fact) };
     case 'HoldAssigned':
       return { reason: [fact.owner, fact.toDo].filter((told) => told !== undefined).join(', ') };
     case 'SolventUsed': {

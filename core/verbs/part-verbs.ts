@@ -2,8 +2,9 @@
 
 import { solventIds } from '../calc/solvents.ts';
 import { returnsTo } from '../disposition.ts';
-import { adhesionRatings, contaminants, grits, prepWays, rubResults, surfaceGrades } from '../grades.ts';
+import { adhesionRatings, contaminants, grits, prepWays, rubResults, surfaceGrades, waterBreaks } from '../grades.ts';
 import { methods, offeredMethods } from '../methods.ts';
+import { filmTestVerbs } from './film-test-verbs.ts';
 import { readWith } from './instrument-verbs.ts';
 import type { CureWay, NamedPart, PartDetails, SpotSaid } from './said.ts';
 import {
@@ -90,13 +91,17 @@ export const partVerbs = {
       ),
       /** ISO 8502-3, how much: 0 to 5. */
       dustRating: count('dust', { noted: true, amend: true, behind: 'dust' }, { lowest: 0, highest: 5 }),
+      /** ISO 8502-3, how big: 0 to 5. */
+      dustSize: count('dust-size', { noted: true, amend: true, behind: 'size' }, { lowest: 0, highest: 5 }),
+      /** ASTM F22. */
+      waterBreak: choice('water-break', waterBreaks, { amend: true }, { held: 'water-held', broke: 'water-broke' }),
     },
     {
       leaves: { type: 'SurfacePrepared' },
       oneOf: [
         ...(['grade', 'removed', 'solvents', 'prepWays', 'grit'] as const),
         ...(['profileMicrometres', 'saltsMilligramsPerSquareMetre', 'dustRating'] as const),
-        ...(['saltsMicrosiemensPerCentimetre'] as const),
+        ...(['saltsMicrosiemensPerCentimetre', 'dustSize', 'waterBreak'] as const),
       ],
     },
   ),
@@ -194,6 +199,7 @@ export const partVerbs = {
     coupon,
     retest,
   }),
+  ...filmTestVerbs,
   release: verb({ parts: several }, { leaves: { type: 'PartReleased' }, plain: true, decision: true }),
   /** It has left the shop, released or not: a fact, whoever says it. */
   shipped: verb({ asNew: newPart, parts: several }, { leaves: { type: 'PartLeft' }, plain: true }),

@@ -28,7 +28,10 @@ export type BaseUnit =
   | 'uS/cm'
   | 'rpm'
   | 'ppm'
-  | 'mg/m3';
+  | 'mg/m3'
+  | 'MPa'
+  | 'GU'
+  | 'V';
 
 /** In the base unit of the kind. What lies outside is a slip of the thumb, never a reading. */
 export interface Limits {

@@ -7,6 +7,7 @@ import type {
   EpochMs,
   Grams,
   Litres,
+  Megapascals,
   MetresPerSecond,
   Micrometres,
   MicrosiemensPerCentimetre,
@@ -17,6 +18,7 @@ import type {
   Percent,
   RevolutionsPerMinute,
   SquareMetres,
+  Volts,
 } from '../units.ts';
 import type { AirSaid, Amount } from './said.ts';
 import type { BaseUnit, Kind, Limits, NamedSlot, SlotRow } from './slot-row.ts';
@@ -124,6 +126,9 @@ const figures = {
   conductivity: figure('word', 'uS/cm', ['uS/cm'], { lowest: 0, highest: 10_000, unit: 'uS/cm' }),
   share: figure('percent', '%', ['%'], { lowest: 0, highest: 100, unit: '%', above: true }),
   mist: figure('word', 'mg/m3', ['mg/m3', 'mg'], { lowest: 0, highest: 10_000, unit: 'mg/m3' }),
+  pressure: figure('word', 'MPa', ['MPa', 'psi'], { lowest: 0, highest: 100, unit: 'MPa' }),
+  gloss: figure('word', 'GU', ['GU'], { lowest: 0, highest: 2_000, unit: 'GU' }),
+  voltage: figure('word', 'V', ['V', 'kV'], { lowest: 0, highest: 60_000, unit: 'V', above: true }),
   ppm: figure('word', 'ppm', ['ppm'], { lowest: 0, highest: 100_000, unit: 'ppm' }),
   turning: figure('word', 'rpm', ['rpm'], { lowest: 10, highest: 30_000, unit: 'rpm' }),
 };
@@ -145,6 +150,12 @@ export const share: Maker<Percent> = figures.share;
 export const speed: Maker<MetresPerSecond> = figures.speed;
 /** Of oil mist in air. */
 export const mist: Maker<MilligramsPerCubicMetre> = figures.mist;
+/** At which a dolly let go. */
+export const pressure: Maker<Megapascals> = figures.pressure;
+/** At 60 degrees. */
+export const glossUnits: Maker<number> = figures.gloss;
+/** Of a holiday test. */
+export const voltage: Maker<Volts> = figures.voltage;
 /** Of a vapour in air, as a monitor shows it. */
 export const ppm: Maker<number> = figures.ppm;
 /** Of a stirrer. */

@@ -18,6 +18,8 @@ export const topics = [
   'from-batch',
   'details',
   'bears',
+  /** Of what a job asks, and what of it nobody gave or failed. */
+  'lacking',
   'expiry',
   'lot',
   'lid',

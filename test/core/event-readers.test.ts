@@ -55,7 +55,8 @@ describe('who reads which event', () => {
   });
 
   it('has a row for every event that there is, and none besides', () => {
-    expect(Object.keys(readersOf).sort()).toEqual([...typesIn(Fact)].sort());
+    // Several kinds of test leave the same one.
+    expect(Object.keys(readersOf).sort()).toEqual([...new Set(typesIn(Fact))].sort());
   });
 
   it('is asked by each reader, whose cases then leave nothing to a default', () => {

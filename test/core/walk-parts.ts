@@ -16,6 +16,7 @@ import {
   microsiemensPerCentimetre,
   milligramsPerSquareMetre,
   minutes,
+  volts,
 } from '../../core/units.ts';
 import { type Draw, oneOf, type Say } from './walk-acts.ts';
 
@@ -133,6 +134,9 @@ function filmTests(part: string): readonly Say[] {
       { verb: 'rub', part, doubleRubs: 25, result: 'softened', coupon: true },
       { verb: 'rub', part, doubleRubs: 50, result: 'through' },
       { verb: 'adhesion', part, rating: '1B', coupon: true },
+      { verb: 'gloss', part, glossUnits: 85 },
+      { verb: 'holidays', part, found: 0, volts: volts(500) },
+      { verb: 'holidays', part, found: 2, volts: volts(500), coupon: true },
       { verb: 'film', part, dryFilmMicrometres: [micrometres(4), micrometres(5)] },
     ]);
   return [test, test];

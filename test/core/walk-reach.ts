@@ -89,6 +89,7 @@ export const neverObjected: readonly ObjectionCode[] = [
   'film-outside',
   'adhesion-failed',
   'rubbed-through',
+  'test-failed',
   'overheated',
   'not-released',
 ];

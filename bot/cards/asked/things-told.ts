@@ -14,6 +14,7 @@ import { nextTaps } from '../next-taps.ts';
 import { halfLines, heldLines, partFacts, partTaps } from '../part-cards.ts';
 import { partPhaseTold } from '../part-phase.ts';
 import { sessionState } from '../session-lines.ts';
+import { stillAskedLines } from '../still-asked.ts';
 
 export interface ThingTold {
   readonly name: string;
@@ -39,7 +40,11 @@ export function thingTold(telling: Telling, thing: ThingMeant): ThingTold | unde
         phase: partPhaseTold(telling, thing.part),
         clocks: clocksTold(telling, status.clocks),
         facts: partFacts(telling, status),
-        lines: [...heldLines(telling, status), ...halfLines(telling, status)],
+        lines: [
+          ...heldLines(telling, status),
+          ...halfLines(telling, status),
+          ...stillAskedLines(telling, status, 'always'),
+        ],
         taps: partTaps(telling, status),
       };
     }

@@ -7,6 +7,7 @@ import type { Card } from '../card.ts';
 import type { Telling } from '../card-context.ts';
 import { canTopics } from './can-topics.ts';
 import { crewTopics } from './crew-topics.ts';
+import { lackingCard } from './lacking-card.ts';
 import { mixTopics } from './mix-topics.ts';
 import { partTopics } from './part-topics.ts';
 import { ringTopics } from './rings-asked.ts';
@@ -20,6 +21,7 @@ const topicCards: TopicCards<Topic> = {
   ...ringTopics,
   ...sessionTopics,
   ...partTopics,
+  lacking: lackingCard,
   ...canTopics,
   ...mixTopics,
   ...sheetTopics,

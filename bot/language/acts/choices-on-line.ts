@@ -56,7 +56,8 @@ export function choiceAt(
   let longest: (Meant & { readonly to: number }) | undefined;
   for (let i = from; i < tokens.length; i++) {
     const token = tokens[i];
-    if (token?.kind !== 'word' && token?.kind !== 'number') break;
+    // `2H` is two hours but where a pencil is asked for.
+    if (token === undefined || token.kind === 'quoted') break;
     said += asOne(token.kind === 'word' ? token.word : token.text.toLowerCase());
     if (!beginnings.has(said)) break;
     const found = meant.get(said);

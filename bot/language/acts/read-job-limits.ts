@@ -29,6 +29,8 @@ interface Found {
   release: ReleaseLimits;
   salts?: number;
   dust?: number;
+  size?: number;
+  waterBreak?: true;
 }
 
 const grades = choicesOf([['grades', choices('grade', surfaceGrades, {})]]);
@@ -50,7 +52,7 @@ export function readJobLimits(said: ValueSaid): Limits | Fault {
     const forRelease = releaseLimitAt(tokens, i, said.context.hearing, said.line);
     if (forRelease !== undefined) {
       if (isFailed(forRelease)) return forRelease;
-      Object.assign(found.release, forRelease.limit);
+      found.release = together(found.release, forRelease.limit);
       i = forRelease.to - 1;
       continue;
     }
@@ -63,13 +65,16 @@ export function readJobLimits(said: ValueSaid): Limits | Fault {
       if (fault !== undefined) return fault;
       found.salts = salts.value;
       i = salts.to - 1;
-    } else if (isDust && found.dust === undefined) {
+    } else if (isDust || wordIn(token) === 'size') {
       i += 1;
+      const of = isDust ? 'dust' : 'size';
       const rating = tokens[i];
       if (rating?.kind !== 'number' || !rating.number.whole || rating.number.value > mostDust)
         return dustOutside(rating);
-      found.dust = rating.number.value;
-    } else if (token.kind === 'number' || token.kind === 'quantity') found.gauge.push(token);
+      if (found[of] !== undefined) return leftOver(rating);
+      found[of] = rating.number.value;
+    } else if (wordIn(token) === 'water-break') found.waterBreak = true;
+    else if (token.kind === 'number' || token.kind === 'quantity') found.gauge.push(token);
     else if (token.kind !== 'word' || !roundsOff(token.word, token, said.context.hearing)) return leftOver(token);
   }
   const films = filmsFrom(found.gauge, said.line, 'profile');
@@ -85,9 +90,17 @@ export function readJobLimits(said: ValueSaid): Limits | Fault {
         : { leastMicrometres: micrometres(one), mostMicrometres: micrometres(other) },
     mostSaltsMilligramsPerSquareMetre: found.salts === undefined ? undefined : milligramsPerSquareMetre(found.salts),
     mostDustRating: found.dust,
+    mostDustSize: found.size,
+    waterBreak: found.waterBreak,
     ...found.release,
   });
   return Object.keys(asked).length === 0 ? missing(said) : { job, ...asked };
+}
+
+/** Of one kind of test the last counts. */
+function together(before: ReleaseLimits, now: ReleaseLimits): ReleaseLimits {
+  const tests = [...(before.tests ?? []).filter(({ of }) => now.tests?.[0]?.of !== of), ...(now.tests ?? [])];
+  return { ...before, ...now, ...(tests.length > 0 && { tests }) };
 }
 
 const dustOutside = (token: Token | undefined): Fault => ({

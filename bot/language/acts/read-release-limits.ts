@@ -1,23 +1,17 @@
 // What a job asks for before a release, `film adhesion 4B rub 50 second eyes`: each by the word of its act, wherever it stands.
 
-import type { ReleaseLimits } from '../../../core/crew/job-limits.ts';
 import { isFailed } from '../../../core/failed.ts';
 import { adhesionRatings } from '../../../core/grades.ts';
-import { micrometres } from '../../../core/units.ts';
 import { choices } from '../../../core/verbs/slot.ts';
 import type { Hearing } from '../hearing.ts';
 import type { Fault } from '../reading.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { verbAt } from '../verbs-typed.ts';
 import { choiceAt, choicesOf } from './choices-on-line.ts';
-import { figureFor } from './figure-of-slot.ts';
+import { filmAsked, type ReleaseLimitAt } from './read-film-rule.ts';
+import { testAskedAt } from './read-tests-asked.ts';
 
-export interface ReleaseLimitAt {
-  readonly limit: ReleaseLimits;
-  /** Index of the token after it. */
-  readonly to: number;
-}
-
+const noneWords: ReadonlySet<string> = new Set(['no', 'none']);
 const ratings = choicesOf([['rating', choices('rating', adhesionRatings, {})]]);
 /** As a line of double rubs has it. */
 const mostDoubleRubs = 1_000;
@@ -34,8 +28,12 @@ export function releaseLimitAt(
     const eyes = verbAt(tokens, at + 1, hearing);
     return { limit: { secondEyes: true }, to: eyes?.row.name === 'eyes' ? eyes.to : at + 1 };
   }
-  const verb = verbAt(tokens, at, hearing);
+  // `no holidays`: what is asked is that there are none.
+  const isNone = noneWords.has(wordIn(tokens[at])) && verbAt(tokens, at + 1, hearing)?.row.name === 'holidays';
+  const verb = verbAt(tokens, isNone ? at + 1 : at, hearing);
   if (verb?.row.name === 'film') return filmAsked(tokens, verb.to, line);
+  const test = verb && testAskedAt(tokens, verb, line);
+  if (test !== undefined) return isFailed(test) ? test : { limit: { tests: [test.asked] }, to: test.to };
   if (verb?.row.name === 'adhesion') {
     const rating = choiceAt(tokens, verb.to, ratings);
     const leastAdhesion = adhesionRatings.find((each) => each === rating?.value);
@@ -56,16 +54,7 @@ export function releaseLimitAt(
   return undefined;
 }
 
-/** `film base 12um`: with what the gauge shows on the bare steel. */
-function filmAsked(tokens: readonly Token[], to: number, line: string): ReleaseLimitAt | Fault {
-  if (wordIn(tokens[to]) !== 'base') return { limit: { film: true }, to };
-  const figure = tokens[to + 1];
-  if (figure?.kind !== 'quantity') return lacking(figure ?? tokens[to], 'base-metal');
-  const film = figureFor('base-metal', figure, line);
-  return isFailed(film) ? film : { limit: { film: true, filmBaseMicrometres: micrometres(film) }, to: to + 2 };
-}
-
-const lacking = (token: Token | undefined, slot: 'rating' | 'rubs' | 'base-metal'): Fault => ({
+const lacking = (token: Token | undefined, slot: 'rating' | 'rubs'): Fault => ({
   ...{ failed: 'left-over', needs: [slot] },
   ...(token !== undefined && { token }),
 });

@@ -2,6 +2,7 @@
 
 import { ofEachVerb, type Verb, verbRows } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
+import { type FilmTestName, filmTestNames } from '../../../core/film-tests.ts';
 import type { ToldAs } from '../../../core/verbs/slot.ts';
 import type { Fault } from '../reading.ts';
 import { mannerOf } from '../time-and-permission.ts';
@@ -96,10 +97,12 @@ function withLabelled(reader: OwnReader): Reader {
   };
 }
 
-const isRead = (verb: Verb): verb is 'film' | 'adhesion' | 'rub' => ['film', 'adhesion', 'rub'].includes(verb);
+type Retested = 'film' | 'adhesion' | 'rub' | FilmTestName;
+const retested: readonly Retested[] = ['film', 'adhesion', 'rub', ...filmTestNames];
+const isRead = (verb: Verb): verb is Retested => retested.some((each) => each === verb);
 
 /** `film impeller-7 12 13 12um retest gauge was not zeroed`: the rest of the line is why. */
-function withRetest(verb: 'film' | 'adhesion' | 'rub', reader: ReaderToTheEnd): ReaderToTheEnd {
+function withRetest(verb: Retested, reader: ReaderToTheEnd): ReaderToTheEnd {
   return (act) => {
     const at = act.tokens.findIndex((token) => wordIn(token) === 'retest');
     if (at < 0) return reader(act);

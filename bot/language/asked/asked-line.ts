@@ -82,6 +82,8 @@ export function lineOf(asks: AskedKind, asked: string, said: Said, typed: Questi
 }
 
 export function topicLine(topic: Topic, asked: string, said: Said, typed: QuestionsTyped): string {
+  const ofJob = topic === 'lacking' ? jobLine(said) : undefined;
+  if (ofJob !== undefined) return ofJob;
   const [serial] = said.things.filter((thing) => /^\d{4,}$/.test(thing));
   if (topic === 'details' && serial !== undefined) return `find ${serial}`;
   const things = said.things

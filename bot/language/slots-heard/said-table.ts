@@ -52,6 +52,10 @@ export interface SaidTable {
   readonly somebody: ReadonlySet<string>;
   readonly whence: ReadonlySet<string>;
   readonly looks: ReadonlySet<string>;
+  readonly none: ReadonlySet<string>;
+  /** Small words right before a part that a test is told of. */
+  readonly beforePart: ReadonlySet<string>;
+  readonly water: ReadonlySet<string>;
   readonly largest: ReadonlySet<string>;
   readonly smallest: ReadonlySet<string>;
   readonly tellsFirst: ReadonlySet<string>;
@@ -157,6 +161,9 @@ function wordsSaid(tongues: readonly Typed[]) {
     somebody: all((said) => said.somebody),
     whence: all((said) => said.whence),
     looks: all((said) => said.looks ?? ''),
+    none: all((said) => said.noneOf),
+    beforePart: all((said) => said.beforePart),
+    water: all((said) => said.water),
     largest: all((said) => said.largest),
     smallest: all((said) => said.smallest),
     tellsFirst: all((said) => said.tellsFirst),

@@ -5,6 +5,7 @@ import { type EpochMs, epochMs } from '../../../core/units.ts';
 import type { Hearing } from '../hearing.ts';
 import { isOfSeveral } from '../parts-said/one-of-many.ts';
 import type { Fault, LineContext } from '../reading.ts';
+import { rareFigureFrom } from '../typed/rare-figures.ts';
 import { type Token, type Word, wordIn } from '../typed/token.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import { halfAsked, hourSaid, otherHalf } from './hour-said.ts';
@@ -56,6 +57,8 @@ function timeAfterAt(tokens: readonly Token[], from: number, clock: Clock): Said
   if (next === undefined) return { failed: 'incomplete', needs: ['time'], ...tokenOf(tokens[from]) };
   // `at 24C` and `at booth`: only a preposition.
   if (next.kind === 'quantity' && next.quantity.is !== 'duration') return undefined;
+  // `at 500 V`: no hour.
+  if (rareFigureFrom(tokens, from + 1, 'V') !== undefined) return undefined;
   return timeFrom(tokens, from, from + 1, clock, true);
 }
 

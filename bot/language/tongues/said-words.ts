@@ -86,6 +86,10 @@ export interface SaidWords {
   /** What a good film and a clean surface have none of, and the words before it: `no runs` denies nothing that was done. */
   readonly blemishes: string;
   readonly noneOf: string;
+  /** Right before the part that a test is told of: `on the 7 gave 85`. */
+  readonly beforePart: string;
+  /** Whose film holds on clean steel, or breaks. */
+  readonly water: string;
   /** It may not be so, or only if. */
   readonly hedges: string;
   /** It is still to come. */

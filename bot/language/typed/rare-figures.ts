@@ -10,10 +10,13 @@ import {
   litresFromUsGallons,
   litresPerMinute,
   litresPerMinuteFromCubicFeetPerHour,
+  type Megapascals,
   type MetresPerSecond,
   type MicrosiemensPerCentimetre,
   type MilligramsPerCubicMetre,
   type MilligramsPerSquareMetre,
+  megapascals,
+  megapascalsFromPsi,
   metresPerSecond,
   metresPerSecondFromFeetPerMinute,
   microsiemensPerCentimetre,
@@ -21,6 +24,8 @@ import {
   milligramsPerSquareMetre,
   type RevolutionsPerMinute,
   revolutionsPerMinute,
+  type Volts,
+  volts,
 } from '../../../core/units.ts';
 import type { BaseUnit } from '../../../core/verbs/slot-row.ts';
 import { readNumber } from './number-typed.ts';
@@ -55,6 +60,22 @@ const mists: Readonly<Record<string, (value: number) => MilligramsPerCubicMetre>
 const turns: Readonly<Record<string, (value: number) => RevolutionsPerMinute>> = {
   rpm: revolutionsPerMinute,
   'r/min': revolutionsPerMinute,
+};
+
+const pressures: Readonly<Record<string, (value: number) => Megapascals>> = {
+  mpa: megapascals,
+  'n/mm2': megapascals,
+  psi: megapascalsFromPsi,
+};
+
+const glosses: Readonly<Record<string, (value: number) => number>> = { gu: (value) => value };
+
+const voltages: Readonly<Record<string, (value: number) => Volts>> = {
+  v: volts,
+  volt: volts,
+  volts,
+  vdc: volts,
+  kv: (value) => volts(value * 1000),
 };
 
 const shares: Readonly<Record<string, (value: number) => number>> = { ppm: (value) => value };
@@ -96,11 +117,22 @@ export function rareFigureFrom(
   unit: BaseUnit | undefined,
 ): Taken<number> | undefined {
   if (unit === 'm/s') return speedFrom(tokens, from);
+  if (unit === 'MPa') return figureFrom(tokens, from, pressures);
+  if (unit === 'V') return figureFrom(tokens, from, voltages);
+  if (unit === 'GU') return figureFrom(tokens, from, glosses) ?? bareFrom(tokens, from);
   if (unit === 'ppm') return figureFrom(tokens, from, shares);
   if (unit === 'mg/m3') return figureFrom(tokens, from, mists);
   if (unit === 'rpm') return figureFrom(tokens, from, turns);
   if (unit === 'uS/cm') return figureFrom(tokens, from, conductivities);
   return unit === 'mg/m2' ? figureFrom(tokens, from, salts) : undefined;
+}
+
+/** Gloss is told in nothing else. */
+function bareFrom(tokens: readonly Token[], from: number): Taken<number> | undefined {
+  const token = tokens[from];
+  return token?.kind !== 'number' || token.number.other !== undefined
+    ? undefined
+    : { value: token.number.value, to: from + 1 };
 }
 
 /** A volume in litres, which every act reads, counts too. */

@@ -3,13 +3,24 @@
 import fc from 'fast-check';
 import { solventIds } from '../../../core/calc/solvents.ts';
 import type { Command } from '../../../core/commands.ts';
-import { adhesionRatings, contaminants, grits, prepWays, rubResults, surfaceGrades } from '../../../core/grades.ts';
+import { breaks, looks, pencils } from '../../../core/film-tests.ts';
+import {
+  adhesionRatings,
+  contaminants,
+  grits,
+  prepWays,
+  rubResults,
+  surfaceGrades,
+  waterBreaks,
+} from '../../../core/grades.ts';
 import {
   litresFromMillilitres,
+  megapascals,
   micrometres,
   microsiemensPerCentimetre,
   milligramsPerSquareMetre,
   minutes,
+  volts,
 } from '../../../core/units.ts';
 
 interface Draws {
@@ -39,6 +50,8 @@ export function partAndPeopleCommands({ only, part, parts, figure }: Draws): rea
         saltsMicrosiemensPerCentimetre: fc.integer({ min: 0, max: 9999 }).map(microsiemensPerCentimetre),
         extractLitres: fc.integer({ min: 1, max: 20 }).map((water) => litresFromMillilitres(water)),
         dustRating: fc.integer({ min: 0, max: 5 }),
+        dustSize: fc.integer({ min: 0, max: 5 }),
+        waterBreak: fc.constantFrom(...waterBreaks),
         asNew: fc.constant(true as const),
       },
       { requiredKeys: ['verb', 'parts', 'grade'] },
@@ -57,6 +70,35 @@ export function partAndPeopleCommands({ only, part, parts, figure }: Draws): rea
         ...{ result: fc.constantFrom(...rubResults), coupon },
       },
       { requiredKeys: ['verb', 'part', 'doubleRubs', 'result'] },
+    ),
+    fc.record(
+      {
+        ...{ verb: only('pull-off'), part: tested, coupon },
+        ...{ megapascals: figure(0, 100).map(megapascals), brokeAt: fc.constantFrom(...breaks) },
+      },
+      { requiredKeys: ['verb', 'part', 'megapascals'] },
+    ),
+    fc.record(
+      { verb: only('gloss'), part: tested, glossUnits: figure(0, 2000), coupon },
+      { requiredKeys: ['verb', 'part', 'glossUnits'] },
+    ),
+    fc.record(
+      { verb: only('hardness'), part: tested, pencil: fc.constantFrom(...pencils), coupon },
+      { requiredKeys: ['verb', 'part', 'pencil'] },
+    ),
+    fc.record(
+      {
+        ...{ verb: only('holidays'), part: tested, found: fc.integer({ min: 0, max: 10_000 }) },
+        ...{ volts: figure(1, 60_000).map(volts), coupon },
+      },
+      { requiredKeys: ['verb', 'part', 'found'] },
+    ),
+    fc.record(
+      {
+        ...{ verb: only('visual'), part: tested, coupon },
+        looks: fc.uniqueArray(fc.constantFrom(...looks), { minLength: 1, maxLength: 3 }),
+      },
+      { requiredKeys: ['verb', 'part', 'looks'] },
     ),
     fc.record(
       {

@@ -5,10 +5,12 @@ import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { legalFrames } from '../../../core/calc/legal-frame.ts';
 import { solventIds } from '../../../core/calc/solvents.ts';
 import { ringsTo, roles } from '../../../core/crew/crew-commands.ts';
+import { pencils, type TestAsked } from '../../../core/film-tests.ts';
 import { adhesionRatings, surfaceGrades } from '../../../core/grades.ts';
 import { emergencyFields } from '../../../core/session/session-commands.ts';
 import type { SettingKind } from '../../../core/setting-kinds.ts';
 import { Setting, type SettingRow, settingNames, settingRows } from '../../../core/settings.ts';
+import { megapascals, micrometres, volts } from '../../../core/units.ts';
 
 type Limits = NonNullable<SettingRow['limits']>;
 
@@ -19,6 +21,33 @@ const within = ({ lowest, highest, above }: Limits) =>
 /** Names that a line could take for something else stand in quotes. */
 const person = fc.constantFrom('kari', 'noor-2', 'Ana María', 'lead', 'spray', 'at', '12', 'a "b" \\c', 'tank');
 const words = fc.constantFrom('call 112', 'permit at 9:40 already', 'a "green" one', 'Bay two', 'hose by the door');
+
+/** One of each at most. */
+const drawnTestsAsked: fc.Arbitrary<readonly TestAsked[]> = fc.uniqueArray(
+  fc.oneof(
+    fc.constant({
+      ...{ of: 'wet' as const, leastMicrometres: micrometres(60), mostMicrometres: micrometres(80) },
+    }),
+    within({ lowest: 1, highest: 90 }).map((least) => ({
+      ...{ of: 'pull-off' as const, leastMegapascals: megapascals(least) },
+    })),
+    within({ lowest: 1, highest: 90 }).map((leastUnits) => ({ of: 'gloss' as const, leastUnits })),
+    within({ lowest: 1, highest: 90 }).map((leastUnits) => ({ of: 'gloss' as const, leastUnits, mostUnits: 95 })),
+    fc.constantFrom(...pencils).map((least) => ({ of: 'hardness' as const, least })),
+    fc.constant({ of: 'holidays' as const }),
+    within({ lowest: 1, highest: 9_000 }).map((most) => ({ of: 'holidays' as const, volts: volts(most) })),
+    fc.constant({ of: 'visual' as const }),
+  ),
+  { minLength: 1, maxLength: 4, selector: ({ of }) => of },
+);
+
+const drawnFilmRule = fc.constantFrom(
+  { rule: 'pa-2' as const },
+  { rule: 'pa-2' as const, level: 3, spots: 5 },
+  { rule: 'pa-2' as const, level: 1, leastMicrometres: 60, mostMicrometres: 100 },
+  { rule: 'iso-19840' as const, leastMicrometres: 60, spots: 10 },
+  { leastMicrometres: 10, mostMicrometres: 20, spots: 3 },
+);
 
 const drawn: { readonly [Kind in SettingKind]: (limits: Limits) => fc.Arbitrary<object> } = {
   sheet: () => fc.record({ sheet: fc.constantFrom('demo-clear', 'demo-build') }),
@@ -65,23 +94,30 @@ const drawn: { readonly [Kind in SettingKind]: (limits: Limits) => fc.Arbitrary<
         stepGrams === undefined ? { scale } : { scale, stepGrams, ...(mostGrams === undefined ? {} : { mostGrams }) },
       ),
   'job-limits': () =>
-    fc.record(
-      {
-        job: fc.constantFrom('88', 'A-12', 'sa2.5', 'off', 'at 9:40', 'a "b" \\c'),
-        grades: fc.uniqueArray(fc.constantFrom(...surfaceGrades), { minLength: 1, maxLength: 3 }),
-        profile: fc.record({
-          leastMicrometres: within({ lowest: 1, highest: 40 }),
-          mostMicrometres: within({ lowest: 41, highest: 900 }),
-        }),
-        mostSaltsMilligramsPerSquareMetre: within({ lowest: 0, highest: 200 }),
-        mostDustRating: fc.integer({ min: 0, max: 5 }),
-        film: fc.constant(true as const),
-        leastAdhesion: fc.constantFrom(...adhesionRatings),
-        leastDoubleRubs: fc.integer({ min: 1, max: 1_000 }),
-        secondEyes: fc.constant(true as const),
-      },
-      { requiredKeys: ['job'] },
-    ),
+    fc
+      .record(
+        {
+          job: fc.constantFrom('88', 'A-12', 'sa2.5', 'off', 'at 9:40', 'a "b" \\c'),
+          grades: fc.uniqueArray(fc.constantFrom(...surfaceGrades), { minLength: 1, maxLength: 3 }),
+          profile: fc.record({
+            leastMicrometres: within({ lowest: 1, highest: 40 }),
+            mostMicrometres: within({ lowest: 41, highest: 900 }),
+          }),
+          mostSaltsMilligramsPerSquareMetre: within({ lowest: 0, highest: 200 }),
+          mostDustRating: fc.integer({ min: 0, max: 5 }),
+          mostDustSize: fc.integer({ min: 0, max: 5 }),
+          waterBreak: fc.constant(true as const),
+          film: fc.constant(true as const),
+          filmRule: drawnFilmRule,
+          tests: drawnTestsAsked,
+          leastAdhesion: fc.constantFrom(...adhesionRatings),
+          leastDoubleRubs: fc.integer({ min: 1, max: 1_000 }),
+          secondEyes: fc.constant(true as const),
+        },
+        { requiredKeys: ['job'] },
+      )
+      // A rule is told with its film.
+      .map((limits) => (limits.filmRule === undefined ? limits : { ...limits, film: true as const })),
   emergency: () => fc.record({ field: fc.constantFrom(...emergencyFields), text: words }),
 };
 

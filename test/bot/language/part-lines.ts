@@ -9,6 +9,7 @@ import {
   gramsFromOunces,
   litres,
   litresFromMillilitres,
+  megapascals,
   micrometres,
   micrometresFromMils,
   microsiemensPerCentimetre,
@@ -18,6 +19,7 @@ import {
   percent,
   squareMetres,
   squareMetresFromSquareFeet,
+  volts,
 } from '../../../core/units.ts';
 import type { Amount } from '../../../core/verbs/said.ts';
 import { act, happened, happenedAt, miss, type TypedLine } from './typed-line.ts';
@@ -336,6 +338,26 @@ export const partLines: readonly TypedLine[] = [
     ...{ verb: 'rub', part: 'impeller-7', doubleRubs: 25, result: 'softened' },
   }),
   miss('rub impeller-7 50', 'incomplete', '', 'rub impeller-7 50 no-effect'),
+  act('pull-off impeller-7 7MPa', { verb: 'pull-off', part: 'impeller-7', megapascals: megapascals(7) }),
+  act('pull off impeller-7 6.5 MPa in the coat', {
+    ...{ verb: 'pull-off', part: 'impeller-7', megapascals: megapascals(6.5), brokeAt: 'in-coat' },
+  }),
+  miss('pull-off impeller-7', 'incomplete', ''),
+  act('gloss impeller-7 85', { verb: 'gloss', part: 'impeller-7', glossUnits: 85 }),
+  act('gloss impeller-7 84.6 GU coupon', { verb: 'gloss', part: 'impeller-7', glossUnits: 84.6, coupon: true }),
+  act('pencil hardness impeller-7 2H', { verb: 'hardness', part: 'impeller-7', pencil: '2H' }),
+  act('hardness impeller-7 HB', { verb: 'hardness', part: 'impeller-7', pencil: 'HB' }),
+  act('holidays impeller-7 0 at 500V', { verb: 'holidays', part: 'impeller-7', found: 0, volts: volts(500) }),
+  act('holiday test impeller-7 3 found 1.5kV', {
+    ...{ verb: 'holidays', part: 'impeller-7', found: 3, volts: volts(1500) },
+  }),
+  act('visual impeller-7 orange peel and runs', {
+    ...{ verb: 'visual', part: 'impeller-7', looks: ['orange-peel', 'runs'] },
+  }),
+  act('visual impeller-7 ok', { verb: 'visual', part: 'impeller-7', looks: ['good'] }),
+  act('prep impeller-7 dust 2 size 3 water break held', {
+    ...{ verb: 'prep', parts: ['impeller-7'], dustRating: 2, dustSize: 3, waterBreak: 'held' },
+  }),
   act('snooze 5m', { verb: 'snooze', minutes: minutes(5) }),
   act('snooze part/impeller-7/cure-done 10 min', {
     ...{ verb: 'snooze', minutes: minutes(10), key: 'part/impeller-7/cure-done' },

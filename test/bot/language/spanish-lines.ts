@@ -4,6 +4,7 @@ import {
   grams,
   litres,
   litresFromUsGallons,
+  megapascals,
   metresPerSecond,
   micrometres,
   minutes,
@@ -11,6 +12,7 @@ import {
   percent,
   revolutionsPerMinute,
   squareMetres,
+  volts,
 } from '../../../core/units.ts';
 import { act, ask, happened, happenedAt, miss, type TypedLine } from './typed-line.ts';
 
@@ -128,6 +130,15 @@ export const spanishLines: readonly TypedLine[] = [
   act('liberar impeller-7', { verb: 'release', parts: ['impeller-7'] }),
   act('retener impeller-7 por piel de naranja', { verb: 'hold', parts: ['impeller-7'], why: 'piel de naranja' }),
   act('frotes impeller-7 50 nada', { verb: 'rub', part: 'impeller-7', doubleRubs: 50, result: 'no-effect' }),
+  act('arrancamiento impeller-7 7 MPa pegamento', {
+    ...{ verb: 'pull-off', part: 'impeller-7', megapascals: megapascals(7), brokeAt: 'glue' },
+  }),
+  act('brillo impeller-7 85', { verb: 'gloss', part: 'impeller-7', glossUnits: 85 }),
+  act('dureza impeller-7 2H', { verb: 'hardness', part: 'impeller-7', pencil: '2H' }),
+  act('poros impeller-7 0 500V', { verb: 'holidays', part: 'impeller-7', found: 0, volts: volts(500) }),
+  act('aspecto impeller-7 descuelgues y burbujas', {
+    ...{ verb: 'visual', part: 'impeller-7', looks: ['runs', 'bubbles'] },
+  }),
   act('aire 24C 48%', air24),
   act('aire 24C húmedo 17C', { verb: 'air', air: { celsius: celsius(24) }, wetBulbCelsius: celsius(17) }),
   act('aire 24C bulbo húmedo 17C', { verb: 'air', air: { celsius: celsius(24) }, wetBulbCelsius: celsius(17) }),

@@ -76,7 +76,7 @@ const forNobodyHere: readonly (readonly [path: RegExp, why: string])[] = [
 ];
 /** Kinds, codes, symbols of units and fields of the program, each by a word that English types as well; and what the terminal takes. */
 const alsoKinds = new Set(
-  'measure number temperature percent question happened permitted figures hours gone line sprayers note list short long degc sqft about moved alarm alcohol correction wait minute take over filtered curing speed reading nothing light leave first answer said mark lines'.split(
+  'measure number temperature percent question happened permitted figures hours gone line sprayers note list short long degc sqft about moved alarm alcohol correction wait minute take over filtered curing speed reading nothing light leave first answer said mark lines spots'.split(
     ' ',
   ),
 );

@@ -48,6 +48,7 @@ export const englishButtons = {
   wet: 'Wet film…',
   film: 'Dry film…',
   ...{ adhesion: 'Adhesion…', rub: 'Double rubs…' },
+  ...{ 'pull-off': 'Pull-off…', gloss: 'Gloss…', hardness: 'Hardness…', holidays: 'Holidays…', visual: 'Looks…' },
   lift: 'Lift the hold…',
   'left-unreleased': 'It left all the same',
   release: 'Release',

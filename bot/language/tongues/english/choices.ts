@@ -59,6 +59,26 @@ export const englishChoices: Choices = {
   substance: solvents,
   odour: { none: 'odourless odorless no-odour no-odor', noticeable: 'smells odour odor' },
   coupon: { true: 'witness' },
+  'water-break': {
+    held: 'water-sheets water-break-held water-break-ok water-break-passed',
+    broke: 'water-breaks water-break-broke water-break-failed',
+  },
+  'broke-at': {
+    glue: 'glue-failure adhesive',
+    'in-coat': 'in-the-coat cohesive',
+    'off-metal': 'off-the-metal metal substrate',
+  },
+  looks: {
+    good: 'ok fine clean',
+    specks: 'gel-specks speck',
+    runs: 'run sags sag',
+    lines: 'line',
+    bubbles: 'bubble',
+    craters: 'crater fisheyes fish-eyes pinholes',
+    'bare-spots': 'bare-spot bare missed-spots',
+    dirt: 'dust hairs',
+    blush: 'blushing haze',
+  },
   'filter-material': {
     'glass-fibre': 'glass fibre fibreglass fiberglass fibre-of-glass',
     polypropylene: 'pp',

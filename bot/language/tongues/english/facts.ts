@@ -7,6 +7,7 @@ import { isPlain, type PlainFact, plainVerb } from '../../../../core/verbs/plain
 import { endingOfRing, timeOf } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
 import { withNoted } from '../../noted-figures.ts';
+import { englishFilmTests } from './film-tests.ts';
 import { englishFirstShiftFact } from './first-shift.ts';
 import { englishGas } from './gas.ts';
 import { englishAssigned, englishDisposed, englishRetest } from './held.ts';
@@ -90,6 +91,8 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
       return `adhesion ${fact.rating}${fact.coupon === true ? ' (coupon)' : ''}${englishRetest(fact)}`;
     case 'SolventRubbed':
       return `${fact.doubleRubs} double rubs, ${englishRubs[fact.result]}${fact.coupon === true ? ' (coupon)' : ''}${englishRetest(fact)}`;
+    case 'FilmTested':
+      return `${englishFilmTests.read(fact, figures)}${fact.coupon === true ? ' (coupon)' : ''}${englishRetest(fact)}`;
     case 'PhotoFiled':
       return fact.caption === undefined ? 'picture filed' : `picture filed, ${fact.caption}`;
     case 'PartHeld':

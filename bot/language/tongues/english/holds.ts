@@ -34,6 +34,7 @@ const reasons: Readonly<Record<HoldingCode, string>> = {
   'film-outside': 'dry film outside its rule',
   'adhesion-failed': 'adhesion below the usual cut',
   'rubbed-through': 'a solvent rub went through',
+  'test-failed': 'a test outside what is asked',
   'lot-recalled': 'coated with a lot that was recalled',
   'instrument-failed': 'rests on an instrument that failed its check',
   'not-released': 'left the shop, not released',

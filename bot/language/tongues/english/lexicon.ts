@@ -83,6 +83,7 @@ export const englishMeanings = {
   supplier: 'supplier',
   retest: 'retest remeasured',
   base: 'base',
+  size: 'size',
   // Typed on the line of a film alone.
   beside: '',
   drop: '',

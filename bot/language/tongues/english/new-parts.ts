@@ -1,5 +1,6 @@
 // Names that nobody has used, in English: what each tap does with them.
 
+import { filmTestNames } from '../../../../core/film-tests.ts';
 import type { PartName } from '../../../../core/ids.ts';
 import type { Method } from '../../../../core/methods.ts';
 import type { Figures } from '../../figures.ts';
@@ -21,6 +22,7 @@ const newOnes = (parts: FewParts, figures: Figures): string =>
 /** What may be done to a part that nobody has named. */
 export const namingVerbs = [
   ...(['coat', 'prep', 'surface', 'dry', 'cure', 'temp', 'wet', 'film', 'adhesion', 'rub', 'shipped', 'hold'] as const),
+  ...filmTestNames,
 ] as const;
 export type NamingVerb = (typeof namingVerbs)[number];
 
@@ -53,6 +55,11 @@ export const englishNewParts = {
     film: newThen('its dry film'),
     adhesion: newThen('its adhesion'),
     rub: newThen('its solvent rub'),
+    'pull-off': newThen('its pull-off'),
+    gloss: newThen('its gloss'),
+    hardness: newThen('its hardness'),
+    holidays: newThen('its holiday test'),
+    visual: newThen('how it looks'),
     shipped: newThen('left the shop'),
     hold: newThen('hold it', 'hold them'),
   } satisfies Readonly<Record<NamingVerb, ReturnType<typeof newThen>>>,

@@ -143,6 +143,7 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'film-outside':
     case 'adhesion-failed':
     case 'rubbed-through':
+    case 'test-failed':
     case 'overheated':
       return englishReadingObjection(objection, figures);
     case 'instrument-failed':

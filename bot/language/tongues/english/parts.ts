@@ -2,6 +2,7 @@
 
 import type { Metal } from '../../../../core/calc/metals.ts';
 import type { CrewUnclear } from '../../../../core/crew/crew-unclear.ts';
+import type { ReleaseLimits, SurfaceLimits } from '../../../../core/crew/job-limits.ts';
 import type { RubResult } from '../../../../core/grades.ts';
 import type { PartName, PersonName } from '../../../../core/ids.ts';
 import type { Method } from '../../../../core/methods.ts';
@@ -16,12 +17,13 @@ import { exampleIn } from '../../example-units.ts';
 import type { Figures } from '../../figures.ts';
 import { englishAlarmPlaced } from './alarms.ts';
 import { englishExposure } from './exposure.ts';
+import { englishFilmTests } from './film-tests.ts';
 import { englishFirstShiftUnclear } from './first-shift.ts';
 import { englishHeld } from './held.ts';
 import { englishInstruments } from './instruments.ts';
 import { englishNewParts } from './new-parts.ts';
 import { englishPartsIn, partsNamed } from './parts-in.ts';
-import { englishStillAsked } from './release.ts';
+import { englishAskedBefore, englishLackingTold, englishStillAsked } from './release.ts';
 import { englishSpots } from './spots.ts';
 import { englishSurface } from './surface.ts';
 
@@ -134,6 +136,7 @@ export const englishParts = {
   rub: (part: PartName, count: number, result: RubResult) => `${part}: ${count} double rubs, ${englishRubs[result]}`,
   rubMeaning: 'A film that withstands a solvent rub is not by that alone fully cured.',
   coupon: 'On a witness coupon, not on the part.',
+  filmTests: englishFilmTests,
   deviationsOn: (count: number) => `${count} deviation${count === 1 ? ' stands' : 's stand'} on it:`,
   deviation: (at: EpochMs, who: PersonName, what: string, permitted: string | undefined, figures: Figures) =>
     `! ${figures.timeDown(at)} ${who}: ${what}${permitted === undefined ? '' : ` (lifted beforehand: ${permitted})`}`,
@@ -168,6 +171,12 @@ export const englishParts = {
   curesMorning: (part: PartName, ending: Ending | undefined, figures: Figures) =>
     `${part}: in cure, rings at ${ending === undefined ? '?' : timeOf(figures, ending)}`,
   stillAsked: englishStillAsked,
+  askedBefore: englishAskedBefore,
+  lacking: {
+    ...englishLackingTold,
+    asks: (job: string, limits: SurfaceLimits & ReleaseLimits, figures: Figures): string =>
+      `Job ${job} asks: ${englishSurface.limits(limits, figures)}.`,
+  },
   askNight: (figures: Figures) => `Say the lowest of the night: ${exampleIn('night 16C', figures.units)}.`,
 };
 

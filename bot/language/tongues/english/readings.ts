@@ -6,6 +6,7 @@ import type { ReadingObjection } from '../../../../core/part/part-objections.ts'
 import type { Figures } from '../../figures.ts';
 import { figureIn } from '../../noted-figures.ts';
 import { slots } from '../../slots.ts';
+import { englishFilmTests } from './film-tests.ts';
 import { englishFilm } from './parts.ts';
 import { slotNames } from './slots.ts';
 
@@ -23,6 +24,14 @@ export function englishFailed(reading: FailedReading, figures: Figures): string 
       return `read ${figures.temperature(reading.celsius)}, where ${figures.temperature(reading.highestCelsius)} is the most`;
     case 'rub':
       return `a solvent rub went through, ${reading.doubleRubs} double rubs${onCoupon(reading)}`;
+    case 'wet':
+      return englishFilmTests.read(reading, figures);
+    case 'pull-off':
+    case 'gloss':
+    case 'hardness':
+    case 'holidays':
+    case 'visual':
+      return `${englishFilmTests.read(reading, figures)}${onCoupon(reading)}`;
   }
 }
 
@@ -38,6 +47,8 @@ export function englishReadingObjection(objection: ReadingObjection, figures: Fi
       return `The part read ${figures.temperature(objection.celsius)}; it or its film bears ${figures.temperature(objection.highestCelsius)} at the most.`;
     case 'rubbed-through':
       return `The film went through at ${objection.doubleRubs} double rubs (that this fails: common practice, no source).`;
+    case 'test-failed':
+      return englishFilmTests.fails(objection.read, objection.asked, figures);
   }
 }
 

@@ -203,6 +203,7 @@ export const englishRecords = {
       film_beside: 'film_beside',
       film_left_out_um: 'film_left_out_um',
       film_base_um: 'film_base_um',
+      ...{ test: 'test', test_result: 'test_result' },
       method: 'method',
       applied_by: 'applied_by',
       cure_way: 'cure_way',

@@ -102,6 +102,8 @@ export const englishSaid: SaidWords = {
   looks: 'look, looked, looking, looks, glance, glanced, peek, peeked, squint, stare, staring',
   blemishes:
     'dust, rust, dirt, scale, salts, marks, scratches, dents, prints, fingerprints, bubbles, blisters, pinholes, holes, craters, fisheyes, fish eyes, runs, sags, drips, tears, curtains, streaks, lines, brush marks, lap marks, lumps, bits, specks, fluff, hairs, bare spots, thin spots, missed spots, misses, holidays, skips, orange peel, haze, blush, blushing, cracks, wrinkles, defects, faults, flaws, blemishes',
+  beforePart: 'on, of, for, at, the, in, part',
+  water: 'water',
   noneOf: 'no, no more, without, without any, zero, free of, free from, clear of, not a, nor',
   whence: 'from, of, off',
   largest: 'big, bigger, biggest, large, larger, largest',

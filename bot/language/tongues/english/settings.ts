@@ -29,7 +29,7 @@ const names: Readonly<Record<SettingName, SettingWords>> = {
   job: {
     label: 'Asked by job',
     asked:
-      'which job, and what it asks for: grade, profile, salts or dust of the steel; film, adhesion 4B, rub 50 or second eyes before a release',
+      'which job, and what it asks for: grade, profile, salts, dust 2 size 2 or water-break of the steel; film pa2 5 spots, adhesion 4B, rub 50, wet 60 80um, pull-off 5MPa, gloss 85GU, hardness 2H, holidays 500V, looks or second eyes before a release',
   },
   'air-limit': { label: 'Air serves for', asked: 'how long an air reading holds', typed: 'air limit' },
   'voc-limit': { label: 'VOC limit', typed: 'voc limit' },

@@ -2,33 +2,14 @@
 
 import type { SolventId } from '../../../../core/calc/solvents.ts';
 import type { ReleaseLimits, SurfaceLimits } from '../../../../core/crew/job-limits.ts';
-import type { Contaminant, Grit, PrepWay, SurfaceGrade } from '../../../../core/grades.ts';
-import type { SurfaceAsked, SurfaceAsker, SurfaceBreach, SurfaceFigure } from '../../../../core/part/surface-limits.ts';
+import type { Contaminant, Grit, PrepWay, SurfaceGrade, WaterBreak } from '../../../../core/grades.ts';
+import type { SurfaceAsked } from '../../../../core/part/surface-limits.ts';
 import type { PatchTold } from '../../../../core/patch-test.ts';
 import type { MilligramsPerSquareMetre } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
 import { englishReleaseLimits } from './release.ts';
 import { englishSolvents } from './solvents.ts';
-
-/** As the standards print them. */
-export const gradeNames: Readonly<Record<SurfaceGrade, string>> = {
-  sa3: 'Sa 3',
-  'sa2.5': 'Sa 2½',
-  sa2: 'Sa 2',
-  sa1: 'Sa 1',
-  st3: 'St 3',
-  st2: 'St 2',
-  sp1: 'SP 1',
-  sp2: 'SP 2',
-  sp3: 'SP 3',
-  sp5: 'SP 5',
-  sp6: 'SP 6',
-  sp7: 'SP 7',
-  sp8: 'SP 8',
-  sp10: 'SP 10',
-  sp11: 'SP 11',
-  sp15: 'SP 15',
-};
+import { asker, englishFigureNames, englishSurfaceBreach, gradeNames, grades } from './steel.ts';
 
 const contaminants: Readonly<Record<Contaminant, readonly string[]>> = {
   grease: ['oil', 'grease'],
@@ -53,16 +34,13 @@ interface Preparation {
   readonly grit?: Grit | undefined;
   /** By a patch test. */
   readonly salts?: MilligramsPerSquareMetre | undefined;
+  readonly waterBreak?: WaterBreak | undefined;
 }
-
-const asker = (by: SurfaceAsker): string => (by.is === 'sheet' ? by.name : `job ${by.job}`);
-const grades = (asked: readonly SurfaceGrade[]): string =>
-  new Intl.ListFormat('en-GB', { type: 'disjunction' }).format(asked.map((grade) => gradeNames[grade]));
 
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 function limits({ grades: asked, profile, ...most }: SurfaceLimits & ReleaseLimits, figures: Figures): string {
-  const { mostSaltsMilligramsPerSquareMetre: salts, mostDustRating: dust } = most;
+  const { mostSaltsMilligramsPerSquareMetre: salts, mostDustRating: dust, mostDustSize: size, waterBreak } = most;
   const found = [
     asked === undefined ? '' : grades(asked),
     profile === undefined
@@ -70,6 +48,8 @@ function limits({ grades: asked, profile, ...most }: SurfaceLimits & ReleaseLimi
       : `profile ${figures.film(profile.leastMicrometres)} to ${figures.film(profile.mostMicrometres)}`,
     salts === undefined ? '' : `salts at most ${figures.salts(salts)}`,
     dust === undefined ? '' : `dust at most ${figures.count(dust)}`,
+    size === undefined ? '' : `dust of size ${figures.count(size)} at most`,
+    waterBreak === undefined ? '' : 'water-break test',
     ...englishReleaseLimits(most, figures),
   ].filter((text) => text !== '');
   return found.length === 0 ? 'nothing more' : found.join(', ');
@@ -101,27 +81,11 @@ export const englishSurface = {
     `Surface: ${[how, missing.length === 0 ? '' : `not given: ${figures.list(missing)}`].filter((text) => text !== '').join('; ')}`,
   /** On paper, where nobody said anything. */
   notGiven: 'not given',
-  figureNames: { grade: 'grade', profile: 'profile', salts: 'salts', dust: 'dust left' } satisfies Record<
-    SurfaceFigure,
-    string
-  >,
-  /** What was measured outside what is asked. */
-  breach: (breach: SurfaceBreach, figures: Figures): string => {
-    const by = asker(breach.by);
-    switch (breach.of) {
-      case 'grade':
-        return `Prepared to ${gradeNames[breach.grade]}: ${by} asks for ${grades(breach.asked)}`;
-      case 'profile':
-        return `Profile ${figures.film(breach.micrometres)}: ${by} asks for ${figures.film(breach.leastMicrometres)} to ${figures.film(breach.mostMicrometres)}`;
-      case 'salts':
-        return `Salts ${figures.salts(breach.milligramsPerSquareMetre)}: ${by} allows ${figures.salts(breach.mostMilligramsPerSquareMetre)} at most`;
-      case 'dust':
-        return `Dust ${figures.count(breach.rating)}: ${by} allows ${figures.count(breach.mostRating)} at most`;
-    }
-  },
+  figureNames: englishFigureNames,
+  breach: englishSurfaceBreach,
   /** All that was said of it. */
   preparation: (
-    { grade, removed = [], solvents = [], prepWays = [], grit, salts }: Preparation,
+    { grade, removed = [], solvents = [], prepWays = [], grit, salts, waterBreak }: Preparation,
     figures: Figures,
   ): string =>
     [
@@ -131,6 +95,7 @@ export const englishSurface = {
       grit === undefined ? '' : grit.toUpperCase(),
       solvents.length === 0 ? '' : `with ${figures.list(solvents.map((each) => englishSolvents[each]))}`,
       salts === undefined ? '' : `salts ${figures.salts(salts)}`,
+      waterBreak === undefined ? '' : `water ${waterBreak}`,
     ]
       .filter((text) => text !== '')
       .join(', '),

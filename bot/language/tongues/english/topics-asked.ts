@@ -60,6 +60,10 @@ export const englishTopicsAsked: QuestionsTyped['topics'] = [
     notOf: 'part',
   },
   {
+    asks: 'lacking',
+    said: /\b(?:what(?:'?s| is| does| do| did| has| else| still)?|which|anything|whats)\b.{0,24}\b(?:missing|lacking|outstanding|fail(?:ed|s)?|not passed|(?:left|still) to (?:test|measure|check|read|give))\b|\bwhat does (?:job|order) \S+ (?:ask|want|need|require)|\bwhat (?:does|do) .{1,20} (?:still|yet) (?:need|ask|want)|\bwhat (?:tests?|readings?) (?:does|do|are|is)\b.{0,25}\b(?:need\w*|ask\w*|missing|left|due)\b|\bwhy (?:can'?t|cant) (?:i|we) release\b/,
+  },
+  {
     asks: 'on-hold',
     said: /^(?:any\w*|what|whats|which|is|are|do we have|how many|got any\w*)\b.{0,25}\b(?:on hold|held|quarantin\w*|blocked|holds?)\b/,
   },

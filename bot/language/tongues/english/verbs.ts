@@ -2,6 +2,7 @@
 
 import { done, type VerbsTyped, verbWords } from '../typed.ts';
 import { englishAskedVerbs } from './asked-verbs.ts';
+import { englishFilmTestVerbs } from './film-test-verbs.ts';
 import { englishFirstShiftVerbs } from './first-shift.ts';
 import { englishHoldVerbs } from './hold-verbs.ts';
 import { englishReminderVerbs } from './reminders.ts';
@@ -72,6 +73,7 @@ export const englishVerbs: VerbsTyped = {
   adhesion: verbWords('adhesion, cross-cut, crosscut', 'adhesion impeller-7 5B'),
   rub: verbWords('rub, rubbed, solvent rub', 'rub impeller-7 50 ok', 'rubs, double, times, mek'),
   ...englishReminderVerbs,
+  ...englishFilmTestVerbs,
   shift: verbWords('shift', 'shift on'),
   handover: verbWords('handover, hand over, hand-over, handing over', 'handover kari'),
   takeover: verbWords('takeover, take over, taken over, taking over', 'take over'),
@@ -119,8 +121,12 @@ export const englishVerbs: VerbsTyped = {
   amend: verbWords('amend, amended, correct, correction', 'amend 1 weigh 1201g 1189g wrong scale', '', {
     spot: 'spot',
   }),
-  set: verbWords('set', 'set air-limit 3h', 'asks, ask, asked, wants, grade, or, and, for', {
+  set: verbWords('set', 'set air-limit 3h', 'asks, ask, asked, wants, grade, or, and, for, least, break, test', {
     'second-eyes': 'second',
+    'water-break': 'water-break water',
+    'film-level': 'level',
+    visual: 'looks look appearance',
+    spot: 'spots spot points readings',
     breathless: 'breathless',
     'skin-burn': 'skin-burn',
   }),

@@ -7,6 +7,7 @@ import { isPlain, type PlainFact, plainVerb } from '../../../../core/verbs/plain
 import { endingOfRing } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
 import { withNoted } from '../../noted-figures.ts';
+import { spanishFilmTests } from './film-tests.ts';
 import { spanishFirstShiftFact } from './first-shift.ts';
 import { spanishGas } from './gas.ts';
 import { spanishAssigned, spanishDisposed, spanishRetest } from './held.ts';
@@ -110,6 +111,8 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
       return `adherencia ${fact.rating}${fact.coupon === true ? ' (probeta)' : ''}${spanishRetest(fact)}`;
     case 'SolventRubbed':
       return `${fact.doubleRubs} dobles frotes, ${spanishRubs[fact.result]}${fact.coupon === true ? ' (probeta)' : ''}${spanishRetest(fact)}`;
+    case 'FilmTested':
+      return `${spanishFilmTests(say).read(fact, figures)}${fact.coupon === true ? ' (probeta)' : ''}${spanishRetest(fact)}`;
     case 'PhotoFiled':
       return fact.caption === undefined ? 'foto archivada' : `foto archivada, ${fact.caption}`;
     case 'PartHeld':

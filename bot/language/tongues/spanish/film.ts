@@ -7,7 +7,8 @@ import type { FilmObjection } from '../../../../core/part/part-objections.ts';
 import type { Figures } from '../../figures.ts';
 import { atTime, capital, theTime, told } from './names.ts';
 import type { Spoken } from './spoken.ts';
-import { spanishSurfaceAsked, spanishSurfaceBreach } from './surface.ts';
+import { spanishSurfaceBreach } from './steel.ts';
+import { spanishSurfaceAsked } from './surface.ts';
 
 const findings: Readonly<Record<string, string>> = {
   'reading below': 'lectura por debajo',

@@ -34,6 +34,7 @@ const reasonsOf = (say: Spoken): Readonly<Record<HoldingCode, string>> => ({
   overheated: 'leída a más de lo que aguanta',
   'film-outside': 'espesor de película seca fuera de su regla',
   'adhesion-failed': 'adherencia por debajo de lo habitual',
+  'test-failed': 'un ensayo que no pasa',
   'lot-recalled': 'capa con un lote retirado',
   'instrument-failed': 'se apoya en un instrumento que no pasó su verificación',
   'not-released': 'salió del taller sin liberar',

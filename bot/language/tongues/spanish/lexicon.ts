@@ -85,6 +85,7 @@ export const spanishMeanings: Meanings = {
   supplier: 'proveedor',
   retest: 'repeticion',
   base: 'base',
+  size: 'tamano',
   // Typed on the line of a film alone.
   beside: '',
   drop: '',

@@ -176,6 +176,7 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
     case 'film-outside':
     case 'adhesion-failed':
     case 'rubbed-through':
+    case 'test-failed':
     case 'overheated':
       return spanishReadingObjection(say, objection, figures);
     case 'instrument-failed':

@@ -9,6 +9,7 @@ import type { englishParts } from '../english/parts.ts';
 import { spanishRoles } from './chat.ts';
 import { spanishExposure } from './exposure.ts';
 import { spanishDryToCome, spanishFilm } from './film.ts';
+import { spanishFilmTests } from './film-tests.ts';
 import { spanishFirstShiftUnclear } from './first-shift.ts';
 import { spanishHeld } from './held.ts';
 import { spanishInstruments } from './instruments.ts';
@@ -25,11 +26,12 @@ import {
 } from './names.ts';
 import { spanishNewParts } from './new-parts.ts';
 import { partsNamed, spanishPartsIn } from './parts-in.ts';
-import { spanishStillAsked } from './release.ts';
+import { spanishAskedBefore, spanishLackingTold, spanishStillAsked } from './release.ts';
 import { spanishRingName } from './rings.ts';
 import type { Spoken } from './spoken.ts';
 import { spanishSpots } from './spots.ts';
-import { spanishSurface, spanishSurfaceAsked, spanishSurfaceBreach, spanishSurfaceLimits } from './surface.ts';
+import { spanishFigureNames, spanishSurfaceBreach } from './steel.ts';
+import { spanishSurface, spanishSurfaceAsked, spanishSurfaceLimits } from './surface.ts';
 import { spanishAlarmPlaced } from './troubles.ts';
 
 const startsOf = (say: Spoken): Readonly<Record<HeatUp['start'], string>> => ({
@@ -54,7 +56,8 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
   spots: spanishSpots(say),
   limits: (limits, figures) => spanishSurfaceLimits(say, limits, figures),
   asked: (asked, figures) => spanishSurfaceAsked(say, asked, figures),
-  figureNames: { grade: 'grado', profile: say.one('profile'), salts: 'sales', dust: 'polvo que queda' },
+  figureNames: spanishFigureNames(say),
+  filmTests: spanishFilmTests(say),
   breach: (breach, figures) => spanishSurfaceBreach(say, breach, figures),
   stages: {
     handle: 'se puede manipular',
@@ -155,6 +158,12 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
   roles: spanishRoles(say),
   curesMorning: (part, ending, figures) =>
     `${part}: en curado${ending === undefined ? '' : `, avisa ${atEnding(figures, ending)}`}`,
+  askedBefore: (job, lacking, figures) => spanishAskedBefore(say, job, lacking, figures),
+  lacking: {
+    ...spanishLackingTold(say),
+    asks: (job, limits, figures) =>
+      `${capital(say.the('job'))} ${job} pide: ${spanishSurfaceLimits(say, limits, figures)}.`,
+  },
   stillAsked: (job, lacking, figures) => spanishStillAsked(say, job, lacking, figures),
   askNight: (figures) => `Escriba la mínima de la noche: noche ${figures.units === 'us' ? '61F' : '16C'}.`,
 });

@@ -7,6 +7,7 @@ import type { Figures } from '../../figures.ts';
 import { figureIn } from '../../noted-figures.ts';
 import { slots } from '../../slots.ts';
 import { spanishFilm } from './film.ts';
+import { spanishFilmTests } from './film-tests.ts';
 import { atTime } from './names.ts';
 import { spanishSlots } from './slots.ts';
 import type { Spoken } from './spoken.ts';
@@ -25,6 +26,14 @@ export function spanishFailed(say: Spoken, reading: FailedReading, figures: Figu
       return `leída a ${figures.temperature(reading.celsius)}, más que el máximo de ${figures.temperature(reading.highestCelsius)}`;
     case 'rub':
       return `la película cedió al frotar con ${say.one('solvent')}, ${reading.doubleRubs} dobles frotes${onCoupon(reading)}`;
+    case 'wet':
+      return spanishFilmTests(say).read(reading, figures);
+    case 'pull-off':
+    case 'gloss':
+    case 'hardness':
+    case 'holidays':
+    case 'visual':
+      return `${spanishFilmTests(say).read(reading, figures)}${onCoupon(reading)}`;
   }
 }
 
@@ -40,6 +49,8 @@ export function spanishReadingObjection(say: Spoken, objection: ReadingObjection
       return `La pieza estaba a ${figures.temperature(objection.celsius)}; ella o su película aguantan ${figures.temperature(objection.highestCelsius)} como máximo.`;
     case 'rubbed-through':
       return `La película cedió a los ${objection.doubleRubs} dobles frotes: así no pasa (práctica común, sin fuente).`;
+    case 'test-failed':
+      return spanishFilmTests(say).fails(objection.read, objection.asked, figures);
   }
 }
 

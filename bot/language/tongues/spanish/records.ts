@@ -172,6 +172,8 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
       film_beside: 'película_junto_al_punto',
       film_left_out_um: 'película_descartadas_um',
       film_base_um: 'película_metal_base_um',
+      test: 'ensayo',
+      test_result: 'resultado_ensayo',
       method: 'método',
       applied_by: 'aplicada_por',
       cure_way: 'curado_en',

@@ -48,6 +48,7 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'film-outside': 'espesor de película seca fuera de su regla',
   'adhesion-failed': 'adherencia que no pasa',
   'rubbed-through': 'película que cede al frotar',
+  'test-failed': 'ensayo que no pasa',
   'film-drying': 'película que ya se seca',
   'dip-once': 'una sola inmersión',
   'surface-life-over': 'superficie pasada de plazo',

@@ -34,6 +34,8 @@ export const spanishSaid: SaidWords = {
   byWhat: '',
   blemishes:
     'polvo, oxido, suciedad, cascarilla, sales, marcas, rayas, rayones, golpes, huellas, burbujas, ampollas, poros, agujeros, crateres, ojos de pez, descuelgues, descuelgue, escurridos, escurrimientos, chorreos, goteos, lagrimas, cortinas, lineas, vetas, grumos, pelos, pelusa, motas, basura, calvas, huecos, faltas, fallos, fallas, piel de naranja, velo, grietas, arrugas, defectos',
+  beforePart: 'en, de, a, la, el, para, pieza, del, al',
+  water: 'agua',
   noneOf: 'sin, sin nada de, nada de, ni, ni un, ni una, libre de, libres de, ningun, ninguna, cero',
   whence: 'de, del',
   largest: 'grande, mayor, grandota',

@@ -29,7 +29,7 @@ const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
   },
   job: {
     label: `Lo que pide ${say.the('job')}`,
-    asked: `${say.one('job')}, y lo que pide: grado, ${say.one('profile')}, sales o polvo de la superficie; espesor, adherencia 4B, frotes 50 u otros ojos antes de liberar`,
+    asked: `${say.one('job')}, y lo que pide: grado, ${say.one('profile')}, sales, polvo 2 tamaño 2 o rotura de agua de la superficie; espesor pa2 5 puntos, adherencia 4B, frotes 50, húmeda 60 80um, arrancamiento 5MPa, brillo 85GU, dureza 2H, poros 500V, aspecto u otros ojos antes de liberar`,
   },
   'air-limit': {
     label: 'Validez del aire',

@@ -1,14 +1,16 @@
 // Cómo se preparó una superficie: su grado, lo que se quitó y con qué.
 
 import type { ReleaseLimits, SurfaceLimits } from '../../../../core/crew/job-limits.ts';
-import type { PrepWay, SurfaceGrade } from '../../../../core/grades.ts';
-import type { SurfaceAsked, SurfaceAsker, SurfaceBreach } from '../../../../core/part/surface-limits.ts';
+import type { PrepWay } from '../../../../core/grades.ts';
+import type { SurfaceAsked } from '../../../../core/part/surface-limits.ts';
 import type { PatchTold } from '../../../../core/patch-test.ts';
 import type { Figures } from '../../figures.ts';
-import { gradeNames, type SurfaceWords } from '../english/surface.ts';
+import { gradeNames } from '../english/steel.ts';
+import type { SurfaceWords } from '../english/surface.ts';
 import { capital, spanishSolvents } from './names.ts';
 import { spanishReleaseLimits } from './release.ts';
 import type { Spoken } from './spoken.ts';
+import { asker, grades } from './steel.ts';
 
 const contaminants: SurfaceWords['contaminants'] = {
   grease: ['aceite', 'grasa'],
@@ -24,16 +26,13 @@ const ways: Readonly<Record<PrepWay, string>> = {
   wiping: 'limpiada con paño',
 };
 
-const grades = (asked: readonly SurfaceGrade[]): string =>
-  new Intl.ListFormat('es', { type: 'disjunction' }).format(asked.map((grade) => gradeNames[grade]));
-
 /** What a job asks for. */
 export function spanishSurfaceLimits(
   say: Spoken,
   { grades: asked, profile, ...most }: SurfaceLimits & ReleaseLimits,
   figures: Figures,
 ) {
-  const { mostSaltsMilligramsPerSquareMetre: salts, mostDustRating: dust } = most;
+  const { mostSaltsMilligramsPerSquareMetre: salts, mostDustRating: dust, mostDustSize: size, waterBreak } = most;
   const limits = [
     asked === undefined ? '' : grades(asked),
     profile === undefined
@@ -41,31 +40,16 @@ export function spanishSurfaceLimits(
       : `${say.one('profile')} de ${figures.film(profile.leastMicrometres)} a ${figures.film(profile.mostMicrometres)}`,
     salts === undefined ? '' : `sales como mucho ${figures.salts(salts)}`,
     dust === undefined ? '' : `polvo como mucho ${figures.count(dust)}`,
-    ...spanishReleaseLimits(most, figures),
+    size === undefined ? '' : `polvo de tamaño ${figures.count(size)} como mucho`,
+    waterBreak === undefined ? '' : 'ensayo de rotura de agua',
+    ...spanishReleaseLimits(say, most, figures),
   ].filter((text) => text !== '');
   return limits.length === 0 ? 'nada más' : limits.join(', ');
 }
 
-const asker = (say: Spoken, by: SurfaceAsker): string => (by.is === 'sheet' ? by.name : `${say.the('job')} ${by.job}`);
-
 /** What is asked of a surface, and by whom. */
 export const spanishSurfaceAsked = (say: Spoken, { by, limits }: SurfaceAsked, figures: Figures): string =>
   `${capital(asker(say, by))} pide ${spanishSurfaceLimits(say, limits, figures)}`;
-
-/** What was measured outside what is asked. */
-export function spanishSurfaceBreach(say: Spoken, breach: SurfaceBreach, figures: Figures): string {
-  const by = asker(say, breach.by);
-  switch (breach.of) {
-    case 'grade':
-      return `Preparada a ${gradeNames[breach.grade]}: ${by} pide ${grades(breach.asked)}`;
-    case 'profile':
-      return `${capital(say.one('profile'))} ${figures.film(breach.micrometres)}: ${by} pide de ${figures.film(breach.leastMicrometres)} a ${figures.film(breach.mostMicrometres)}`;
-    case 'salts':
-      return `Sales ${figures.salts(breach.milligramsPerSquareMetre)}: ${by} admite como mucho ${figures.salts(breach.mostMilligramsPerSquareMetre)}`;
-    case 'dust':
-      return `Polvo ${figures.count(breach.rating)}: ${by} admite como mucho ${figures.count(breach.mostRating)}`;
-  }
-}
 
 /** What a patch test comes to, with its sum. */
 function spanishPatchTest({ conductivity, water, patch, constant, salts }: PatchTold, figures: Figures): string {
@@ -84,7 +68,7 @@ export const spanishSurface: Omit<SurfaceWords, 'limits' | 'breach' | 'asked' | 
   onPaper: (how, missing, figures) =>
     `Superficie: ${[how, missing.length === 0 ? '' : `sin dato: ${figures.list(missing)}`].filter((text) => text !== '').join('; ')}`,
   notGiven: 'sin dato',
-  preparation: ({ grade, removed = [], solvents = [], prepWays = [], grit, salts }, figures) =>
+  preparation: ({ grade, removed = [], solvents = [], prepWays = [], grit, salts, waterBreak }, figures) =>
     [
       grade === undefined ? '' : gradeNames[grade],
       removed.length === 0 ? '' : `sin ${figures.list(removed.flatMap((each) => contaminants[each]))}`,
@@ -92,6 +76,7 @@ export const spanishSurface: Omit<SurfaceWords, 'limits' | 'breach' | 'asked' | 
       grit === undefined ? '' : grit.toUpperCase(),
       solvents.length === 0 ? '' : `con ${figures.list(solvents.map((each) => spanishSolvents[each]))}`,
       salts === undefined ? '' : `sales ${figures.salts(salts)}`,
+      waterBreak === undefined ? '' : waterBreak === 'held' ? 'el agua aguanta' : 'el agua se rompe',
     ]
       .filter((text) => text !== '')
       .join(', '),

@@ -61,6 +61,10 @@ export const spanishTopicsAsked: QuestionsTyped['topics'] = [
     notOf: 'part',
   },
   {
+    asks: 'lacking',
+    said: /\bque (?:le )?(?:falta|queda)\b.{0,24}\b(?:liberar\w*|medir\w*|ensayar\w*|probar\w*|leer\w*)|\bque (?:pide|exige|quiere)\b.{0,12}\b(?:orden|obra|trabajo|pedido)\b|\bque (?:fallo|no paso|no ha pasado)\b|\bque (?:ensayos?|pruebas?|lecturas?) (?:le )?(?:falta|faltan|quedan?|pide)\b/,
+  },
+  {
     asks: 'on-hold',
     said: /\b(?:retenid[oa]s?|detenid[oa]s?|en (?:espera por calidad|retencion|espera)|bloquead[oa]s?|apartad[oa]s?|en cuarentena)\b/,
   },

@@ -4,7 +4,7 @@ import { done, type VerbsTyped, verbWords } from '../typed.ts';
 import { alarmsNamed, alarmsToEnd } from './alarms-named.ts';
 import { spanishAskedVerbs } from './asked-verbs.ts';
 import { begins, ends, monitorWords } from './begun-and-ended.ts';
-import { spanishFilmVerbs } from './film-verbs.ts';
+import { spanishFilmVerbs, spanishJobWords, spanishWaterWords } from './film-verbs.ts';
 import { spanishFirstShiftVerbs } from './first-shift.ts';
 import { spanishHoldVerbs } from './hold-verbs.ts';
 import { spanishReminderVerbs } from './reminders.ts';
@@ -104,7 +104,7 @@ export const spanishVerbs: VerbsTyped = {
     'preparar, preparada, preparado, chorreada, chorreado, granallada, granallado, chorrear, chorro, granallar, arenar, arenada, arenado, sandblast, sandblasteada, sandblasteado, lijada, lijado',
     'preparar impulsor-7 sa2.5 60um',
     'chorreada, chorreado, chorro, granallada, granallado, arenada, arenado, sandblast, vieja',
-    { degreased: 'desengrasada desengrasado', off: 'fuera quitado quitada', without: 'sin' },
+    { degreased: 'desengrasada desengrasado', off: 'fuera quitado quitada', without: 'sin', ...spanishWaterWords },
   ),
   door: verbWords(
     'puerta, puerta horno, puerta abierta, abrir puerta, abro puerta, abrí puerta, abierta puerta',
@@ -197,8 +197,8 @@ export const spanishVerbs: VerbsTyped = {
   set: verbWords(
     'fijar, ajustes, configurar, poner, pon, ajustar, cambiar',
     'fijar límite aire 3h',
-    'pide, piden, quiere, grado, o, y',
-    { day: 'dia', breathless: 'ahogo', 'skin-burn': 'piel', 'second-eyes': 'segundos otros' },
+    'pide, piden, quiere, grado, o, y, rotura, ensayo, menos, mínimo',
+    { day: 'dia', breathless: 'ahogo', 'skin-burn': 'piel', ...spanishJobWords },
   ),
   day: verbWords('día, resumen, parte diario, resumen día, reporte', 'día ayer'),
   now: verbWords(

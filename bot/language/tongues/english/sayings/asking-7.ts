@@ -167,4 +167,14 @@ export const englishSayingsOfAsking7: Sayings<AskedMeaning> = {
     can I wash it with water / can we use thinner to clean / wash brushes with what / give me the flush sequence
     remind me of the solvent / remind me of the flush sequence / forgot the solvent
   `,
+  lacking: `
+    what does job 88 ask / what does job 88 ask for / what does order 88 want tested / what tests does job 12 ask
+    which tests does the customer want / what tests are missing on 7 / which tests are missing / what readings are missing
+    which readings does 7 still need before release / what is still missing before release on 3 / what's lacking for release
+    which tests failed on 7 / which readings failed / what failed on impeller-7 / what has not passed on 4
+    what is left to test on 7 / what is left to measure on 9 / what's left to measure before release / anything left to test
+    any tests outstanding on 5 / what is outstanding before release / what tests does 7 still need / what readings are due on 2
+    which test did 8 fail / what does the job ask of 7 / which acceptance tests are asked / what is asked before release
+    what tests remain on 6 / what still lacks for job 88
+  `,
 };

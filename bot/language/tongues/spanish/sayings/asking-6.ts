@@ -61,4 +61,13 @@ export const spanishSayingsOfAsking6: Sayings<AskedMeaning> = {
     se lava con acetona / se lava con alcohol / sirve el thinner para lavar / sirve la acetona para el rodillo
     cuánto tiempo se lava / cuánta acetona se pasa / cuándo hay que lavar la pistola según la hoja
   `,
+  lacking: `
+    qué pide la orden 88 / qué exige la orden 88 / qué ensayos pide la orden 12 / qué pruebas pide la obra 9
+    qué ensayos faltan en la 7 / qué pruebas faltan en la 7 / qué lecturas faltan para liberar / qué falta para liberar la 3
+    qué falta por medir en la 7 / qué falta por ensayar / qué queda por medir antes de liberar / qué queda por ensayar en la 5
+    qué ensayo falló en la 7 / qué falló en la 8 / qué no pasó en la 4 / qué ensayos no pasaron / qué lecturas fallaron
+    qué le falta a la 7 para liberarla / qué ensayos le quedan a la tapa / qué pruebas le faltan a la carcasa
+    qué pide el cliente de ensayos / qué ensayos exige el cliente / qué pide la orden antes de liberar
+    qué lecturas pide la orden / qué ensayos quedan pendientes / qué pruebas están pendientes en la 6 / qué ensayos hay que hacer para liberar
+  `,
 };
