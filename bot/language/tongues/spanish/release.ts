@@ -93,7 +93,7 @@ export const spanishLackingTold = (say: Spoken): LackingWords => ({
   nothing: (part, job) => `${part}: no falta nada de lo que pide ${say.the('job')} ${job}. Eso no la libera.`,
   noneAsked: (part) => `${part}: ninguna ${say.one('job')} pide nada de ella, según consta`,
   several: 'Lo que falta, o está retenido',
-  nothingAnywhere: 'No falta nada de lo pedido y no hay nada retenido, según consta',
+  nothingAnywhere: 'No falta nada de lo que se pide y no hay nada retenido, según consta',
   whoTells: `Lo dice quien lo mide; tras una que no pasó, la repetición vale si la dice ${say.one('lead')}, con el motivo.`,
   releasers: (people, areOthers, figures) =>
     people.length === 0
