@@ -24,6 +24,7 @@ import { nextPartRead } from './said-of-last/next-part-read.ts';
 import { answerInSentence, offeredAct } from './said-of-last/offered-act.ts';
 import { ownWordsAnswer, reasonAnswer } from './said-of-last/reason-answer.ts';
 import { sameFor } from './said-of-last/same-for.ts';
+import { selfCorrected } from './said-of-last/self-corrected.ts';
 import { withoutAsides, withoutClean } from './sayings/asides.ts';
 import { conceded } from './sayings/conceded.ts';
 import { actOfLine, likeliestActs, likeliestBeside, shareOf } from './sayings/likeliest.ts';
@@ -62,9 +63,13 @@ const asksToMix: InFigures = (line, context, strictly, plainly) =>
     ? inFigures(mixOrdered)(line, context, strictly, plainly)
     : undefined;
 
+/** `flange 1, no wait, flange 5` */
+const ownCorrection = selfCorrected((line, context, strictly) => understood(line, context, strictly));
+
 /** What puts the last act right, then a question about the state, what answers the last card, and an act told in the speaker's own words. */
 const further: readonly InFigures[] = [
   remindSaid,
+  ownCorrection,
   actsApart,
   coatPutRight,
   lotCalledBack,
@@ -101,7 +106,7 @@ const further: readonly InFigures[] = [
 ];
 
 /** What puts right, or asks for something, is no act besides. */
-const noAct: ReadonlySet<InFigures> = new Set([corrected, askedForPlainly, askedFor]);
+const noAct: ReadonlySet<InFigures> = new Set([ownCorrection, corrected, askedForPlainly, askedFor]);
 
 /** `le pusieron gas al bote 3`: whoever writes without marks asks it in the same words, so that a tap says which. */
 const mayBeAsked = (line: string, { hearing }: LineContext): boolean =>
@@ -143,6 +148,7 @@ function toldWithoutAsides(...[line, context, strictly, plainly]: Parameters<InF
   const told = turnedRound(inTurn ?? plain.line, context) ?? inTurn;
   // `81, los guantes`: what is said beside it may tell that it puts something right.
   if (told === undefined || corrected(line, context, strictly, plainly) !== undefined) return undefined;
+  if (ownCorrection(line, context, strictly) !== undefined) return undefined;
   const found = toldFirst(told, context, strictly);
   if (found === undefined || (without !== undefined && takesReason(found))) return undefined;
   if (timed !== undefined) return isOnlyAsked(found, strictly) ? undefined : leavingOut(found, timed.when);

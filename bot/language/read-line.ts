@@ -10,6 +10,7 @@ import { isOfGauge } from './gauge/gauge-pasted.ts';
 import { gaugeRead, gaugeTaken, withoutSpotNumbers } from './gauge/gauge-read.ts';
 import { linesApart } from './lines-apart.ts';
 import { neededIn, offersAlarm } from './misread-line.ts';
+import { asksNumber } from './number-asked.ts';
 import { onceALine } from './once-a-line.ts';
 import { partsTyped } from './parts-in/parts-typed.ts';
 import { readParts } from './parts-in/read-parts.ts';
@@ -26,6 +27,8 @@ import { ofPartInTwo } from './word-and-number.ts';
 export function readLine(text: string, context: LineContext): Reading {
   const parts = partsIn(text, context);
   if (parts !== undefined) return parts;
+  const number = asksNumber(text, context) ? readMade('how-stands emergency', context) : undefined;
+  if (number?.kind === 'question') return number;
   const pasted = gaugeRead(text, context);
   if (pasted !== undefined) return pasted;
   const came = cameTo(text, context);

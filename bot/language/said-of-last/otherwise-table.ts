@@ -2,7 +2,7 @@
 
 import type { SaidOtherwise } from '../tongues/english/said-otherwise.ts';
 
-type Kind = Exclude<keyof SaidOtherwise, 'setsRight'>;
+type Kind = Exclude<keyof SaidOtherwise, 'setsRight' | 'midLine' | 'midLineMarked'>;
 
 export interface OtherwiseTable {
   /** By the first word, the longest first. */
@@ -12,6 +12,8 @@ export interface OtherwiseTable {
   readonly rounds: ReadonlySet<string>;
   readonly agrees: ReadonlySet<string>;
   readonly setsRight: readonly string[];
+  readonly midLine: readonly string[];
+  readonly midLineMarked: readonly string[];
 }
 
 export function otherwiseTableOf(tongues: readonly { readonly saidOtherwise: SaidOtherwise }[]): OtherwiseTable {
@@ -36,6 +38,8 @@ export function otherwiseTableOf(tongues: readonly { readonly saidOtherwise: Sai
     rounds: new Set(all('rounds')),
     agrees: new Set(all('agrees')),
     setsRight: all('setsRight'),
+    midLine: all('midLine'),
+    midLineMarked: all('midLineMarked'),
   };
 }
 

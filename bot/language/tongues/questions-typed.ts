@@ -67,6 +67,8 @@ export interface QuestionsTyped {
   readonly topics: readonly TopicAsked[];
   /** Amount, unit and part of the product: `700 g of A`. */
   readonly given: RegExp;
+  /** The whole line asks which number to call, if something happens. */
+  readonly emergencyNumber: RegExp;
   readonly why: WhyTyped;
   /** What has just rung: `why did it beep`. */
   readonly rang: RegExp;

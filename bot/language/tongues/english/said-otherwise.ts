@@ -25,6 +25,10 @@ export interface SaidOtherwise {
   readonly besides: readonly string[];
   /** Puts right what was told before, of whatever is named. */
   readonly setsRight: readonly string[];
+  /** Within a line: what follows stands in the place of what was just said. */
+  readonly midLine: readonly string[];
+  /** The same only behind a mark. */
+  readonly midLineMarked: readonly string[];
   /** Round a bare answer. */
   readonly rounds: readonly string[];
   /** One of them or several are a yes. */
@@ -118,6 +122,10 @@ export const englishSaidOtherwise: SaidOtherwise = {
   ],
   beforeLetter: listed('of, part, of part, for, for part, and, component'),
   besides: listed('also, too, another'),
+  midLine: listed(
+    'no wait, wait no, no sorry, sorry no, no i mean, i mean, no i meant, i meant, scratch that, strike that, make that, no make that, or rather, no rather, no no, no actually, actually no, er no, oh no, no hang on, no hold on, my mistake',
+  ),
+  midLineMarked: listed('no, sorry, wait, correction, actually, oops, whoops, rather, ach no, naw'),
   setsRight: listed('really, actually, in fact, in truth, in reality'),
   rounds: listed(
     'weve, ive, theres, here, told, you, some, it, its, with, by, using, the, one, ones, number, i, we, got, have, there, is, was, use, used, using, put, say, said, on, can, about, yes, yep, yeah, ok, okay, um, uh, er, so, well, like, that, this, actually, are, its, now, gone, right, hi, n, obvs, obviously, lol, mate, man, bro, dude, duh, course, ofc, boss, thanks, cheers, ta, please, pls, sorry, sry, then, done, always, as, usual, usually, same',

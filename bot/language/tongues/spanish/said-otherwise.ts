@@ -44,6 +44,10 @@ export const spanishSaidOtherwise: SaidOtherwise = {
     'de, de la, de la parte, del, parte, la parte, la, el, el componente, de parte, componente, y, y de',
   ),
   besides: listed('tambien, otra, otro, ademas'),
+  midLine: listed(
+    'no miento, miento, digo, no digo, quise decir, quiero decir, mejor dicho, me corrijo, corrijo, rectifico, no perdon, perdon no, no espera, espera no, no espere, o sea no, no no, ay no, uy no, no era, no mejor, no mentira, mentira',
+  ),
+  midLineMarked: listed('no, perdon, perdone, perdona, espera, espere, disculpa, mejor'),
   setsRight: listed('en realidad, realmente, en verdad, de verdad, de hecho'),
   rounds: listed(
     'aqui, te, le, dije, es, era, eran, fueron, son, marcaba, con, a, el, la, los, las, al, numero, hay, tengo, tenemos, con, de, del, en, fue, pues, eh, bueno, si, ok, ahi, mira, pon, ponle, ponme, que, un, una, ya, esta, estan, ahora, quedo, por, favor, porfa, hombre, mujer, jefe, jefa, wey, guey, compa, tio, tia, obvio, claro, nomas, listo, gracias, perdon, fijate, y',
