@@ -15,6 +15,7 @@ export interface ListTable {
   readonly articlesOfEither: ReadonlySet<string>;
   readonly ofThem: Phrases;
   readonly counted: ReadonlySet<string>;
+  readonly readings: ReadonlySet<string>;
   /** Single words for all of them: a number behind one says how many. */
   readonly all: ReadonlySet<string>;
   readonly asMuch: readonly { readonly before: string; readonly joint: string }[];
@@ -50,7 +51,8 @@ export function listTableOf(tongues: readonly ListWords[]): ListTable {
     articles: phrases(all(({ articles }) => articles)),
     articlesOfMany: new Set(all(({ articlesOfMany }) => articlesOfMany)),
     articlesOfEither: new Set(all(({ articlesOfEither = [] }) => articlesOfEither)),
-    counted: new Set(all(({ counted }) => counted)),
+    counted: new Set(all(({ counted, readings }) => [...counted, ...readings])),
+    readings: new Set(all(({ readings }) => readings)),
     ofThem: phrases(all(({ ofThem }) => ofThem)),
     all: new Set(all(({ many }) => listed(many.all)).filter((phrase) => !phrase.includes(' '))),
     asMuch: tongues.flatMap(({ asMuch }) => asMuch ?? []),

@@ -24,7 +24,14 @@ export function figuresFor(row: ActRow, pieces: readonly Piece[], context: LineC
     const own = all.filter((piece) => piece.is === 'figure' && isOf(piece.of, takesFigure));
     for (const piece of own.slice(0, takesFigure.most)) used.set(piece, piece.text);
     const room = takesFigure.most - own.length;
-    const bare = all.filter((piece) => piece.is === 'number' && !used.has(piece)).slice(0, Math.max(0, room));
+    const bare = all
+      .filter(
+        (piece) =>
+          piece.is === 'number' &&
+          !used.has(piece) &&
+          !(takesFigure.most > 2 && isNamedBehind(piece, own, pieces, context)),
+      )
+      .slice(0, Math.max(0, room));
     for (const piece of bare) {
       const read =
         piece.is === 'number' ? (inUnitBehind(piece, own) ?? inUnit(piece, takesFigure, context)) : undefined;
@@ -34,6 +41,16 @@ export function figuresFor(row: ActRow, pieces: readonly Piece[], context: LineC
   }
   if (takes.includes('letters')) return lettered(pieces, used, isWhole);
   return { texts: all.flatMap((piece) => used.get(piece) ?? []), used: new Set(used.keys()), isWhole };
+}
+
+/** `20 22 21 microns on 9`: behind the unit of them all, and words apart, it is no figure any more. */
+function isNamedBehind(piece: Figure, own: readonly Figure[], pieces: readonly Piece[], context: LineContext): boolean {
+  const last = own.at(-1);
+  const [from, to] = [last === undefined ? -1 : pieces.indexOf(last), pieces.indexOf(piece)];
+  const { joints } = context.hearing.said;
+  return (
+    from >= 0 && from < to && pieces.slice(from + 1, to).some(({ is, typed }) => is === 'word' && !joints.has(typed))
+  );
 }
 
 /** A film is told in millimetres and in inches as well. */

@@ -58,10 +58,12 @@ function piecesAnew(line: string, context: LineContext): readonly Piece[] | unde
   return leftOutIn(withoutNeighbours(pieces, context), context);
 }
 
-/** `7, one thin coat each`: it counts what was put on, and says no more than `a`. */
+/** `7, one thin coat each`, `three readings`: it counts what was put on or read, and says no more than `a`. */
 function oneCounted(tokens: readonly Token[], at: number, { hearing: { said } }: LineContext): Found | undefined {
-  const isOne = tokens[at]?.kind === 'number' && tokens[at]?.text === oneOfThem;
-  return isOne && said.lists.counted.has(wordIn(tokens[at + 1]))
+  const token = tokens[at];
+  const next = wordIn(tokens[at + 1]);
+  const counts = token?.text === oneOfThem ? said.lists.counted : said.lists.readings;
+  return token?.kind === 'number' && counts.has(next)
     ? { piece: { is: 'word', word: oneOfThem }, to: at + 1 }
     : undefined;
 }
@@ -77,6 +79,8 @@ function timeAt(tokens: readonly Token[], at: number, context: LineContext): Fou
   const next = tokens[at + 1];
   const isHour = next?.kind === 'number' && wordIn(tokens[at]) === 'at';
   if (isHour && next.text.length < 3 && next.number.value > 12) return undefined;
+  // `at 3 spots`
+  if (isHour && context.hearing.said.lists.readings.has(wordIn(tokens[at + 2]))) return undefined;
   if (isHour && context.hearing.said.looks.has(wordIn(tokens[at - 1]))) return undefined;
   // `hace 24 grados`: a number in degrees is no span.
   if (next?.kind === 'number' && /\p{L}$/u.test(next.text)) return undefined;

@@ -20,6 +20,8 @@ export interface ListWords {
   readonly ofThem: readonly string[];
   /** Behind a number they count what was put on, and no part: `7, one thin coat each`. */
   readonly counted: readonly string[];
+  /** Behind a number they count what was read, and name nothing: `9, three readings`. */
+  readonly readings: readonly string[];
   /** In front of a list, and what then joins it: `tanto la 7 como la 8`. */
   readonly asMuch?: { readonly before: string; readonly joint: string };
   /** Between what a thing is and what it is of: `carcasa de la bomba`. */

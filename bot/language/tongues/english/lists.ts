@@ -9,6 +9,7 @@ export const englishLists: ListWords = {
   articles: ['the', 'number', 'num', 'nr'],
   articlesOfMany: [],
   articlesOfEither: ['the', 'those', 'these'],
+  readings: ['reading', 'readings', 'spot', 'spots', 'point', 'points', 'places', 'measurements', 'readouts', 'shots'],
   counted: [
     'coat',
     'coats',

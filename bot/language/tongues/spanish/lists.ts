@@ -22,6 +22,7 @@ export const spanishLists: ListWords = {
     'numero',
     'num',
   ],
+  readings: ['lectura', 'lecturas', 'punto', 'puntos', 'medida', 'medidas', 'mediciones', 'sitios', 'lugares', 'tomas'],
   counted: [
     'capa',
     'capas',
