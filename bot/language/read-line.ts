@@ -2,6 +2,7 @@
 // the time, the zone and what the shop has come in with the line.
 
 import { isVerb, verbRows } from '../../core/commands.ts';
+import { ownValue } from '../../core/own-key.ts';
 import { nothingHereFor, whichActOf } from './acts-meant.ts';
 import { criedWords } from './cry.ts';
 import { isWarned } from './cry-warned.ts';
@@ -18,6 +19,7 @@ import type { LineContext, Misread, Reading } from './reading.ts';
 import { answerInstead } from './said-of-last/answer-instead.ts';
 import { ofWhichPot } from './said-of-last/pot-not-named.ts';
 import { actOfNothingHere } from './sayings/act-of-nothing-here.ts';
+import { actRows } from './slots-heard/act-rows.ts';
 import { isPhrased, onlyAsksOrDenies } from './slots-heard/slots-heard.ts';
 import { cameTo, misreadAs, readMade, readSingle } from './strict-line.ts';
 import { isTaken } from './taken.ts';
@@ -99,7 +101,11 @@ function readFurther(unread: Unread, context: LineContext): Reading | undefined 
   }
   const isPlain = (each: string): boolean => {
     const taken = strictly(each);
-    return isTaken(taken) && potAsked({ ...taken, line, takenAs: each }, context, strictly) === undefined;
+    return (
+      isTaken(taken) &&
+      potAsked({ ...taken, line, takenAs: each }, context, strictly) === undefined &&
+      hasItsParts(taken, context)
+    );
   };
   if (found.is === 'several' && found.lines.every(isPlain)) return { kind: 'several', lines: found.lines, line };
   const each = found.lines.map((said) => ({
@@ -119,6 +125,15 @@ function readFurther(unread: Unread, context: LineContext): Reading | undefined 
   return meant.length === 0
     ? undefined
     : { kind: 'misread', misread: whichActOf(meant.slice(0, 3), untaken.length === 0 ? undefined : untaken), line };
+}
+
+/** `dipped 6, came out at quarter past`, where nothing is in the oven: it names no part, and there is none that it could be done to. */
+function hasItsParts(taken: StrictReading, { live }: LineContext): boolean {
+  if (taken.kind !== 'command') return true;
+  const { command } = taken;
+  const phases = ownValue(actRows, command.verb)?.parts;
+  const isNamed = ('parts' in command && command.parts.length > 0) || ('part' in command && command.part !== undefined);
+  return isNamed || phases === undefined || live?.().parts.some(({ phase }) => phases.includes(phase)) !== false;
 }
 
 /** What is lacking is told as of the verb alone; it is never taken for a thing that the line did not name. */

@@ -6,7 +6,6 @@ import { peopleFrom } from '../../../core/crew/who-may.ts';
 import { firstUpper } from '../../language/first-upper.ts';
 import { makeBoard } from '../board.ts';
 import { makeCard } from '../card.ts';
-import { tap } from '../card-context.ts';
 import type { TopicCards } from './topic-asked.ts';
 
 const mostRings = 5;
@@ -39,13 +38,11 @@ export const crewTopics: TopicCards<'next-ring' | 'in-charge' | 'emergency'> = {
       lines: [...listed, telling.words.asked.whereLastSaid],
     });
   },
-  /** Whoever asks may need it at once. */
   emergency: ({ telling }) => {
-    const { topics, session } = telling.words;
+    const { topics } = telling.words;
     const { call, ...others } = telling.shop.crew.spray.emergency;
     const lines = Object.values(others);
-    const actions = [{ ...tap(telling, 'ring-everybody', 'emergency'), label: session.callForHelp('emergency') }];
-    if (call === undefined) return makeCard(topics.noEmergency, 'warn', { lines, actions });
-    return makeCard(topics.emergency(call), 'plain', { lines, actions });
+    if (call === undefined) return makeCard(topics.noEmergency, 'warn', { lines });
+    return makeCard(topics.emergency(call), 'plain', { lines });
   },
 };

@@ -42,7 +42,10 @@ function wishIn(line: string, { reminders, times, numbers }: Typed, context: Lin
   const told = line.slice(lead.length).replace(/[.!? ]+$/, '');
   const said = wordsOf(told);
   const on: TimeLine = { said, times: times.spoken, numbers: numbers.spoken, context };
+  // `timer rang for 8`: the word alone asks only where a time stands right behind it.
+  const isBare = lead.trim().split(' ').length === 1;
   for (const [at, { start }] of said.entries()) {
+    if (isBare && at > 0) break;
     const found = spanFrom(on, at, reminders.within) ?? clockFrom(on, at, reminders.atHour);
     if (found === undefined) continue;
     const end = said[found.to - 1]?.end ?? told.length;

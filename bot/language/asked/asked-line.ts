@@ -102,11 +102,16 @@ export function topicLine(topic: Topic, asked: string, said: Said, typed: Questi
   return `how-stands ratio ${of} ${amount}${unitNamed(unit)}`;
 }
 
+/** `3 piezas más`, whose number names nothing. */
+const counts = /(?<![\d.,-])(\d{1,3})(?![\d.,]|-)/;
+
 /** `1 to 6` are six; several numbers are as many parts; one is how many. */
 function partsCounted(asked: string, things: readonly string[], { stretch }: QuestionsTyped): readonly string[] {
   const [, from, to] = stretch.exec(asked) ?? [];
   if (from !== undefined && to !== undefined && Number(to) > Number(from)) return [`${Number(to) - Number(from) + 1}`];
+  const [, counted] = counts.exec(asked) ?? [];
   const numbers = things.filter((thing) => /^\d+$/.test(thing));
+  if (numbers.length === 0 && counted !== undefined) return [counted, ...things];
   return numbers.length > 1 ? [`${numbers.length}`] : things;
 }
 

@@ -104,6 +104,9 @@ function lineFor(
   { hearing }: LineContext,
 ): string | undefined {
   const meaning = weighed?.meaning;
+  // `cuánto queda de vida a la mezcla 1` is asked of that pot, and not of the sheet.
+  const notOf = questions.topics.find(({ asks }) => asks === meaning)?.notOf;
+  if (notOf !== undefined && said.named.includes(notOf)) return undefined;
   switch (meaning) {
     case undefined:
       return undefined;

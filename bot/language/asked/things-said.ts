@@ -7,6 +7,7 @@ import { alarmNamed } from '../../../core/session/session-commands.ts';
 import { looksLikePart } from '../names-typed.ts';
 import { potRanked } from '../pots-ranked.ts';
 import type { LineContext } from '../reading.ts';
+import { termNamed } from '../terms-asked.ts';
 import { batchMarks, canMarks, fillers, notNames, places, sessionMarks } from '../tongues/english/line-words.ts';
 import type { QuestionsTyped } from '../tongues/questions-typed.ts';
 import { methodsByWord } from '../trade-words.ts';
@@ -66,7 +67,7 @@ function thingAt(tokens: readonly Token[], i: number, typed: QuestionsTyped, con
   return (
     partAt(tokens, i, context) ??
     markedAt(tokens, i, context) ??
-    placeOrPerson(token.word, token.text, context, i, typed) ??
+    placeOrPerson(tokens, i, context, typed) ??
     actAt(tokens, i, typed, context) ?? { to: i + 1 }
   );
 }
@@ -211,14 +212,17 @@ function actAt(tokens: readonly Token[], i: number, { notActs }: QuestionsTyped,
 }
 
 function placeOrPerson(
-  word: string,
-  text: string,
-  { places: known, people = [] }: LineContext,
+  tokens: readonly Token[],
   i: number,
+  { places: known, people = [], hearing }: LineContext,
   { notPlaces }: QuestionsTyped,
 ): Found | undefined {
-  const person = people.find((name) => plain(name) === plain(text));
-  if (person !== undefined && !/\s/.test(person)) return { thing: person, to: i + 1 };
+  const [word, text] = [wordIn(tokens[i]), plain(tokens[i]?.text ?? '')];
+  const person = people.find((name) => plain(name) === text);
+  // `el punto de rocío`, where somebody is called Rocío.
+  const term = tokens.slice(Math.max(0, i - 2), i + 1).map((token) => plain(token.text));
+  const isTerm = term.length > 1 && termNamed(term.join(' '), hearing) !== undefined;
+  if (person !== undefined && !/\s/.test(person) && !isTerm) return { thing: person, to: i + 1 };
   const isPlace = known.includes(word) || (places.has(word) && !whole.has(word));
   return isPlace && !notPlaces.split(' ').includes(word) && !fillers.has(word) && !notNames.has(word)
     ? { place: word, to: i + 1 }

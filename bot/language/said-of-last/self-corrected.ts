@@ -23,7 +23,7 @@ export const selfCorrected =
         context,
       );
       const found = meant === undefined ? undefined : reads(meant, context, strictly);
-      if (found !== undefined) return found.is === 'likely' ? found : asTaps(found);
+      if (found !== undefined) return asTaps(found);
     }
     return undefined;
   };
@@ -31,17 +31,21 @@ export const selfCorrected =
 /** Where what was meant begins; a small word, `sorry`, only behind a mark. */
 function markEnd(words: readonly Said[], at: number, line: string, { hearing }: LineContext): number | undefined {
   const before = words[at - 1];
-  // `coat 7 no 8`
-  const isBetween = /\d$/.test(before?.word ?? '') && /^\d/.test(words[at + 1]?.word ?? '');
-  const isMarked = isBetween || (before !== undefined && /[,;:.…–-]/u.test(line.slice(before.end, words[at]?.start)));
+  const isMarked = before !== undefined && /[,;:.…–-]/u.test(line.slice(before.end, words[at]?.start));
   const { midLine, midLineMarked } = hearing.otherwise;
   let to = at;
   for (;;) {
-    const phrase = [...midLine, ...(isMarked ? midLineMarked : [])].find((each) => saysAt(words, to, each));
+    const phrase = [...midLine, ...(isMarked ? midLineMarked : [])].find(
+      (each) => saysAt(words, to, each) && !isContrast(words, to, each, line),
+    );
     if (phrase === undefined) return to === at ? undefined : to;
     to += phrase.split(' ').length;
   }
 }
+
+/** `es 8802, no 8820`: without a mark behind it, it says what it is not. */
+const isContrast = (words: readonly Said[], at: number, phrase: string, line: string): boolean =>
+  phrase === 'no' && !/[,;:.…–-]/u.test(line.slice(words[at]?.end, words[at + 1]?.start));
 
 /** `undefined` where the first half holds nothing of the kind. */
 function inItsPlace(told: string, instead: string, context: LineContext): string | undefined {

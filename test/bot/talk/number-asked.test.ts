@@ -1,4 +1,4 @@
-// Which number to call is asked ahead, and answered with the number and the tap that calls; a cry stays a cry.
+// Which number to call is asked ahead, and answered with the number; a cry stays a cry.
 
 import { expect, it, onTestFinished } from 'vitest';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
@@ -20,11 +20,10 @@ it.each([
   ['a qué número llamo si hay una emergencia', spanish],
   ['¿qué teléfono es el de emergencias?', spanish],
   ['a quién llamo en caso de incendio', spanish],
-])('given "%s", then the number is told, nobody is called, and one tap calls', async (line, crew) => {
+])('given "%s", then the number is told, and nobody is called', async (line, crew) => {
   const { card, recorded } = await (await shop(crew)).say(line);
   expect(recorded).toBe(false);
   expect(card.title).toContain('112');
-  expect(card.actions.map((tap) => tap.line)).toEqual(['emergency']);
 });
 
 it.each([

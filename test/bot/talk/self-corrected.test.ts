@@ -20,7 +20,6 @@ async function after(crew = sprayCrew, lines = inUse) {
 
 it.each([
   ['br 1 brush... no wait, I mean br 5', 'coat br-5 1 brush'],
-  ['coat 1 no 2 brush', 'coat br-2 1 brush'],
   ['br 1 brushed, scratch that, br 2', 'coat br-2 1 brush'],
   ['air 24, sorry 25 degrees, 48', 'air 25C 48%'],
   ['wet 3 60, make that 65um', 'wet br-3 65um'],

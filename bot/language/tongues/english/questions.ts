@@ -104,6 +104,10 @@ export const englishQuestions: QuestionsTyped = {
       asks: 'how-hot',
       said: /(?:the )?(?:air |room )?(?:temp(?:erature)?|humidity|rh|dew ?point|spread|delta ?t)(?: (?:right )?(?:now|currently|at the moment))?$/,
     },
+    {
+      asks: 'how-hot',
+      said: /how (?:much|high|low) (?:is|was) the (?:air |room )?(?:dew ?point|humidity|rh|spread)\b/,
+    },
     { asks: 'how-hot', said: /what (?:did|does|do) (?:the )?(?:\d+|[a-z]+[- ]\d+) (?:read|show|say|measure)\b/ },
     {
       asks: 'can-i',

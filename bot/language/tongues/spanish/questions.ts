@@ -87,6 +87,10 @@ export const spanishQuestions: QuestionsTyped = {
       asks: 'how-long',
       said: /(?:hay|corre|queda) (?:algo|algun reloj) (?:en marcha|corriendo|andando|activo|funcionando|pendiente)\b|(?:hay|corre) algun reloj/,
     },
+    {
+      asks: 'how-hot',
+      said: /(?:a |en )?cuanto (?:esta|anda|va|tenemos de|hay de) (?:el |la )?(?:punto de rocio|humedad|hr|temperatura|diferencial|aire|sala)\b|(?:el |la )?(?:punto de rocio|humedad|hr|temperatura|diferencial) (?:a|en) cuanto (?:esta|anda|va)\b/,
+    },
     { asks: 'how-hot', said: /cuanto (?:marca|marcaba|marco|dio|daba|leyo|leia)\b/ },
     {
       asks: 'can-i',
@@ -158,7 +162,7 @@ export const spanishQuestions: QuestionsTyped = {
     },
     {
       asks: 'where-is',
-      said: /(?:que|cual(?:es)?|cuant[oa]s) (?:piezas? |mezclas? |botes? )?(?:me |nos )?(?:estan?|siguen?|faltan?|quedan?|hay) ?(?:todavia |aun |ya |algo )?(?:sec[oa]s?|mojad[oa]s?|humed[oa]s?|en oreo|oreando(?:se)?|list[oa]s?|pintad[oa]s?|en curado|curando(?:se)?|curad[oa]s?|liberad[oa]s?|retenid[oa]s?|detenid[oa]s?|abiert[oa]s?|por pintar)\b|que piezas (?:faltan|quedan|hay)|hay algo (?:detenido|retenido)|(?:a ?)?donde\b|(?:que|cuant[oa]s|cual(?:es)?|algo|q)(?: piezas?)?(?: hay| esta| estan| tenemos| tengo| tienen| traemos| traen| traes| llevamos| llevan| metimos| metieron| sigue| siguen| quedan)?(?: todavia| aun| ahorita)? (?:metid[oa]s? )?(?:en|dentro de)(?:l| el| la| los) (?:horno|cabina|taller|curado|cuarto|sala)|(?:que|cuales) (?:se )?estan? (?:curando|horneando)|(?:esta|estan)\b.{0,30}\b(?:en|dentro d)el horno/,
+      said: /(?:que|cual(?:es)?|cuant[oa]s) (?:piezas? |mezclas? |botes? )?(?:me |nos )?(?:estan?|siguen?|faltan?|quedan?|hay) ?(?:todavia |aun |ya |algo )?(?:sec[oa]s?|fresc[oa]s?|mojad[oa]s?|humed[oa]s?|en oreo|oreando(?:se)?|list[oa]s?|pintad[oa]s?|en curado|curando(?:se)?|curad[oa]s?|liberad[oa]s?|retenid[oa]s?|detenid[oa]s?|abiert[oa]s?|por pintar)\b|que piezas (?:faltan|quedan|hay)|hay algo (?:detenido|retenido)|(?:a ?)?donde\b|(?:que|cuant[oa]s|cual(?:es)?|algo|q)(?: piezas?)?(?: hay| esta| estan| tenemos| tengo| tienen| traemos| traen| traes| llevamos| llevan| metimos| metieron| sigue| siguen| quedan)?(?: todavia| aun| ahorita)? (?:metid[oa]s? )?(?:en|dentro de)(?:l| el| la| los) (?:horno|cabina|taller|curado|cuarto|sala)|(?:que|cuales) (?:se )?estan? (?:curando|horneando)|(?:esta|estan)\b.{0,30}\b(?:en|dentro d)el horno/,
     },
     {
       asks: 'what-now',

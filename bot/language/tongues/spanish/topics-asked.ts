@@ -35,7 +35,7 @@ export const spanishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'lid',
-    said: /\b(?:sin tapa|destapad[oa]s?|tapad[oa]s?|la tapa|tapas)\b|\b(?:cuanto|desde cuando|desde que hora)\b.{0,25}\b(?:abiert[oa]|al aire|respirando)\b|\bque (?:latas?|botes?|cubetas?)\b.{0,16}\babiert[oa]s?\b|^(?:esta|sigue) abiert[oa]\b/,
+    said: /^(?!.*\b(?:serie|trabajo|cliente)\b).*(?:\b(?:sin tapa|destapad[oa]s?|tapad[oa]s?|la tapa|tapas)\b|\b(?:cuanto|desde cuando|desde que hora)\b.{0,25}\b(?:abiert[oa]|al aire|respirando)\b|\bque (?:latas?|botes?|cubetas?)\b.{0,16}\babiert[oa]s?\b|^(?:esta|sigue) abiert[oa]\b)/,
   },
   {
     asks: 'expiry',
@@ -70,7 +70,7 @@ export const spanishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'details',
-    said: /\b(?:grabad[oa]|estampad[oa]|marcad[oa] en)\b|\ba que (?:orden|trabajo|job|cliente|obra)\b|\bde que (?:material|metal|acero|trabajo|cliente|orden|obra|es|esta hecha)\b|\b(?:que|cual es(?: el| la| su)?)\b.{0,10}\b(?:serie|numero de serie|trabajo|cliente|tamano|medida|area|superficie|pared|metal)\b|\b(?:que tan grande|cuanto (?:mide|pesa)|de quien es)\b|\bpara que (?:trabajo|cliente)\b/,
+    said: /\b(?:grabad[oa]|estampad[oa]|marcad[oa] en)\b|\ba que (?:orden|trabajo|job|cliente|obra)\b|\bde que (?:material|metal|acero|trabajo|cliente|orden|obra|es|esta hecha)\b|\b(?:que|cual es(?: el| la| su)?)\b.{0,12}\b(?:serie|numero de serie|trabajo|cliente|tamano|medida|area|superficie|pared|metal)\b|\b(?:que tan grande|cuanto (?:mide|pesa)|de quien es)\b|\bpara que (?:trabajo|cliente)\b/,
   },
   {
     asks: 'from-batch',
