@@ -231,7 +231,7 @@ describe('after the program was down', () => {
   });
 
   it('every bell of a batch, a part and a place is tried', () => {
-    const ofOthers = /^(handover|cry|can-|brief|spell|air-recheck|flush|vessels|fan|bell|morning|held|digest)/;
+    const ofOthers = /^(handover|cry|can-|brief|spell|air-recheck|flush|vessels|fan|bell|own|morning|held|digest)/;
     const wanted = reminderKinds.filter((kind) => !ofOthers.test(kind));
     expect(new Set(outages.map(({ rings }) => rings))).toEqual(new Set(wanted));
   });
