@@ -104,7 +104,7 @@ function readFurther(unread: Unread, context: LineContext): Reading | undefined 
     return (
       isTaken(taken) &&
       potAsked({ ...taken, line, takenAs: each }, context, strictly) === undefined &&
-      hasItsParts(taken, context)
+      namesItsParts(taken)
     );
   };
   if (found.is === 'several' && found.lines.every(isPlain)) return { kind: 'several', lines: found.lines, line };
@@ -127,13 +127,14 @@ function readFurther(unread: Unread, context: LineContext): Reading | undefined 
     : { kind: 'misread', misread: whichActOf(meant.slice(0, 3), untaken.length === 0 ? undefined : untaken), line };
 }
 
-/** `dipped 6, came out at quarter past`, where nothing is in the oven: it names no part, and there is none that it could be done to. */
-function hasItsParts(taken: StrictReading, { live }: LineContext): boolean {
+/** `dipped 3 out the pot`, `dipped 6, came out at quarter past`: beside another act nothing is done to parts that are not named. */
+function namesItsParts(taken: StrictReading): boolean {
   if (taken.kind !== 'command') return true;
   const { command } = taken;
-  const phases = ownValue(actRows, command.verb)?.parts;
-  const isNamed = ('parts' in command && command.parts.length > 0) || ('part' in command && command.part !== undefined);
-  return isNamed || phases === undefined || live?.().parts.some(({ phase }) => phases.includes(phase)) !== false;
+  const isOfParts = ownValue(actRows, command.verb)?.parts !== undefined;
+  return (
+    !isOfParts || ('parts' in command && command.parts.length > 0) || ('part' in command && command.part !== undefined)
+  );
 }
 
 /** What is lacking is told as of the verb alone; it is never taken for a thing that the line did not name. */
