@@ -8,6 +8,7 @@ import type { Piece } from '../slots-heard/piece.ts';
 import { piecesOf } from '../slots-heard/pieces.ts';
 import { partsNumbered } from '../slots-heard/things.ts';
 import type { Understands } from '../understood.ts';
+import { familyOf } from './same-for.ts';
 
 /** Readings of one part alone, all in one unit. */
 const readingAct = /^(film|wet|temp|surface) (\S+)((?: -?\d+(?:\.\d+)?)+)([a-zµ]+)$/i;
@@ -51,7 +52,7 @@ function toldIn(line: string, of: PartName, context: LineContext): Told | undefi
 }
 
 /** Of those that have its number the one that is called as the last one is. */
-export function anotherPart(piece: Piece, of: PartName, { live }: LineContext): PartName | undefined {
+function anotherPart(piece: Piece, of: PartName, { live }: LineContext): PartName | undefined {
   const names =
     piece.is === 'parts' && piece.isSlip !== true
       ? piece.names
@@ -61,5 +62,3 @@ export function anotherPart(piece: Piece, of: PartName, { live }: LineContext): 
   const [only, second] = names;
   return second === undefined && only !== of ? only : undefined;
 }
-
-const familyOf = (name: PartName): string => name.replace(/\d+$/, '');

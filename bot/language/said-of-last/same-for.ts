@@ -154,7 +154,8 @@ function alikeOf(names: readonly PartName[], of: readonly PartName[]): readonly 
   return names.filter((name) => families.has(familyOf(name)));
 }
 
-const familyOf = (name: PartName): string => name.replace(/\d+$/, '');
+/** What it is called without its number. */
+export const familyOf = (name: PartName): string => name.replace(/\d+$/, '');
 
 const partsIn = (command: Command): readonly PartName[] =>
   'parts' in command ? command.parts : 'part' in command && command.part !== undefined ? [command.part] : [];
