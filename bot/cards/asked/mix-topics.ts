@@ -29,13 +29,16 @@ function ratioCard({ telling, asked, things }: OfTopic): Card {
   const rule = topics.ratio(partsA, partsB, basis, tolerancePercent, telling.figures);
   const bySheet = topics.bySheet(sheet.name);
   const byWeight = partsByWeight(mixRatio(sheet.ratio));
-  const [raw] = named.filter(({ weighing }) => weighing === undefined);
+  const { mass } = asked;
+  // Of nothing that is named, the only one that waits for its weights: `how much hardener goes in`.
+  const [only, another] = liveBatches(telling.shop).filter(({ weighing }) => weighing === undefined);
+  const meant = named.length > 0 || mass !== undefined || another !== undefined ? named : [only ?? []].flat();
+  const [raw] = meant.filter(({ weighing }) => weighing === undefined);
   const toWeigh = raw && toWeighCard(telling, raw).facts;
   if (raw !== undefined && toWeigh !== undefined && toWeigh.length > 0) {
     const shown = toWeigh.map(({ label, shown }) => words.titled(label, shown)).join(', ');
     return makeCard(words.titled(telling.words.page.batch(raw.number), shown), 'plain', { lines: [rule, bySheet] });
   }
-  const { mass } = asked;
   if (mass === undefined || isFailed(byWeight)) return makeCard(rule, 'plain', { lines: [bySheet] });
   // `how much B for 700 g of A`: what is asked for stands first, what is there last.
   const component = asked.of.flatMap((thing) => (thing.is === 'name' && isComponent(thing) ? [thing.name] : []));

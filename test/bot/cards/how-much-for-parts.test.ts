@@ -52,3 +52,18 @@ it.each(['how long for the three plates', 'how much for the three plates'])(
 it('given Spanish, then `las tres` is no can either', async () => {
   expect((await (await asking(spanish)).say('necesito pintar tres placas de acero')).card.title).not.toMatch(/^Lata/);
 });
+
+it.each([
+  ['how much hardener goes in', sprayCrew, /^Batch 4: Part A: 1000 g, Part B: 1000 g$/],
+  ['how much of A am I weighing out again', sprayCrew, /^Batch 4: Part A: 1000 g, Part B: 1000 g$/],
+  ['cuánto va de cada componente', spanish, /^Mezcla 4: Parte A: 1000 g, Parte B: 1000 g$/],
+  ['de B cuántos gramos son', spanish, /^Mezcla 4: Parte A: 1000 g, Parte B: 1000 g$/],
+])('given one pot that waits for its weights, when "%s" is asked, then they are told', async (line, crew, title) => {
+  expect((await (await asking(crew)).say(line)).card.title).toMatch(title);
+});
+
+it('given that pot weighed, then it is asked of the sheet', async () => {
+  const talk = await asking();
+  await talk.say('weigh 4 1000g 1000g already');
+  expect((await talk.say('how much hardener goes in')).card.title).toMatch(/^A to B 1 : 1/);
+});

@@ -43,7 +43,7 @@ export const englishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'ratio',
-    said: /\bhow (?:much|many)\b.{0,16}\b(?:[ab]|hardener|base)\b.{0,16}\b(?:for|to|with|per|against|do i add)\b.{0,12}\d|\bratio\b(?!.{0,20}\b(?:was|weighed|did|came|come)\b)(?<!was the ratio)|\bhow much (?:hardener|base)\b|\bhow (?:much|many)\b.{0,12}\b[ab] (?:goes?|do i|does it|per)\b|\ba to b\b/,
+    said: /\bhow (?:much|many)\b.{0,16}\b(?:[ab]|each|both|either)\b.{0,16}\b(?:weigh\w*|pour\w*|put in|goes? in|add\w*|mix in)\b|\bhow (?:much|many)\b.{0,16}\b(?:[ab]|hardener|base)\b.{0,16}\b(?:for|to|with|per|against|do i add)\b.{0,12}\d|\bratio\b(?!.{0,20}\b(?:was|weighed|did|came|come)\b)(?<!was the ratio)|\bhow much (?:hardener|base)\b|\bhow (?:much|many)\b.{0,12}\b[ab] (?:goes?|do i|does it|per)\b|\ba to b\b/,
   },
   {
     asks: 'enough',

@@ -44,7 +44,7 @@ export const spanishTopicsAsked: QuestionsTyped['topics'] = [
   },
   {
     asks: 'ratio',
-    said: /\bcuant[oa]s?\b.{0,16}\b(?:[ab]|catalizador|endurecedor|base)\b.{0,16}\b(?:para|por|con|lleva|le echo|le pongo)\b.{0,12}\d|\b(?:proporcion|relacion de mezcla)\b|\b(?:cuanto|que tanto)\b.{0,16}\b(?:variar|desviar\w*|fallar|pasar\w*|salir\w*)\b.{0,16}\brelacion\b|\bcuanto (?:catalizador|endurecedor)\b|\bcuant[oa]s? (?:le |se le )?(?:lleva|va|echo|pongo|pone|echan?|ocupa|toca) (?:de |a )?(?:la )?(?:parte )?(?:[ab]$|[ab] )|\b(?:cuant[oa]s?|que cantidad)\b.{0,12}\b[ab] (?:le |se )*(?:lleva|va|van|pongo|echo|pone|por)\b/,
+    said: /\bcuant[oa]s?\b.{0,24}\bde cada (?:un[oa]|componente|parte|lado)\b|\bde (?:la )?[ab] (?:cuant[oa]s?|que cantidad)\b|\bcuant[oa]s?\b.{0,16}\b(?:[ab]|catalizador|endurecedor|base)\b.{0,16}\b(?:para|por|con|lleva|le echo|le pongo)\b.{0,12}\d|\b(?:proporcion|relacion de mezcla)\b|\b(?:cuanto|que tanto)\b.{0,16}\b(?:variar|desviar\w*|fallar|pasar\w*|salir\w*)\b.{0,16}\brelacion\b|\bcuanto (?:catalizador|endurecedor)\b|\bcuant[oa]s? (?:le |se le )?(?:lleva|va|echo|pongo|pone|echan?|ocupa|toca) (?:de |a )?(?:la )?(?:parte )?(?:[ab]$|[ab] )|\b(?:cuant[oa]s?|que cantidad)\b.{0,12}\b[ab] (?:le |se )*(?:lleva|va|van|pongo|echo|pone|por)\b/,
   },
   {
     asks: 'enough',
