@@ -2,7 +2,7 @@
 // read and what is asked have the same tag, so that one switch judges them all.
 
 import { z } from 'zod';
-import type { Method } from './methods.ts';
+import { type Method, methodRows } from './methods.ts';
 import { Megapascals, Micrometres as MicrometresSchema, Volts } from './unit-schemas.ts';
 import type { Micrometres } from './units.ts';
 
@@ -112,5 +112,7 @@ const blemishesIn = (seen: readonly Look[], sprayed: boolean): readonly Look[] =
   seen.filter((look) => look !== 'good' && !(sprayed && expectedOfSpray.has(look)));
 
 /** Its last coat. */
-export const isSprayed = ({ coats }: { readonly coats: readonly { readonly method: Method }[] }): boolean =>
-  coats.at(-1)?.method === 'spray';
+export function isSprayed({ coats }: { readonly coats: readonly { readonly method: Method }[] }): boolean {
+  const last = coats.at(-1);
+  return last !== undefined && methodRows[last.method].atomised;
+}

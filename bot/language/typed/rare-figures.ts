@@ -130,7 +130,7 @@ export function rareFigureFrom(
 /** Gloss is told in nothing else. */
 function bareFrom(tokens: readonly Token[], from: number): Taken<number> | undefined {
   const token = tokens[from];
-  return token?.kind !== 'number' || token.number.other !== undefined
+  return token?.kind !== 'number' || token.number.other !== undefined || token.number.value < 0
     ? undefined
     : { value: token.number.value, to: from + 1 };
 }
@@ -155,7 +155,8 @@ function figureFrom<Value>(
   const next = tokens[from + 1];
   if (token?.kind === 'number') {
     const of = next?.kind === 'word' ? ownValue(units, next.word) : undefined;
-    return of === undefined || token.number.other !== undefined
+    // Below nothing there is none of them.
+    return of === undefined || token.number.other !== undefined || token.number.value < 0
       ? undefined
       : { value: of(token.number.value), to: from + 2 };
   }

@@ -92,6 +92,15 @@ describe('any line', () => {
     checkMisread(reading);
   });
 
+  it.each([
+    'extractor en marcha -0,6 m/s',
+    'brillo impulsor-7 -85',
+    'pull-off impeller-7 -7 MPa',
+    'holidays impeller-7 0 -500 V',
+  ])('given a figure below nothing in "%s", then it is a misread and no fault', (line) => {
+    expect(readLine(line, tallerALasDiez).kind).toBe('misread');
+  });
+
   it('given a place that cannot be one, then the reading comes to an end', () => {
     expect(readLine('brief kari inside a tank_', tallerALasDiez)).toMatchObject({
       kind: 'misread',
