@@ -2,7 +2,7 @@
 
 import { leftGrams } from '../../core/can/can.ts';
 import type { CommandOf } from '../../core/commands.ts';
-import { ownWish } from '../../core/crew/own-reminders.ts';
+import { ownWords } from '../../core/crew/own-reminders.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
 import { phaseOfPart } from '../../core/part/part.ts';
 import { morningNeeds } from '../../core/reminders/morning-reminder.ts';
@@ -119,8 +119,8 @@ export function ownRing(
   telling: Telling,
   { key }: Pick<PlannedReminder, 'key'>,
 ): { readonly rings: RingWords; readonly lines: readonly string[] } {
-  const wish = ownWish(telling.shop.crew, key);
-  return { rings: { title: () => telling.words.reminders.title(wish?.text ?? ''), act: '' }, lines: [] };
+  const text = ownWords(telling.shop.crew, key);
+  return { rings: { title: () => telling.words.reminders.title(text), act: '' }, lines: [] };
 }
 
 export function snoozedCard(telling: Telling, request: Request, outcome: Recorded): Card {

@@ -72,7 +72,15 @@ export function readStrictly(text: string, context: LineContext): Reading {
 /** Many parts in one message; `undefined` where it is none. */
 function partsIn(text: string, context: LineContext): Reading | undefined {
   const typed = partsTyped(text, context.hearing);
-  return typed && readParts(typed, (line) => readSingle(line, context), context);
+  if (typed === undefined || areActsApart(text, context)) return undefined;
+  return readParts(typed, (line) => readSingle(line, context), context);
+}
+
+/** `part valve-3; mix 2.4kg`: no list of parts, but acts one after the other. */
+function areActsApart(text: string, context: LineContext): boolean {
+  const reads = linesApart(text).map((line) => readSingle(line, context));
+  const verbs = reads.flatMap((read) => (read.kind === 'command' ? [read.command.verb] : []));
+  return verbs.length > 1 && verbs.length === reads.length && verbs.some((verb) => verb !== 'part');
 }
 
 /** A line that was made of another: a list of parts too, where a card's tap would have said it. */
@@ -99,12 +107,14 @@ function readFurther(unread: Unread, context: LineContext): Reading | undefined 
     const told = { ...taken, line, takenAs: found.line };
     return potAsked(told, context, strictly) ?? told;
   }
+  // A tap, or whoever types as taps do, says each by itself.
+  const areApart = linesApart(line).length > 1;
   const isPlain = (each: string): boolean => {
     const taken = strictly(each);
     return (
       isTaken(taken) &&
       potAsked({ ...taken, line, takenAs: each }, context, strictly) === undefined &&
-      namesItsParts(taken)
+      (areApart || namesItsParts(taken))
     );
   };
   if (found.is === 'several' && found.lines.every(isPlain)) return { kind: 'several', lines: found.lines, line };

@@ -33,5 +33,4 @@ export function writeRingKey(key: string): string {
 const otherNames: ReadonlyMap<string, ReminderKind> = new Map([
   ['can/stir-done', 'can-stirred'],
   ['crew/bell', 'bell-test'],
-  ['crew/own', 'own'],
 ]);

@@ -2,7 +2,6 @@
 
 import type { CommandOf } from '../commands.ts';
 import { type Decision, onCrew, type Said } from '../decision.ts';
-import type { Entry } from '../history.ts';
 import { crewStream } from '../ids.ts';
 import type { Shop } from '../shop.ts';
 import { minutesAfter } from '../units.ts';
@@ -21,8 +20,8 @@ export const ownReminders = ({ entries }: Crew): readonly Reminder[] =>
 
 const ownKey = (seq: number): string => `crew/own/${seq}`;
 
-/** What the bell of this key is to say; `undefined` where its wish was taken back. */
-export function ownWish({ entries }: Crew, key: string): (Entry & { readonly text: string }) | undefined {
-  const entry = entries.find(({ seq }) => key === ownKey(seq));
-  return entry?.fact.type === 'ReminderWanted' ? { ...entry, text: entry.fact.text } : undefined;
+/** What the bell of this key is to say; nothing where it was wanted without words, or taken back. */
+export function ownWords({ entries }: Crew, key: string): string {
+  const wanted = entries.find(({ seq }) => key === ownKey(seq))?.fact;
+  return wanted?.type === 'ReminderWanted' ? wanted.text : '';
 }

@@ -21,11 +21,7 @@ import type { RestsOnReadings } from './read-soundly.ts';
 
 type Knows = Pick<Shop, 'crew'>;
 
-function failedOf({ crew: { instruments } }: Knows, { fact, happenedAt }: Entry): InstrumentFailed | undefined {
-  const name = readWith(fact);
-  const instrument = name === undefined ? undefined : instrumentNamed(instruments, name);
-  return instrument && failedCheckOf(instrument, happenedAt);
-}
+const failedOf = (shop: Knows, entry: Entry): InstrumentFailed | undefined => readingCase(shop, entry).failed;
 
 const firstFailed = (shop: Knows, entries: readonly Entry[]): InstrumentFailed | undefined =>
   entries.map((entry) => failedOf(shop, entry)).find((failed) => failed !== undefined);

@@ -31,6 +31,11 @@ export function answeredIn({ entries }: { readonly entries: readonly Entry[] }):
 /** Of a spot its own readings name it, whatever mean it came to. */
 const keyOf = (reading: FailedReading): string => (reading.of === 'film' ? filmKey(reading) : readingKey(reading));
 
+/** Without why it was tested again. */
+export function testRead({ type: _, retest: _why, ...reading }: FactOf<'FilmTested'>) {
+  return reading;
+}
+
 /** As it would be named if it failed; of a temperature that is the limit's to say. */
 function readingOf(fact: Reading): FailedReading | undefined {
   switch (fact.type) {
@@ -44,10 +49,8 @@ function readingOf(fact: Reading): FailedReading | undefined {
       return fact.result === 'through'
         ? { of: 'rub', doubleRubs: fact.doubleRubs, ...known({ coupon: fact.coupon }) }
         : undefined;
-    case 'FilmTested': {
-      const { type: _, retest: _why, ...reading } = fact;
-      return reading;
-    }
+    case 'FilmTested':
+      return testRead(fact);
     case 'PartTemperatureRead':
       return undefined;
   }

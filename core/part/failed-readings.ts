@@ -12,7 +12,7 @@ import type { Sheet } from '../products/sheet.ts';
 import { holdsIn } from '../rule-editions.ts';
 import type { Shop } from '../shop.ts';
 import { celsius as celsiusOf, type EpochMs } from '../units.ts';
-import { answeredIn, isReading, type Reading } from './answered.ts';
+import { answeredIn, isReading, type Reading, testRead } from './answered.ts';
 import { readingKey } from './failed-reading.ts';
 import { judgeFilm } from './film-acceptance.ts';
 import { filmSheet } from './film-rule.ts';
@@ -68,10 +68,8 @@ export function failedBy(fact: Reading, { part, sheet, asked, films, sprayed }: 
       const reading = { of: 'rub' as const, doubleRubs, ...known({ coupon }) };
       return { reading, objection: { code: 'rubbed-through', doubleRubs } };
     }
-    case 'FilmTested': {
-      const { type: _, retest: _why, ...reading } = fact;
-      return failedTest(reading, sprayed, asked);
-    }
+    case 'FilmTested':
+      return failedTest(testRead(fact), sprayed, asked);
     case 'PartTemperatureRead': {
       const { celsius } = fact;
       const limits = [part.details.highestCelsius, sheet?.cure.oven?.highestCelsius].filter(

@@ -6,6 +6,7 @@ import type { Entry, FactOf } from '../history.ts';
 import type { PersonName } from '../ids.ts';
 import { holdsIn } from '../rule-editions.ts';
 import { readingKey } from './failed-reading.ts';
+import { codeOfFailed } from './holding-codes.ts';
 import type { Held, Verdict } from './verdict.ts';
 
 export function heldBy(before: Verdict | undefined, fact: FactOf<'PartHeld'>, entry: Entry): Held {
@@ -40,25 +41,14 @@ export function ownersOf(crew: Pick<CrewFile, 'people'>, { owner }: Pick<Held, '
   return supervisors.length > 0 ? supervisors : peopleWithRole(crew, 'lead');
 }
 
-const codesOf = {
-  film: 'film-outside',
-  adhesion: 'adhesion-failed',
-  rub: 'rubbed-through',
-  wet: 'test-failed',
-  'pull-off': 'test-failed',
-  gloss: 'test-failed',
-  hardness: 'test-failed',
-  holidays: 'test-failed',
-  visual: 'test-failed',
-  heat: 'overheated',
-} as const;
-
 /** What of the hold they alone stood for is gone with them; what else holds it stays. */
 export function answeredBy(verdict: Verdict | undefined, { failed }: FactOf<'FailureAnswered'>): Verdict | undefined {
   if (verdict?.is !== 'held') return verdict;
   const answered = new Set(failed.map(readingKey));
   const left = verdict.failed.filter((reading) => !answered.has(readingKey(reading)));
-  const gone = failed.map(({ of }) => codesOf[of]).filter((code) => left.every(({ of }) => codesOf[of] !== code));
+  const gone = failed
+    .map(({ of }) => codeOfFailed[of])
+    .filter((code) => left.every(({ of }) => codeOfFailed[of] !== code));
   const because = verdict.because.filter((code) => !gone.some((each) => each === code));
   return verdict.why === '' && because.length === 0 ? undefined : { ...verdict, because, failed: left };
 }

@@ -35,3 +35,17 @@ export const holdingCodes = [
   'disposed',
 ] as const;
 export type HoldingCode = (typeof holdingCodes)[number];
+
+/** Under which of them a failed reading holds its part. */
+export const codeOfFailed = {
+  film: 'film-outside',
+  adhesion: 'adhesion-failed',
+  rub: 'rubbed-through',
+  wet: 'test-failed',
+  'pull-off': 'test-failed',
+  gloss: 'test-failed',
+  hardness: 'test-failed',
+  holidays: 'test-failed',
+  visual: 'test-failed',
+  heat: 'overheated',
+} as const satisfies Readonly<Record<string, HoldingCode>>;

@@ -31,9 +31,9 @@ function ratioCard({ telling, asked, things }: OfTopic): Card {
   const byWeight = partsByWeight(mixRatio(sheet.ratio));
   const { mass } = asked;
   // Of nothing that is named, the only one that waits for its weights: `how much hardener goes in`.
-  const [only, another] = liveBatches(telling.shop).filter(({ weighing }) => weighing === undefined);
-  const meant = named.length > 0 || mass !== undefined || another !== undefined ? named : [only ?? []].flat();
-  const [raw] = meant.filter(({ weighing }) => weighing === undefined);
+  const isOfNone = named.length === 0 && mass === undefined;
+  const toBeWeighed = (isOfNone ? liveBatches(telling.shop) : named).filter(({ weighing }) => weighing === undefined);
+  const raw = isOfNone && toBeWeighed.length > 1 ? undefined : toBeWeighed[0];
   const toWeigh = raw && toWeighCard(telling, raw).facts;
   if (raw !== undefined && toWeigh !== undefined && toWeigh.length > 0) {
     const shown = toWeigh.map(({ label, shown }) => words.titled(label, shown)).join(', ');

@@ -14,10 +14,14 @@ import type { Understands } from '../understood.ts';
 
 export const remindSaid: Understands = (line, context, strictly) => {
   for (const tongue of [...context.hearing.every.tongues].reverse()) {
-    const ends = endIn(line, tongue);
+    const asked = tongue.reminders.asks.exec(withoutAccents(line.toLowerCase()));
+    if (asked === null) continue;
+    const told = line.slice(asked[0].length).replace(/[.!? ]+$/, '');
     // `ring me when 8 is dry`: that rings by itself, and when is told.
-    if (ends !== undefined) return askedInWords(ends, context, strictly);
-    const wish = wishIn(line, tongue, context);
+    if (tongue.reminders.whenDone.test(withoutAccents(told.trim().toLowerCase())))
+      return askedInWords(`${told.trim()}?`, context, strictly);
+    // `timer rang for 8`: a word alone asks only where a time stands right behind it.
+    const wish = wishIn(told, tongue, context, asked.groups?.alone === undefined ? 'anywhere' : 'first');
     if (wish === undefined) continue;
     const strict = `remind ${wish.minutes}min${wish.text === '' ? '' : ` ${JSON.stringify(wish.text)}`}`;
     if (strictly(strict).kind === 'command') return { is: 'sure', line: strict };
@@ -25,27 +29,21 @@ export const remindSaid: Understands = (line, context, strictly) => {
   return undefined;
 };
 
-function endIn(line: string, { reminders }: Typed): string | undefined {
-  const [lead] = reminders.asks.exec(withoutAccents(line.toLowerCase())) ?? [];
-  const told = lead === undefined ? '' : line.slice(lead.length).trim();
-  return reminders.whenDone.test(withoutAccents(told.toLowerCase())) ? `${told.replace(/[.!?]+$/, '')}?` : undefined;
-}
-
 interface Wish {
   readonly minutes: number;
   readonly text: string;
 }
 
-function wishIn(line: string, { reminders, times, numbers }: Typed, context: LineContext): Wish | undefined {
-  const [lead] = reminders.asks.exec(withoutAccents(line.toLowerCase())) ?? [];
-  if (lead === undefined) return undefined;
-  const told = line.slice(lead.length).replace(/[.!? ]+$/, '');
+/** `told`: behind what asks for the bell. */
+function wishIn(
+  told: string,
+  { reminders, times, numbers }: Typed,
+  context: LineContext,
+  time: 'anywhere' | 'first',
+): Wish | undefined {
   const said = wordsOf(told);
   const on: TimeLine = { said, times: times.spoken, numbers: numbers.spoken, context };
-  // `timer rang for 8`: the word alone asks only where a time stands right behind it.
-  const isBare = lead.trim().split(' ').length === 1;
-  for (const [at, { start }] of said.entries()) {
-    if (isBare && at > 0) break;
+  for (const [at, { start }] of (time === 'first' ? said.slice(0, 1) : said).entries()) {
     const found = spanFrom(on, at, reminders.within) ?? clockFrom(on, at, reminders.atHour);
     if (found === undefined) continue;
     const end = said[found.to - 1]?.end ?? told.length;

@@ -80,15 +80,16 @@ function countedAt(
   number: number,
   tokens: readonly Token[],
   i: number,
-  { countedNouns, countedArticles }: QuestionsTyped,
-  { parts }: LineContext,
+  { countedNouns }: QuestionsTyped,
+  { parts, hearing }: LineContext,
 ): Found | undefined {
   const next = plain(tokens[i + 1]?.text ?? '');
   if (number < fewestCounted) return undefined;
+  const { articlesOfMany } = hearing.said.lists;
   const named = rootAt(tokens, i + 1, parts);
   if (named?.all !== undefined) return named;
   // `pasa las tres`
-  return countedNouns.test(next) || countedArticles.test(plain(tokens[i - 1]?.text ?? '')) ? { to: i + 1 } : undefined;
+  return countedNouns.test(next) || articlesOfMany.has(plain(tokens[i - 1]?.text ?? '')) ? { to: i + 1 } : undefined;
 }
 
 /** One is named by its number: `7 bracket`. */

@@ -1,17 +1,15 @@
 // What tells in words of its own that an act is done which a card of the last minutes offered: `argon, done`, `sí, ya está seco, lo
 // acabo de tocar`. It names nothing else, so that it is the tap of that card, and no more than a tap; nobody
-// vouches for anything so. What answers a card's question in a sentence, `yes, stirrer and lamps are all rated`, is its tap too.
+// vouches for anything so.
 
 import { fieldsOf } from '../line-fields.ts';
 import type { LineContext } from '../reading.ts';
 import { actOfLine } from '../sayings/likeliest.ts';
-import { rootsOf } from '../sayings/signs.ts';
 import { claimed } from '../slots-heard/phrases.ts';
 import { piecesOf } from '../slots-heard/pieces.ts';
 import { isUnsaid } from '../slots-heard/unsaid.ts';
 import type { Understands } from '../understood.ts';
 import { longestAnswer } from './bare-answer.ts';
-import type { Open } from './last.ts';
 import { mayBeBare } from './may-be-bare.ts';
 
 /** So likely its words are of that act, which is likelier than others since it was offered. */
@@ -39,35 +37,11 @@ export const offeredAct: Understands = (line, context, strictly) => {
   return read.length === 0 ? undefined : { is: 'likely', lines: [...new Set(read)] };
 };
 
-/** The answers of one question stand together: which of them, a denial tells. */
-export const answerInSentence: Understands = (line, context) => {
-  if (line.endsWith('?') || line.length > longestAnswer || !namesOnlyWords(line, context)) return undefined;
-  const roots = new Set(tellingRoots(line));
-  const isOf = ({ asks, label }: Open): boolean =>
-    asks !== undefined &&
-    (tellingRoots(label).some((root) => roots.has(root)) ||
-      tellingRoots(asks).filter((root) => roots.has(root)).length >= fewestShared);
-  const open = context.last?.().open ?? [];
-  const question = open.find(isOf)?.asks;
-  const claims = new Set(claimed(piecesOf(line, context) ?? [], context.hearing.said).claims.map((claim) => claim?.is));
-  // Who doubts or asks is shown both.
-  const answers = claims.has('denial') ? ['no'] : claims.has('hedge') || claims.has('ask') ? ['yes', 'no'] : ['yes'];
-  const lines = open.flatMap(({ asks, bare, line: each }) =>
-    asks === question && answers.some((each) => bare.includes(each)) ? [each] : [],
-  );
-  return question === undefined || lines.length === 0 ? undefined : { is: 'likely', lines };
-};
-
-/** One may be chance. */
-const fewestShared = 2;
-const fewestLetters = 4;
-const tellingRoots = (text: string): readonly string[] =>
-  (text.match(/\p{L}+/gu) ?? []).filter(({ length }) => length >= fewestLetters).flatMap(rootsOf);
-
 const namesNothing = (line: string, context: LineContext): boolean =>
   namesOnlyWords(line, context) && !isDenied(line, context);
 
-const namesOnlyWords = (line: string, context: LineContext): boolean =>
+/** No part, pot, can or figure. */
+export const namesOnlyWords = (line: string, context: LineContext): boolean =>
   (piecesOf(line, context) ?? []).every(({ is }) => is === 'word' || is === 'gas' || is === 'method');
 
 function isDenied(line: string, context: LineContext): boolean {

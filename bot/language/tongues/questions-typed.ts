@@ -45,8 +45,6 @@ export interface QuestionsTyped {
   readonly stretch: RegExp;
   /** What is coated, of several: a number before it only counts. */
   readonly countedNouns: RegExp;
-  /** Before a number they say that it counts. */
-  readonly countedArticles: RegExp;
   /** Words for places that only say where somebody stands. */
   readonly notPlaces: string;
   /** It asks for whom, whoever is named. */

@@ -101,6 +101,16 @@ describe('any line', () => {
     expect(readLine(line, tallerALasDiez).kind).toBe('misread');
   });
 
+  it('given an act of no part beside another, then what is offered of both reads when it is tapped', () => {
+    checkMisread(readLine('revisamos , valve-3 dip', tallerALasDiez));
+    checkMisread(readLine('dip valve-3, came out', tallerALasDiez));
+  });
+
+  it('given a part and another act, then they are no list of parts', () => {
+    expect(readLine('part valve-3; mix 2.4kg', tallerALasDiez).kind).toBe('several');
+    checkMisread(readLine('part valve-3 - 2.4kg', tallerALasDiez));
+  });
+
   it('given a place that cannot be one, then the reading comes to an end', () => {
     expect(readLine('brief kari inside a tank_', tallerALasDiez)).toMatchObject({
       kind: 'misread',

@@ -31,6 +31,7 @@ describe("a bell of one's own", () => {
   it.each([
     ['recuérdame en 15 minutos cerrar la lata', '8:15'],
     ['avísame en media hora', '8:30'],
+    ['recuérdame cerrar la lata en 15 minutos', '8:15'],
     ['ponme una alarma a las 10:30 para sacar la pieza', '10:30'],
   ])('given Spanish, when "%s" is said, then it rings at %s', async (line, at) => {
     expect((await talking(spanish).say(line)).card.title).toBe(`Aviso a las ${at}`);
@@ -75,6 +76,10 @@ describe("a bell of one's own", () => {
     const { card, recorded } = await say('ping me when 1 is stirred');
     expect(recorded).toBe(false);
     expect(card.title).toContain('09:42');
+  });
+
+  it('given a timer that rang, then nothing is recorded', async () => {
+    expect((await talking().say('timer rang for 8 in 10 min')).recorded).toBe(false);
   });
 
   it("given a cry, then it is no bell of one's own", async () => {

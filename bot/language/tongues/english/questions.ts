@@ -60,7 +60,6 @@ export const englishQuestions: QuestionsTyped = {
   stretch: /(?:^|\D)(\d+) ?(?:to|-|thru|through|till) ?(\d+)/,
   countedNouns:
     /^(?:parts|pieces|plates|panels|castings|items|pcs|things|jobs|bits|rails|frames|covers|housings|tubes|pipes|coats|people|kinds)$/,
-  countedArticles: /^(?:all|these|those)$/,
   notPlaces: 'outside',
   somebody: 'somebody',
   asking:

@@ -10,7 +10,7 @@ export const englishReminderVerbs = {
 };
 
 export const englishRemindersTyped: RemindersTyped = {
-  asks: /^(?:(?:hey|hi|ok|okay|so|and|then|please|pls|can you|could you|will you|would you|can u|bot)[, ]+)*(?:(?:please |pls )?(?:remind|ping|poke|nudge|buzz|prod|wake|warn|ring|beep|alert|tell|bell) (?:me|us)(?: up| again| back)?|(?:give|send) (?:me|us) (?:a |an )?(?:shout|bell|ping|nudge|buzz|ring|poke|reminder|heads.?up|call)|(?:set|start|put|make)(?: me| us)?(?: a| an| the)? (?:timer|alarm|reminder|bell|clock)(?: on| up)?|(?:timer|reminder))\b/,
+  asks: /^(?:(?:hey|hi|ok|okay|so|and|then|please|pls|can you|could you|will you|would you|can u|bot)[, ]+)*(?:(?:please |pls )?(?:remind|ping|poke|nudge|buzz|prod|wake|warn|ring|beep|alert|tell|bell) (?:me|us)(?: up| again| back)?|(?:give|send) (?:me|us) (?:a |an )?(?:shout|bell|ping|nudge|buzz|ring|poke|reminder|heads.?up|call)|(?:set|start|put|make)(?: me| us)?(?: a| an| the)? (?:timer|alarm|reminder|bell|clock)(?: on| up)?|(?<alone>timer|reminder))\b/,
   whenDone: /^(?:when|once|as soon as)\b/,
   within: 'in, for, after, within, in about, in around, again in, another'.split(', '),
   atHour: 'at, by, for'.split(', '),

@@ -50,7 +50,6 @@ export const spanishQuestions: QuestionsTyped = {
   stretch: /(?:^|\D)(\d+) ?(?:a|al|-|hasta) ?(?:la |el )?(\d+)/,
   countedNouns:
     /^(?:piezas|placas|chapas|paneles|tubos|tapas|carcasas|bridas|soportes|marcos|barras|cosas|trabajos|capas|manos|personas|partes|unidades)$/,
-  countedArticles: /^(?:las|los|estas|estos|esas|esos)$/,
   notPlaces: '',
   who: /^(?:de |a |con )?quien/,
   somebody: 'alguien',

@@ -15,7 +15,7 @@ export const spanishReminderVerbs = {
 };
 
 export const spanishRemindersTyped: RemindersTyped = {
-  asks: /^(?:(?:oye|hola|ok|y|pues|luego|por favor|porfa|a ver|bot)[, ]+)*(?:(?:me |nos )?(?:puedes|podrias|puede) )?(?:(?:recuerda|recuerde|recorda|avisa|avise|despierta|pita|llama|timbra|suena|toca)(?:r)?(?:me|nos)|(?:me|nos) (?:recuerdas|recuerda|avisas|avisa|pitas|llamas)|(?:dame|deme|echame|pegame|mandame)(?: un)? (?:toque|aviso|grito|timbrazo|pitido|campanazo)|(?:pon|ponga|ponme|ponle|pongame|activa|programa)(?: un| una| el| la)? (?:temporizador|alarma|aviso|recordatorio|campana|timer|cronometro|despertador)|(?:temporizador|recordatorio|timer))\b/,
+  asks: /^(?:(?:oye|hola|ok|y|pues|luego|por favor|porfa|a ver|bot)[, ]+)*(?:(?:me |nos )?(?:puedes|podrias|puede) )?(?:(?:recuerda|recuerde|recorda|avisa|avise|despierta|pita|llama|timbra|suena|toca)(?:r)?(?:me|nos)|(?:me|nos) (?:recuerdas|recuerda|avisas|avisa|pitas|llamas)|(?:dame|deme|echame|pegame|mandame)(?: un)? (?:toque|aviso|grito|timbrazo|pitido|campanazo)|(?:pon|ponga|ponme|ponle|pongame|activa|programa)(?: un| una| el| la)? (?:temporizador|alarma|aviso|recordatorio|campana|timer|cronometro|despertador)|(?<alone>temporizador|recordatorio|timer))\b/,
   whenDone: /^(?:cuando|en cuanto|nada mas)\b/,
   within: 'en, dentro de, a, de, por, para, en unos, dentro de unos, otra vez en'.split(', '),
   atHour: 'a las, a la, para las, sobre las'.split(', '),
