@@ -42,7 +42,9 @@ function wishIn(
   time: 'anywhere' | 'first',
 ): Wish | undefined {
   const said = wordsOf(told);
-  const on: TimeLine = { said, times: times.spoken, numbers: numbers.spoken, context };
+  // In whatever tongue the crew reads its cards, its own minutes are heard.
+  const every = { ...context, hearing: context.hearing.every };
+  const on: TimeLine = { said, times: times.spoken, numbers: numbers.spoken, context: every };
   for (const [at, { start }] of (time === 'first' ? said.slice(0, 1) : said).entries()) {
     const found = spanFrom(on, at, reminders.within) ?? clockFrom(on, at, reminders.atHour);
     if (found === undefined) continue;

@@ -78,6 +78,11 @@ describe("a bell of one's own", () => {
     expect(card.title).toContain('09:42');
   });
 
+  it('given a crew that reads English, then a Spanish wish has its words and its time', async () => {
+    const { card } = await talking().say('recuérdame cerrar la lata en 15 minutos');
+    expect([card.title, card.lines.at(-1)]).toEqual(['Bell at 08:15', 'cerrar la lata']);
+  });
+
   it('given a timer that rang, then nothing is recorded', async () => {
     expect((await talking().say('timer rang for 8 in 10 min')).recorded).toBe(false);
   });
